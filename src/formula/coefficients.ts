@@ -1,0 +1,236 @@
+import { type Grain, grains } from '../reference/grains';
+import { type Jar, jars } from '../reference/jars';
+import { kitchen } from '../reference/kitchen';
+import type { Coefficient } from '../reference/origins';
+import { physics } from '../reference/physics';
+import { type Source, sources } from '../reference/sources';
+import { type Sweetener, sweeteners } from '../reference/sweeteners';
+import type { Recipe } from './recipe';
+
+/** What the recipe's ids stand for. */
+export interface Choices {
+  readonly jar: Jar;
+  readonly source: Source;
+  readonly grain: Grain;
+  readonly sweetener: readonly { readonly entry: Sweetener; readonly share: number }[];
+}
+
+export function chooseFrom(recipe: Recipe): Choices {
+  return {
+    jar: jars[recipe.vessel],
+    source: sources[recipe.source],
+    grain: grains[recipe.grains],
+    sweetener: recipe.sweetener.map(({ id, share }) => ({ entry: sweeteners[id], share })),
+  };
+}
+
+/** To which choice a coefficient belongs: a correction holds for that choice alone, or for the whole kitchen. */
+type Owner = 'kitchen' | 'vessel' | 'source' | 'grains';
+
+export interface CoefficientDefinition {
+  readonly symbol: string;
+  readonly label: string;
+  readonly owner: Owner;
+  /** What may be typed for it: least and most, both allowed. */
+  readonly least: number;
+  readonly most: number;
+  readonly find: (choices: Choices) => Coefficient;
+}
+
+function define(
+  symbol: string,
+  label: string,
+  owner: Owner,
+  { range }: { readonly range: { readonly least: number; readonly most: number } },
+  find: CoefficientDefinition['find'],
+): CoefficientDefinition {
+  return { symbol, label, owner, ...range, find };
+}
+
+const none: Coefficient = { value: 0, unit: 'g/g', origin: { kind: 'judgement', reason: 'It has none.' } };
+const noTime: Coefficient = { value: 0, unit: 'h', origin: { kind: 'judgement', reason: 'It is not soaked.' } };
+
+const table = {
+  brimfulUsual: define(
+    'Vᵦ',
+    'Brimful capacity of this kind of jar',
+    'vessel',
+    { range: { least: 20, most: 100000 } },
+    (c) => c.jar.brimful,
+  ),
+  neckDiameter: define(
+    'dₙ',
+    'Inner diameter of the neck',
+    'vessel',
+    { range: { least: 1, most: 100 } },
+    (c) => c.jar.neckDiameter,
+  ),
+  neckHeight: define('hₙ', 'Height of the neck', 'vessel', { range: { least: 0, most: 100 } }, (c) => c.jar.neckHeight),
+  shoulderHeight: define(
+    'hₛ',
+    'Height of the shoulder',
+    'vessel',
+    { range: { least: 0, most: 100 } },
+    (c) => c.jar.shoulderHeight,
+  ),
+  bodyDiameter: define(
+    'dᵦ',
+    'Inner diameter of the body',
+    'vessel',
+    { range: { least: 1, most: 100 } },
+    (c) => c.jar.bodyDiameter,
+  ),
+  headspaceUsual: define(
+    'h₀',
+    'Usual headspace',
+    'kitchen',
+    { range: { least: 0, most: 100 } },
+    () => kitchen.headspaceDepth,
+  ),
+  soakHours: define(
+    'tₛ',
+    'Usual soaking time',
+    'source',
+    { range: { least: 0, most: 1000 } },
+    (c) => c.source.soak?.hours ?? noTime,
+  ),
+  soakWaterPerGram: define(
+    'a',
+    'Soaking water per gram',
+    'source',
+    { range: { least: 0, most: 100 } },
+    (c) => c.source.soak?.waterPerGram ?? none,
+  ),
+  uptake: define('u', 'Water taken up in soaking', 'source', { range: { least: 0, most: 5 } }, (c) => c.source.uptake),
+  leaching: define(
+    'λ',
+    'Share of the sugar lost to drained soaking water',
+    'source',
+    { range: { least: 0, most: 1 } },
+    (c) => c.source.leaching,
+  ),
+  usualRatio: define(
+    'R₀',
+    'Usual water ratio',
+    'source',
+    { range: { least: 0, most: 100 } },
+    (c) => c.source.waterRatio,
+  ),
+  ownWater: define(
+    'e',
+    'Its own water, counted first',
+    'source',
+    { range: { least: 0, most: 5 } },
+    (c) => c.source.ownWater?.perGram ?? none,
+  ),
+  passing: define(
+    'x',
+    'Share of the dry solids that passes the bag',
+    'source',
+    { range: { least: 0, most: 1 } },
+    (c) => c.source.passing,
+  ),
+  pulpMoisture: define(
+    'p',
+    'Moisture of the pressed pulp',
+    'source',
+    { range: { least: 0, most: 0.99 } },
+    (c) => c.source.pulpMoisture,
+  ),
+  handlingLoss: define(
+    'l',
+    'Milk lost in handling',
+    'source',
+    { range: { least: 0, most: 0.9 } },
+    (c) => c.source.handlingLoss,
+  ),
+  labelServing: define(
+    'gₗ',
+    'Serving on the label',
+    'source',
+    { range: { least: 1, most: 5000 } },
+    (c) => c.source.label?.serving ?? none,
+  ),
+  labelSugar: define(
+    'sₗ',
+    'Sugars per serving on the label',
+    'source',
+    { range: { least: 0, most: 500 } },
+    (c) => c.source.label?.sugarPerServing ?? none,
+  ),
+  blenderCapacity: define(
+    'C',
+    'What the blender takes',
+    'kitchen',
+    { range: { least: 50, most: 100000 } },
+    () => kitchen.blenderCapacity,
+  ),
+  sugarUsual: define(
+    'r₀',
+    'Usual added sugar, as hexose',
+    'kitchen',
+    { range: { least: 0, most: 500 } },
+    () => kitchen.addedSugar,
+  ),
+  nativeThreshold: define(
+    'n₀',
+    'Native sugar that counts for nothing',
+    'kitchen',
+    { range: { least: 0, most: 500 } },
+    () => kitchen.nativeSugarThreshold,
+  ),
+  sugarRoom: define(
+    'σ₀',
+    'Room taken by dissolved sugar',
+    'kitchen',
+    { range: { least: 0, most: 2 } },
+    () => physics.sugarDisplacement,
+  ),
+  usualDose: define(
+    'd₀',
+    'Usual dose of these grains',
+    'grains',
+    { range: { least: 0, most: 2000 } },
+    (c) => c.grain.dose,
+  ),
+  grainDensity: define(
+    'ρ₉',
+    'Density of drained grains',
+    'grains',
+    { range: { least: 0.5, most: 2 } },
+    (c) => c.grain.density,
+  ),
+  grainSpoon: define(
+    'b',
+    'Drained grains in a level tablespoon',
+    'grains',
+    { range: { least: 1, most: 100 } },
+    (c) => c.grain.tablespoon,
+  ),
+  cling: define('κ', 'Liquid clinging to the grains', 'grains', { range: { least: 0, most: 5 } }, (c) => c.grain.cling),
+  servingUsual: define('g₀', 'Usual glass', 'kitchen', { range: { least: 1, most: 5000 } }, () => kitchen.servingSize),
+} satisfies Record<string, CoefficientDefinition>;
+
+export type CoefficientId = keyof typeof table;
+export const coefficients: Readonly<Record<CoefficientId, CoefficientDefinition>> = table;
+export const coefficientIds = Object.keys(table).filter((id): id is CoefficientId => id in table);
+
+/** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `kitchen.cling` everywhere. */
+export function coefficientKey(id: CoefficientId, recipe: Recipe): string {
+  const { owner } = coefficients[id];
+  return `${owner === 'kitchen' ? owner : recipe[owner]}.${id}`;
+}
+
+/** Whether a number may stand for this coefficient. */
+export function isAllowed(id: CoefficientId, value: number): boolean {
+  const { least, most } = coefficients[id];
+  return Number.isFinite(value) && value >= least && value <= most;
+}
+
+/** The coefficient in effect, with its origin: the user's own if there is a usable one, else that of the tables. */
+export function coefficientInEffect(id: CoefficientId, recipe: Recipe, choices: Choices): Coefficient {
+  const published = coefficients[id].find(choices);
+  const yours = recipe.yours[coefficientKey(id, recipe)];
+  if (yours === undefined || !isAllowed(id, yours.value)) return published;
+  return { value: yours.value, unit: published.unit, origin: { kind: 'yours', how: yours.how } };
+}

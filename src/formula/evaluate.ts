@@ -1,0 +1,129 @@
+import { type Choices, type CoefficientId, chooseFrom, coefficientInEffect } from './coefficients';
+import { readGiven } from './givens';
+import { leastRatio, type Reduced, type Stages, stagesAt } from './models/milk';
+import type { NumericRowId } from './order';
+import type { Plan } from './plan';
+import type { Problem } from './problem';
+import type { Recipe } from './recipe';
+import type { Access, Term, TermId, Way } from './row';
+import { numericRows } from './sheet';
+import { intermediates } from './terms';
+import { reducedFor } from './treated';
+
+/** Values and coefficients that stand in for what would be worked out: what was measured, and what measuring fixes. */
+export interface Standing {
+  readonly values: ReadonlyMap<TermId, number>;
+  readonly coefficients: ReadonlyMap<CoefficientId, number>;
+}
+
+const nothingStands: Standing = { values: new Map(), coefficients: new Map() };
+
+export function isRow(id: string): id is NumericRowId {
+  return id in numericRows;
+}
+
+export function termOf(id: TermId): Term {
+  return isRow(id) ? numericRows[id] : intermediates[id];
+}
+
+/**
+ * Works out terms on demand, each once. A value that can't be had is NaN in here, with a problem recorded at its root,
+ * so whatever it feeds is NaN as well; `formulate` turns that into a problem that names the root.
+ */
+export class Evaluation implements Access {
+  readonly choices: Choices;
+  readonly problems = new Map<NumericRowId, Problem>();
+  private readonly values = new Map<TermId, number>();
+  private readonly coefficients = new Map<CoefficientId, number>();
+  private readonly underWay = new Set<TermId>();
+  private reducedOnce: Reduced | undefined;
+  private stagesOnce: Stages | null | undefined;
+
+  constructor(
+    readonly recipe: Recipe,
+    readonly plan: Plan,
+    readonly standing: Standing = nothingStands,
+  ) {
+    this.choices = chooseFrom(recipe);
+  }
+
+  of(id: TermId): number {
+    const known = this.values.get(id);
+    if (known !== undefined) return known;
+    if (this.underWay.has(id)) throw new Error(`${id} depends on itself by the plan sized from ${this.plan.sizedFrom}`);
+    this.underWay.add(id);
+    const value = this.workOut(id);
+    this.underWay.delete(id);
+    this.values.set(id, value);
+    return value;
+  }
+
+  c(id: CoefficientId): number {
+    const known = this.coefficients.get(id);
+    if (known !== undefined) return known;
+    const value = this.standing.coefficients.get(id) ?? coefficientInEffect(id, this.recipe, this.choices).value;
+    this.coefficients.set(id, value);
+    return value;
+  }
+
+  typed(id: NumericRowId): number {
+    const given = this.recipe.given.find(({ row }) => row === id);
+    if (given === undefined) return Number.NaN;
+    const value = readGiven(this, id, numericRows[id], given);
+    if (typeof value === 'number') return value;
+    this.problems.set(id, value);
+    return Number.NaN;
+  }
+
+  reduced(): Reduced {
+    this.reducedOnce ??= reducedFor(this, Number.POSITIVE_INFINITY);
+    return this.reducedOnce;
+  }
+
+  stages(): Stages | null {
+    if (this.stagesOnce === undefined) this.stagesOnce = stagesOf(this);
+    return this.stagesOnce;
+  }
+
+  fail(problem: Problem): number {
+    if (isRow(problem.at)) this.problems.set(problem.at, problem);
+    return Number.NaN;
+  }
+
+  /** The way a term takes in this plan. */
+  way(id: TermId): Way {
+    const { ways } = termOf(id);
+    const name = isRow(id) ? this.plan.ways[id] : this.intermediateWay(id);
+    const way = (name === undefined ? undefined : ways[name]) ?? Object.values(ways)[0];
+    if (way === undefined) throw new Error(`${id} has no way to be worked out`);
+    return way;
+  }
+
+  private intermediateWay(id: TermId): string | undefined {
+    return id === 'headspaceAsked' && this.plan.asksHeadspace ? 'typed' : undefined;
+  }
+
+  private workOut(id: TermId): number {
+    const standing = this.standing.values.get(id);
+    if (standing !== undefined) return standing;
+    if (isRow(id)) {
+      if (this.plan.accepted.has(id)) return this.typed(id);
+      if (numericRows[id].absent?.(this)) return 0;
+    }
+    return this.way(id).rule(this);
+  }
+}
+
+/** The balance at the water ratio in effect. Where the slurry is no wetter than the pulp: the problem that it gels. */
+export function stagesOf(x: Access): Stages | null {
+  const ratio = x.of('waterRatio');
+  if (Number.isNaN(ratio)) return null;
+  const own = x.c('ownWater');
+  const reduced = ratio < own ? reducedFor(x, ratio) : x.reduced();
+  const stages = stagesAt(reduced, ratio);
+  if (stages === null) {
+    const least = leastRatio(x.reduced());
+    x.fail({ code: 'gels', at: 'waterRatio', least, gelling: x.choices.source.gels });
+  }
+  return stages;
+}

@@ -1,0 +1,92 @@
+/** The rows of the sheet in the order of the work, by section. A row's id is its key everywhere. */
+export const sections = [
+  {
+    id: 'jar',
+    label: 'Jar',
+    rows: ['vessel', 'vesselCount', 'brimful', 'headspaceDepth', 'headspaceVolume', 'fillVolume'],
+  },
+  {
+    id: 'milk',
+    label: 'Milk',
+    rows: [
+      'source',
+      'sourceMass',
+      'soakWater',
+      'soakTime',
+      'soakedMass',
+      'waterRatio',
+      'blendWater',
+      'blenderLoads',
+      'pulpMass',
+      'milkVolume',
+      'milkSolids',
+    ],
+  },
+  {
+    id: 'sweeten',
+    label: 'Sweeten',
+    rows: ['sweetener', 'sugarRate', 'sweetenerMass', 'caneEquivalent', 'startingSugar'],
+  },
+  { id: 'culture', label: 'Culture', rows: ['grains', 'grainRate', 'grainMass'] },
+  { id: 'ferment', label: 'Ferment', rows: ['finalPH', 'drinkVolume', 'servingSize', 'servings'] },
+] as const;
+
+export type Section = (typeof sections)[number];
+export type SectionId = Section['id'];
+export type RowId = Section['rows'][number];
+
+/** Rows whose value is a choice from a table, not a number. */
+export const choiceRows = ['vessel', 'source', 'sweetener', 'grains'] as const;
+export type ChoiceRowId = (typeof choiceRows)[number];
+export type NumericRowId = Exclude<RowId, ChoiceRowId>;
+
+/** Amounts of scale: the first of these typed resizes the batch. */
+export const amountRows = [
+  'vesselCount',
+  'fillVolume',
+  'sourceMass',
+  'blendWater',
+  'milkVolume',
+  'drinkVolume',
+  'servings',
+] as const;
+export type AmountRowId = (typeof amountRows)[number];
+
+/** Rows that take a second entry: what the scale, the jug or the strip said. */
+export const measuredRows = ['soakedMass', 'pulpMass', 'milkVolume', 'drinkVolume', 'grainMass', 'finalPH'] as const;
+export type MeasuredRowId = (typeof measuredRows)[number];
+
+export const rowOrder: readonly RowId[] = sections.flatMap((section) => [...section.rows]);
+
+/** Quantities that rows share and the working shows, but that have no row of their own. */
+export const intermediateIds = [
+  'headspaceAsked',
+  'fillAllowed',
+  'totalFill',
+  'roomPerMilk',
+  'fixedRoom',
+  'drinkPerMilk',
+  'drinkFixed',
+  'sourceWeight',
+  'sourceSugars',
+  'sourceSolids',
+  'leached',
+  'slurryMass',
+  'slurryVolume',
+  'heldBack',
+  'milkPerGram',
+  'usualMilk',
+  'milkMass',
+  'milkDensity',
+  'usualMilkDensity',
+  'lost',
+  'ownLiquid',
+  'waterDensity',
+  'nativeSugar',
+  'fermentable',
+  'caneFermentable',
+  'sweetenerRoom',
+  'sweetenerWeight',
+  'caneWeight',
+] as const;
+export type IntermediateId = (typeof intermediateIds)[number];

@@ -1,0 +1,93 @@
+import type { Kind } from '../measure/units';
+import type { CoefficientId } from './coefficients';
+import type { NumericRowId, RowId } from './order';
+
+/**
+ * What a user can have caused, as a value: a code, the row it stands at, its parameters. Its sentence is in `words.ts`.
+ * `refusal`: the cell has no usable number. `conflict`: what was typed stays, but the sheet counts otherwise.
+ * `caution`, `note`: the number stands, and this is worth knowing.
+ */
+export type Problem = { readonly at: RowId } & ProblemBody;
+
+type ProblemBody =
+  | { readonly code: 'unreadable' }
+  | { readonly code: 'notPositive'; readonly typed: number }
+  | { readonly code: 'negative'; readonly typed: number }
+  | { readonly code: 'tooLarge'; readonly typed: number; readonly most: number; readonly kind: Kind }
+  | { readonly code: 'tooSmall'; readonly typed: number; readonly least: number; readonly kind: Kind }
+  | { readonly code: 'notWhole'; readonly typed: number }
+  | { readonly code: 'notTyped' }
+  | { readonly code: 'noCupWeight'; readonly food: string }
+  | { readonly code: 'wrongKind' }
+  | { readonly code: 'headspaceTooDeep'; readonly depth: number }
+  | { readonly code: 'roomTooLarge'; readonly brimful: number }
+  | { readonly code: 'fillOverBrim'; readonly brimful: number }
+  | { readonly code: 'jarTooSmall'; readonly least: number }
+  | { readonly code: 'overBrim'; readonly over: number; readonly fits: number }
+  | { readonly code: 'gels'; readonly least: number; readonly gelling: boolean }
+  | { readonly code: 'noRatio'; readonly rows: readonly [RowId, RowId] }
+  | { readonly code: 'noSolids' }
+  | { readonly code: 'belowNative'; readonly native: number }
+  | { readonly code: 'noRoomForMilk'; readonly fill: number }
+  | { readonly code: 'nothingToFerment'; readonly sweetener: string; readonly reason: string }
+  | { readonly code: 'sharesOff'; readonly sum: number }
+  | { readonly code: 'coefficientRefused'; readonly coefficient: CoefficientId; readonly typed: number }
+  | { readonly code: 'waits'; readonly for: RowId }
+  | {
+      readonly code: 'conflict';
+      readonly typed: number;
+      readonly computed: number;
+      readonly with: readonly NumericRowId[];
+    }
+  | { readonly code: 'headspaceKept'; readonly asked: number; readonly actual: number }
+  | { readonly code: 'headspaceUnderWise'; readonly actual: number; readonly wise: number }
+  | { readonly code: 'severalJars'; readonly jars: number }
+  | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
+  | { readonly code: 'ownWater'; readonly volume: number }
+  | { readonly code: 'sugarEstimated'; readonly low: number; readonly high: number }
+  | { readonly code: 'nativeCounted'; readonly native: number; readonly lowered: number }
+  | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
+  | { readonly code: 'measuredImpossible'; readonly planned: number }
+  | { readonly code: 'notAcid'; readonly measured: number }
+  | { readonly code: 'notSoaked' };
+
+export type ProblemCode = ProblemBody['code'];
+export type Severity = 'refusal' | 'conflict' | 'caution' | 'note';
+
+export const severities: Readonly<Record<ProblemCode, Severity>> = {
+  unreadable: 'refusal',
+  notPositive: 'refusal',
+  negative: 'refusal',
+  tooLarge: 'refusal',
+  tooSmall: 'refusal',
+  notWhole: 'refusal',
+  notTyped: 'refusal',
+  noCupWeight: 'refusal',
+  wrongKind: 'refusal',
+  headspaceTooDeep: 'refusal',
+  roomTooLarge: 'refusal',
+  fillOverBrim: 'refusal',
+  jarTooSmall: 'refusal',
+  overBrim: 'conflict',
+  gels: 'refusal',
+  noRatio: 'refusal',
+  noSolids: 'refusal',
+  belowNative: 'refusal',
+  noRoomForMilk: 'refusal',
+  nothingToFerment: 'caution',
+  sharesOff: 'refusal',
+  coefficientRefused: 'caution',
+  waits: 'refusal',
+  conflict: 'conflict',
+  headspaceKept: 'note',
+  headspaceUnderWise: 'caution',
+  severalJars: 'note',
+  outsideUsual: 'caution',
+  ownWater: 'note',
+  sugarEstimated: 'note',
+  nativeCounted: 'note',
+  measuredOff: 'note',
+  measuredImpossible: 'caution',
+  notAcid: 'caution',
+  notSoaked: 'note',
+};

@@ -1,0 +1,80 @@
+import type { Kind } from '../measure/units';
+import type { Choices, CoefficientId } from './coefficients';
+import type { Reduced, Stages } from './models/milk';
+import type { ChoiceRowId, IntermediateId, NumericRowId } from './order';
+import type { Plan } from './plan';
+import type { Problem } from './problem';
+import type { Recipe } from './recipe';
+
+/** Whatever has a number: a row of the sheet, or an intermediate that rows share. */
+export type TermId = NumericRowId | IntermediateId;
+
+/** What a rule may see. Values are in base units; a value that could not be had is NaN inside the engine only. */
+export interface Access {
+  readonly recipe: Recipe;
+  readonly choices: Choices;
+  readonly plan: Plan;
+  /** The value of a row or intermediate. */
+  of(id: TermId): number;
+  /** What was typed into a row, in its own unit; NaN where nothing readable was. */
+  typed(id: NumericRowId): number;
+  /** The value of a coefficient, the user's own where there is one. */
+  c(id: CoefficientId): number;
+  /** The batch's mass balance with only the water open, and at the water ratio in effect; null where it gels. */
+  reduced(): Reduced;
+  stages(): Stages | null;
+  /** Records a problem and gives NaN, so that whatever is fed by this waits for it. */
+  fail(problem: Problem): number;
+}
+
+/**
+ * One way a number comes about. `formula` holds `{id}` for each quantity in it: the working writes symbols there, then
+ * the numbers put in. `words` says the same without symbols.
+ */
+export interface Way {
+  readonly words: string;
+  readonly formula: string;
+  readonly rule: (x: Access) => number;
+}
+
+export interface Term {
+  readonly label: string;
+  readonly symbol: string;
+  /** What it measures; its base unit follows from the kind (g, mL, cm, °C, h, g/g, g/L, %). */
+  readonly kind: Kind;
+  /** The first way is the usual one. */
+  readonly ways: Readonly<Record<string, Way>>;
+}
+
+/** Which food's weight per volume turns a typed cup into grams, or a typed mass into a volume. */
+export type Weighing = 'source' | 'sweetener' | 'cane' | 'grains' | 'water' | 'milk';
+
+export interface NumericRow extends Term {
+  /** `amount`: resizes · `rate`: changes the recipe · `mass`: a rate by its mass · `aside`: feeds nothing · `measured`, `never`. */
+  readonly typed: 'amount' | 'rate' | 'mass' | 'aside' | 'measured' | 'never';
+  readonly weighing?: Weighing;
+  readonly range: { readonly least: number; readonly most: number; readonly whole?: true; readonly zero?: true };
+  /** Refuses a typed value that this recipe cannot take. */
+  readonly check?: (x: Access, value: number) => Problem | null;
+  /** Why this source or recipe has no such quantity; its sentence is in `words.ts`. */
+  readonly absent?: (x: Access) => Absence | null;
+  /** The range that is usual for it, in base units, outside which the sheet speaks up. */
+  readonly usual?: (x: Access) => { readonly low: number; readonly high: number } | null;
+}
+
+export interface ChoiceRow {
+  readonly label: string;
+}
+
+export type Absence =
+  | 'notSoaked'
+  | 'soaksInBlendingWater'
+  | 'poured'
+  | 'noPulp'
+  | 'noBlending'
+  | 'noSweetener'
+  | 'refusedSweetener'
+  | 'measuredOnly';
+
+export type NumericRows = Readonly<Record<NumericRowId, NumericRow>>;
+export type ChoiceRows = Readonly<Record<ChoiceRowId, ChoiceRow>>;

@@ -1,0 +1,143 @@
+import { kitchen } from '../../reference/kitchen';
+import type { Access, NumericRow } from '../row';
+
+function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
+  if (x.of('fermentable') > 0) return null;
+  return x.choices.sweetener.some(({ entry }) => entry.refused !== undefined) ? 'refusedSweetener' : 'noSweetener';
+}
+
+export const sugarRate: NumericRow = {
+  label: 'Fermentable sugar added',
+  symbol: 'r',
+  kind: 'concentration',
+  typed: 'rate',
+  range: { least: 0, most: 300, zero: true },
+  absent: absentSweetener,
+  usual: (x) => {
+    const { low, high } = kitchen.addedSugar;
+    if (low === undefined || high === undefined || x.of('nativeSugar') > x.c('nativeThreshold')) return null;
+    return { low, high };
+  },
+  ways: {
+    usual: {
+      words:
+        'The usual addition, as hexose per litre of milk, lowered by native sugar above what counts for nothing, never below 0.',
+      formula: '{sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0)',
+      rule: (x) => {
+        const counted = Math.max(x.of('nativeSugar') - x.c('nativeThreshold'), 0);
+        return Math.max(x.c('sugarUsual') - counted, 0);
+      },
+    },
+    none: { words: 'Nothing the grains can ferment is added.', formula: '0', rule: () => 0 },
+    fromMass: {
+      words: 'The sweetener you typed, as hexose, per litre of milk.',
+      formula: '1000 × {sweetenerMass} × {fermentable} ÷ {milkVolume}',
+      rule: (x) => (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('milkVolume'),
+    },
+    fromStart: {
+      words: 'The sugar wanted at the start, less what is native.',
+      formula: '{startingSugar} − {nativeSugar}',
+      rule: (x) => {
+        const rate = x.of('startingSugar') - x.of('nativeSugar');
+        return rate < 0 ? x.fail({ code: 'belowNative', at: 'startingSugar', native: x.of('nativeSugar') }) : rate;
+      },
+    },
+  },
+};
+
+export const sweetenerMass: NumericRow = {
+  label: 'Sweetener to add',
+  symbol: 'Z',
+  kind: 'mass',
+  typed: 'mass',
+  weighing: 'sweetener',
+  range: { least: 0, most: 50000, zero: true },
+  absent: absentSweetener,
+  ways: {
+    rate: {
+      words: 'Sugar added per litre times the milk, divided by the fermentable sugar in a gram of the sweetener.',
+      formula: '{sugarRate} × {milkVolume} ÷ 1000 ÷ {fermentable}',
+      rule: (x) => {
+        const rate = x.of('sugarRate');
+        return rate === 0 ? 0 : (rate * x.of('milkVolume')) / 1000 / x.of('fermentable');
+      },
+    },
+    fromCane: {
+      words: 'The cane sugar you typed, at equal fermentable sugar.',
+      formula: '{caneEquivalent} × {caneFermentable} ÷ {fermentable}',
+      rule: (x) => (x.of('caneEquivalent') * x.of('caneFermentable')) / x.of('fermentable'),
+    },
+  },
+};
+
+export const caneEquivalent: NumericRow = {
+  label: 'The same as cane sugar',
+  symbol: 'Z_c',
+  kind: 'mass',
+  typed: 'mass',
+  weighing: 'cane',
+  range: { least: 0, most: 50000, zero: true },
+  absent: absentSweetener,
+  ways: {
+    equal: {
+      words: 'White cane sugar with the same fermentable sugar: masses go as 1 over what a gram holds.',
+      formula: '{sweetenerMass} × {fermentable} ÷ {caneFermentable}',
+      rule: (x) => (x.of('sweetenerMass') * x.of('fermentable')) / x.of('caneFermentable'),
+    },
+  },
+};
+
+export const startingSugar: NumericRow = {
+  label: 'Fermentable sugar at the start, native included',
+  symbol: 's',
+  kind: 'concentration',
+  typed: 'rate',
+  range: { least: 0, most: 300, zero: true },
+  ways: {
+    sum: {
+      words: 'Native sugar of the milk and the sugar added, as hexose per litre of milk.',
+      formula: '{nativeSugar} + {sugarRate}',
+      rule: (x) => x.of('nativeSugar') + x.of('sugarRate'),
+    },
+  },
+};
+
+export const grainRate: NumericRow = {
+  label: 'Dose',
+  symbol: 'd',
+  kind: 'concentration',
+  typed: 'rate',
+  range: { least: 0, most: 1000 },
+  usual: (x) => {
+    const { low, high } = x.choices.grain.dose;
+    return low === undefined || high === undefined ? null : { low, high };
+  },
+  ways: {
+    usual: {
+      words: 'The usual dose of this kind of grains, per litre of milk.',
+      formula: '{usualDose}',
+      rule: (x) => x.c('usualDose'),
+    },
+    fromMass: {
+      words: 'The grains you typed, per litre of milk.',
+      formula: '1000 × {grainMass} ÷ {milkVolume}',
+      rule: (x) => (1000 * x.of('grainMass')) / x.of('milkVolume'),
+    },
+  },
+};
+
+export const grainMass: NumericRow = {
+  label: 'Grains to add',
+  symbol: 'g',
+  kind: 'mass',
+  typed: 'mass',
+  weighing: 'grains',
+  range: { least: 0, most: 50000 },
+  ways: {
+    rate: {
+      words: 'Dose times the milk.',
+      formula: '{grainRate} × {milkVolume} ÷ 1000',
+      rule: (x) => (x.of('grainRate') * x.of('milkVolume')) / 1000,
+    },
+  },
+};

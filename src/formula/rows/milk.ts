@@ -1,0 +1,236 @@
+import { joinedRatio } from '../joined';
+import { ratioForSolids } from '../models/milk';
+import type { Access, NumericRow } from '../row';
+
+const solid = (x: Access): boolean => x.choices.source.form === 'solid';
+
+export const sourceMass: NumericRow = {
+  label: 'Source, as bought',
+  symbol: 'm',
+  kind: 'mass',
+  typed: 'amount',
+  weighing: 'source',
+  range: { least: 0, most: 100000 },
+  ways: {
+    fromMilk: {
+      words: 'Milk, divided by what a gram of the source gives.',
+      formula: '{milkVolume} ÷ {milkPerGram}',
+      rule: (x) => x.of('milkVolume') / x.of('milkPerGram'),
+    },
+    fromBlendWater: {
+      words: 'Water to blend, divided by the water ratio (less the source’s own water).',
+      formula: '{blendWater} × {waterDensity} ÷ ({waterRatio} − {ownWater})',
+      rule: (x) => (x.of('blendWater') * x.of('waterDensity')) / (x.of('waterRatio') - x.c('ownWater')),
+    },
+  },
+};
+
+export const soakWater: NumericRow = {
+  label: 'Soaking water',
+  symbol: 'A',
+  kind: 'volume',
+  typed: 'aside',
+  weighing: 'water',
+  range: { least: 0, most: 500000 },
+  absent: (x) => {
+    const { soak } = x.choices.source;
+    if (!soak) return solid(x) ? 'notSoaked' : 'poured';
+    return soak.drained ? null : 'soaksInBlendingWater';
+  },
+  ways: {
+    usual: {
+      words: 'Enough to cover it as it swells. It is poured away.',
+      formula: '{sourceMass} × {soakWaterPerGram}',
+      rule: (x) => x.of('sourceMass') * x.c('soakWaterPerGram'),
+    },
+  },
+};
+
+export const soakTime: NumericRow = {
+  label: 'Soak for',
+  symbol: 't_s',
+  kind: 'time',
+  typed: 'aside',
+  range: { least: 0, most: 72, zero: true },
+  absent: (x) => (x.choices.source.soak ? null : solid(x) ? 'notSoaked' : 'poured'),
+  ways: {
+    usual: { words: 'The middle of the usual time.', formula: '{soakHours}', rule: (x) => x.c('soakHours') },
+  },
+  usual: (x) => rangeOf(x.choices.source.soak?.hours),
+};
+
+function rangeOf(of: { readonly low?: number; readonly high?: number } | undefined) {
+  return of?.low === undefined || of.high === undefined ? null : { low: of.low, high: of.high };
+}
+
+export const soakedMass: NumericRow = {
+  label: 'After soaking and draining',
+  symbol: 'm_s',
+  kind: 'mass',
+  typed: 'measured',
+  range: { least: 0, most: 200000 },
+  absent: (x) => {
+    const { soak } = x.choices.source;
+    if (!soak) return solid(x) ? 'notSoaked' : 'poured';
+    return soak.drained ? null : 'soaksInBlendingWater';
+  },
+  ways: {
+    uptake: {
+      words: 'The source and the water it took up, less any sugar that leached out.',
+      formula: '{sourceMass} × (1 + {uptake}) − {leached}',
+      rule: (x) => x.of('sourceMass') * (1 + x.c('uptake')) - x.of('leached'),
+    },
+  },
+};
+
+export const waterRatio: NumericRow = {
+  label: 'Water per source, by weight',
+  symbol: 'R',
+  kind: 'ratio',
+  typed: 'rate',
+  range: { least: 0, most: 100, zero: true },
+  usual: (x) => {
+    const usual = x.c('usualRatio');
+    return usual > 0 && solid(x) ? { low: usual / 2, high: usual * 2 } : null;
+  },
+  ways: {
+    usual: {
+      words: 'The usual water ratio for this source.',
+      formula: '{usualRatio}',
+      rule: (x) => x.c('usualRatio'),
+    },
+    fromSolids: {
+      words: 'The water at which the milk has the solids you typed, solved from the mass balance.',
+      formula: 'the ratio at which the balance gives {milkSolids}',
+      rule: (x) => {
+        const ratio = ratioForSolids(x.reduced(), x.of('milkSolids') / 100);
+        if (ratio !== null && ratio >= 0) return ratio;
+        return Number.isNaN(x.of('milkSolids')) ? Number.NaN : x.fail({ code: 'noSolids', at: 'milkSolids' });
+      },
+    },
+    fromSourceAndWater: {
+      words: 'The water you typed, with the source’s own, divided by the source you typed.',
+      formula: '{ownWater} + {blendWater} × {waterDensity} ÷ {sourceMass}',
+      rule: (x) => x.c('ownWater') + (x.of('blendWater') * x.of('waterDensity')) / x.of('sourceMass'),
+    },
+    joined: {
+      words: 'The water at which both amounts you typed come out, solved from the mass balance.',
+      formula: 'the ratio at which the balance gives both',
+      rule: joinedRatio,
+    },
+  },
+};
+
+export const blendWater: NumericRow = {
+  label: 'Water to blend',
+  symbol: 'B',
+  kind: 'volume',
+  typed: 'amount',
+  weighing: 'water',
+  range: { least: 0, most: 500000 },
+  absent: (x) => (!solid(x) && !x.plan.accepted.has('blendWater') && x.of('waterRatio') === 0 ? 'poured' : null),
+  ways: {
+    ratio: {
+      words: 'Source times the water ratio (less the source’s own water), as a volume.',
+      formula: '({waterRatio} − {ownWater}) × {sourceMass} ÷ {waterDensity}',
+      rule: (x) => (Math.max(x.of('waterRatio') - x.c('ownWater'), 0) * x.of('sourceMass')) / x.of('waterDensity'),
+    },
+  },
+};
+
+export const blenderLoads: NumericRow = {
+  label: 'Blender loads',
+  symbol: 'k_b',
+  kind: 'count',
+  typed: 'never',
+  range: { least: 0, most: 10000 },
+  absent: (x) => (solid(x) ? null : 'noBlending'),
+  ways: {
+    capacity: {
+      words: 'Soaked source and water, divided by what the blender takes, rounded up.',
+      formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up',
+      rule: (x) => Math.ceil(x.of('slurryVolume') / x.c('blenderCapacity') - 1e-9), // tolerance
+    },
+  },
+};
+
+export const pulpMass: NumericRow = {
+  label: 'Wet pulp left in the bag',
+  symbol: 'P',
+  kind: 'mass',
+  typed: 'measured',
+  range: { least: 0, most: 200000 },
+  absent: (x) => (solid(x) ? null : 'noPulp'),
+  ways: {
+    balance: {
+      words: 'The solids that do not pass, and the water and sugar they hold at the moisture of pressed pulp.',
+      formula: '{sourceMass} × ((1 − {passing}) × {sourceSolids} + {heldBack} × {sourceSugars}) ÷ (1 − {pulpMoisture})',
+      rule: (x) => {
+        const stages = x.stages();
+        return stages ? x.of('sourceMass') * stages.pulpMass : Number.NaN;
+      },
+    },
+  },
+};
+
+export const milkVolume: NumericRow = {
+  label: 'Milk after straining',
+  symbol: 'V',
+  kind: 'volume',
+  typed: 'amount',
+  weighing: 'milk',
+  range: { least: 0, most: 500000 },
+  ways: {
+    fromFill: {
+      words: 'What the jars hold to the headspace, less the room the grains and the dissolved sweetener take.',
+      formula: '({vesselCount} × {fillVolume} − {fixedRoom}) ÷ {roomPerMilk}',
+      rule: (x) => {
+        const fill = x.of('vesselCount') * x.of('fillVolume');
+        return roomForMilk(x, (fill - x.of('fixedRoom')) / x.of('roomPerMilk'), fill);
+      },
+    },
+    fromSource: {
+      words: 'Source times what a gram of it gives: slurry less pulp and handling loss, as a volume.',
+      formula: '{sourceMass} × {milkPerGram}',
+      rule: (x) => x.of('sourceMass') * x.of('milkPerGram'),
+    },
+    fromDrink: {
+      words: 'The kefir wanted, with what clings to the grains, less the room of the dissolved sweetener.',
+      formula: '({drinkVolume} − {drinkFixed}) ÷ {drinkPerMilk}',
+      rule: (x) =>
+        roomForMilk(x, (x.of('drinkVolume') - x.of('drinkFixed')) / x.of('drinkPerMilk'), x.of('drinkVolume')),
+    },
+    fromSweetener: {
+      words: 'The milk that the sweetener on hand can sweeten.',
+      formula: '1000 × {sweetenerMass} × {fermentable} ÷ {sugarRate}',
+      rule: (x) => (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('sugarRate'),
+    },
+    fromGrains: {
+      words: 'The milk that the grains on hand can carry.',
+      formula: '1000 × {grainMass} ÷ {grainRate}',
+      rule: (x) => (1000 * x.of('grainMass')) / x.of('grainRate'),
+    },
+  },
+};
+
+function roomForMilk(x: Access, milk: number, fill: number): number {
+  return milk <= 0 ? x.fail({ code: 'noRoomForMilk', at: 'milkVolume', fill }) : milk;
+}
+
+export const milkSolids: NumericRow = {
+  label: 'Solids in the milk',
+  symbol: 'σ_m',
+  kind: 'share',
+  typed: 'rate',
+  range: { least: 0, most: 60 },
+  ways: {
+    balance: {
+      words: 'Everything in the milk that is not water, by weight.',
+      formula: '100 × (solids passed + sugars) ÷ milk',
+      rule: (x) => {
+        const stages = x.stages();
+        return stages ? 100 * stages.milkSolids : Number.NaN;
+      },
+    },
+  },
+};

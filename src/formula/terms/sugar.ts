@@ -1,0 +1,86 @@
+import { sweeteners } from '../../reference/sweeteners';
+import { fermentableOf, roomOf, weightOf } from '../models/blend';
+import { nativeFactor } from '../native';
+import type { Term } from '../row';
+
+const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
+
+/** What the source and the sweetener hold for the grains, and how the sweetener measures. */
+export const sugarTerms = {
+  nativeSugar: {
+    label: 'Native fermentable sugar, as hexose',
+    symbol: 's₀',
+    kind: 'concentration',
+    ways: {
+      balance: {
+        words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
+        formula: '1000 × sugars in the milk × hexose per sugar ÷ {milkPerGram}',
+        rule: (x) => {
+          const stages = x.stages();
+          return stages ? (1000 * stages.milkSugars * nativeFactor(x)) / stages.milkVolume : Number.NaN;
+        },
+      },
+    },
+  },
+  fermentable: {
+    label: 'Fermentable sugar in the sweetener, as hexose',
+    symbol: 'f',
+    kind: 'ratio',
+    ways: {
+      composition: {
+        words:
+          'glucose + fructose + (sucrose + maltose) × 1.0526, and what else these grains take, per g of sweetener.',
+        formula: 'Σ sugars as hexose',
+        rule: (x) => fermentableOf(x.choices.sweetener, x.choices.grain.takes).value,
+      },
+    },
+  },
+  caneFermentable: {
+    label: 'Fermentable sugar in white cane sugar, as hexose',
+    symbol: 'f_c',
+    kind: 'ratio',
+    ways: {
+      composition: {
+        words: 'sucrose × 1.0526, per g of granulated sugar.',
+        formula: 'Σ sugars as hexose',
+        rule: (x) => fermentableOf(cane, x.choices.grain.takes).value,
+      },
+    },
+  },
+  sweetenerRoom: {
+    label: 'Room taken by a gram of sweetener',
+    symbol: 'σ',
+    kind: 'count',
+    ways: {
+      composition: {
+        words: 'Its dry part at the room of dissolved sugar, its water as water, mL per g.',
+        formula: '(1 − water) × {sugarRoom} + water ÷ {waterDensity}',
+        rule: (x) => roomOf(x.choices.sweetener, x.c('sugarRoom'), x.of('waterDensity')),
+      },
+    },
+  },
+  sweetenerWeight: {
+    label: 'Weight of a mL of the sweetener',
+    symbol: 'ρ_z',
+    kind: 'count',
+    ways: {
+      spoon: {
+        words: 'From the published weight of a level spoon or cup of it.',
+        formula: 'spoon weight ÷ spoon',
+        rule: (x) => weightOf(x.choices.sweetener) ?? Number.NaN,
+      },
+    },
+  },
+  caneWeight: {
+    label: 'Weight of a mL of white cane sugar',
+    symbol: 'ρ_c',
+    kind: 'count',
+    ways: {
+      spoon: {
+        words: 'From the published weight of a level spoon of granulated sugar.',
+        formula: 'spoon weight ÷ spoon',
+        rule: () => weightOf(cane) ?? Number.NaN,
+      },
+    },
+  },
+} satisfies Record<string, Term>;

@@ -1,0 +1,49 @@
+import type { Composition } from '../reference/sources';
+import type { Reduced } from './models/milk';
+import { reduce, stagesAt } from './models/milk';
+import { foodDensity, strainOf, withLabelSugar } from './models/strain';
+import type { Access } from './row';
+
+export interface TreatedFood {
+  readonly composition: Composition;
+  readonly own: Composition | null;
+  /** g per mL of the source as bought; null where no cup weight is published. */
+  readonly weight: number | null;
+  /** g per mL of milk at the usual ratio, for reading a typed weight of milk. */
+  readonly milkDensity: number;
+}
+
+/** The composition in effect: the table's, or for a carton the table's with the sugar of its label. */
+function compositionOf(x: Access): Composition {
+  const { source } = x.choices;
+  return source.label ? withLabelSugar(source.composition, x.c('labelSugar'), x.c('labelServing')) : source.composition;
+}
+
+/** The source with how this cook soaks and presses it, ready for the balance, at most `ratio` of its own water used. */
+export function reducedFor(x: Access, ratio: number): Reduced {
+  const { source } = x.choices;
+  return reduce(
+    strainOf(compositionOf(x), {
+      uptake: x.c('uptake'),
+      leaching: x.c('leaching'),
+      passing: x.c('passing'),
+      pulpMoisture: x.c('pulpMoisture'),
+      handlingLoss: x.c('handlingLoss'),
+      own: source.ownWater ? { food: source.ownWater.composition, mass: Math.min(x.c('ownWater'), ratio) } : null,
+    }),
+  );
+}
+
+export function treatedFood(x: Access): TreatedFood {
+  const { source } = x.choices;
+  const composition = compositionOf(x);
+  const ratio = x.c('usualRatio');
+  const usual = stagesAt(reducedFor(x, ratio), ratio);
+  const ofCup = source.cup ? source.cup.grams / source.cup.millilitres : null;
+  return {
+    composition,
+    own: source.ownWater?.composition ?? null,
+    weight: ofCup ?? (source.form === 'liquid' ? foodDensity(composition) : null),
+    milkDensity: usual ? usual.milkMass / usual.milkVolume : Number.NaN,
+  };
+}

@@ -1,0 +1,129 @@
+import type { Kind } from '../measure/units';
+import type { Coefficient } from '../reference/origins';
+import type { Choices } from './coefficients';
+import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
+import type { Evaluation } from './evaluate';
+import { isRow, stagesOf, termOf } from './evaluate';
+import type { Reduced, Stages } from './models/milk';
+import type { NumericRowId } from './order';
+import type { Plan } from './plan';
+import type { Recipe } from './recipe';
+import type { Access, TermId } from './row';
+import { reducedFor } from './treated';
+
+/** A quantity that went into a number: another term of the sheet, or a coefficient with its origin. */
+export type WorkingInput =
+  | {
+      readonly from: 'row' | 'intermediate';
+      readonly id: TermId;
+      readonly symbol: string;
+      readonly label: string;
+      readonly value: number;
+      readonly kind: Kind;
+    }
+  | {
+      readonly from: 'coefficient';
+      readonly id: CoefficientId;
+      readonly key: string;
+      readonly symbol: string;
+      readonly label: string;
+      readonly value: number;
+      readonly coefficient: Coefficient;
+    };
+
+export interface Working {
+  readonly id: TermId;
+  readonly symbol: string;
+  readonly label: string;
+  readonly value: number;
+  readonly kind: Kind;
+  /** `typed`: as it was given; `measured`: read off; `rule`: worked out by `formula`. */
+  readonly how: 'typed' | 'measured' | 'rule';
+  readonly words: string;
+  /** With `{id}` for each quantity in it, to be written as symbols or as numbers. */
+  readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
+}
+
+/** Runs a rule and notes which terms and coefficients it really reads, so that a working can't tell another story. */
+export class Recorder implements Access {
+  readonly terms: TermId[] = [];
+  readonly coefficients: CoefficientId[] = [];
+  readonly recipe: Recipe;
+  readonly choices: Choices;
+  readonly plan: Plan;
+
+  constructor(private readonly evaluation: Evaluation) {
+    this.recipe = evaluation.recipe;
+    this.choices = evaluation.choices;
+    this.plan = evaluation.plan;
+  }
+
+  run(id: TermId): number {
+    return this.evaluation.way(id).rule(this);
+  }
+
+  of(id: TermId): number {
+    if (!this.terms.includes(id)) this.terms.push(id);
+    return this.evaluation.of(id);
+  }
+
+  c(id: CoefficientId): number {
+    if (!this.coefficients.includes(id)) this.coefficients.push(id);
+    return this.evaluation.c(id);
+  }
+
+  typed(id: NumericRowId): number {
+    return this.evaluation.typed(id);
+  }
+
+  reduced(): Reduced {
+    return reducedFor(this, Number.POSITIVE_INFINITY);
+  }
+
+  stages(): Stages | null {
+    return stagesOf(this);
+  }
+
+  fail(): number {
+    return Number.NaN;
+  }
+}
+
+/** How a term's value came about, in words, as a formula, with what was put in and where each coefficient is from. */
+export function workingOf(id: TermId, x: Evaluation): Working {
+  const term = termOf(id);
+  const way = x.way(id);
+  const base = { id, symbol: term.symbol, label: term.label, value: x.of(id), kind: term.kind };
+  if (x.standing.values.has(id) && isRow(id)) {
+    return { ...base, how: 'measured', words: 'Read off while making it.', formula: '', inputs: [] };
+  }
+  if (isRow(id) && x.plan.accepted.has(id)) {
+    return { ...base, how: 'typed', words: 'As you typed it.', formula: '', inputs: [] };
+  }
+  const recorder = new Recorder(x);
+  recorder.run(id);
+  return { ...base, how: 'rule', words: way.words, formula: way.formula, inputs: inputsOf(recorder, x, way.formula) };
+}
+
+function inputsOf(recorder: Recorder, x: Evaluation, formula: string): readonly WorkingInput[] {
+  const terms = recorder.terms.map((id): WorkingInput => {
+    const term = termOf(id);
+    const from = isRow(id) ? 'row' : 'intermediate';
+    return { from, id, symbol: term.symbol, label: term.label, value: x.of(id), kind: term.kind };
+  });
+  const constants = recorder.coefficients.map((id): WorkingInput => {
+    const { symbol, label } = coefficients[id];
+    const standing = x.standing.coefficients.get(id);
+    const found = coefficientInEffect(id, x.recipe, x.choices);
+    const coefficient: Coefficient =
+      standing === undefined ? found : { ...found, value: standing, origin: { kind: 'yours', how: 'measured' } };
+    const key = coefficientKey(id, x.recipe);
+    return { from: 'coefficient', id, key, symbol, label, value: coefficient.value, coefficient };
+  });
+  const place = ({ id }: WorkingInput): number => {
+    const at = formula.indexOf(`{${id}}`);
+    return at < 0 ? formula.length : at;
+  };
+  return [...terms, ...constants].sort((a, b) => place(a) - place(b));
+}

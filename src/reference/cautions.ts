@@ -1,0 +1,215 @@
+import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
+
+/** A row of the sheet by its id, the written steps, or the foot of the page. */
+export type CautionPlace =
+  | 'vessel'
+  | 'headspaceDepth'
+  | 'source'
+  | 'soakTime'
+  | 'blendWater'
+  | 'sweetener'
+  | 'grains'
+  | 'readyTime'
+  | 'finalPH'
+  | 'bottleTime'
+  | 'bottlePressureForgotten'
+  | 'keepDays'
+  | 'steps'
+  | 'foot';
+
+export interface Caution {
+  readonly id: string;
+  readonly at: CautionPlace;
+  readonly text: string;
+  readonly origin: Origin;
+}
+
+const table = [
+  {
+    id: 'treatedNuts',
+    at: 'source',
+    text: 'Buy nuts treated against Salmonella where you can. Wash your hands, and use clean water and clean tools.',
+    origin: published('almond-soak-2020', 'summary'),
+  },
+  {
+    id: 'cultureIsNoCure',
+    at: 'source',
+    text: 'A live culture slows harmful germs down and does not make a dirty start safe. In fermenting cashews Salmonella still grew with a culture in them.',
+    origin: published('cashew-ferment-2024', 'abstract', '+0.5 to +1.7 log in 24 h at 24 °C with a culture.'),
+  },
+  {
+    id: 'bitterAlmonds',
+    at: 'source',
+    text: 'Never use bitter almonds or apricot kernels: they release cyanide.',
+    origin: published(
+      'flax-cyanide',
+      'Austrian agency’s page, which names them',
+      'The instruction not to use them is common practice.',
+    ),
+  },
+  {
+    id: 'allergenLists',
+    at: 'source',
+    text: 'The US and EU allergen lists differ. Say which you follow, and read the packet: nuts and seeds are often packed in one place.',
+    origin: judgement('Only the lists themselves are published; cross-contact is a matter of the packer.'),
+  },
+  {
+    id: 'soakCold',
+    at: 'soakTime',
+    text: 'Soak in the refrigerator. At room temperature (18 °C / 64 °F or above) soak 8 h at most.',
+    origin: published('almond-soak-2020', 'abstract', 'Found for almonds; taken for the others too.'),
+  },
+  {
+    id: 'soakWarmGrowth',
+    at: 'soakTime',
+    text: 'On almonds soaked for 24 h, germs did not grow at 15 °C and grew more than a thousandfold at 23 °C.',
+    origin: published('almond-soak-2020', 'abstract', '+3.2 to +3.9 log.'),
+  },
+  {
+    id: 'soakWalnuts',
+    at: 'soakTime',
+    text: 'On soaked walnuts there was no notable growth in 12 h at 22 °C, and up to a thousandfold in 24 h.',
+    origin: published('walnut-soak', 'abstract', '+1.2 to +3.0 log in 24 h.'),
+  },
+  {
+    id: 'coolBeforeGrains',
+    at: 'blendWater',
+    text: 'After warm water or a heat step, cool the milk to 30 °C (86 °F) or less before the grains go in.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'heatStep',
+    at: 'steps',
+    text: 'You may blanch the source or heat the milk. No time and temperature for home nut milk was found that can be called safe, so none is claimed here.',
+    origin: judgement('Nothing citable was found.'),
+  },
+  {
+    id: 'dangerZone',
+    at: 'steps',
+    text: 'Until the grains are in, keep milk out of 4–60 °C (40–140 °F) for all but 2 h, or 1 h in a room above 32 °C (90 °F).',
+    origin: published(
+      'fsis-danger-zone',
+      'page, the two-hour rule',
+      'That it ends when the grains go in is a judgement.',
+    ),
+  },
+  {
+    id: 'plantMilkFeeds',
+    at: 'steps',
+    text: 'Plant milks feed Listeria and Salmonella as well as dairy milk does. Start clean and start at once.',
+    origin: published('plant-drink-pathogens', 'abstracts'),
+  },
+  {
+    id: 'acidityLine',
+    at: 'finalPH',
+    text: 'If a homemade milk has not reached pH 4.6 by strip or meter within 24 h, throw it out. Taste is no test. Without a reading nobody can tell.',
+    origin: published('cfr-21-114', '§ 114.3', 'The line is published; the 24 h is a judgement.'),
+  },
+  {
+    id: 'acidityLimits',
+    at: 'finalPH',
+    text: 'Reaching pH 4.6 stops the botulism germ. It does not kill Salmonella or Listeria.',
+    origin: fromMemory(),
+  },
+  {
+    id: 'waitOnlyCartons',
+    at: 'readyTime',
+    text: 'Waiting for days is only for a heat-treated carton opened for this batch, never for a homemade milk.',
+    origin: judgement('A sealed heat-treated carton starts nearly free of germs; a homemade milk does not.'),
+  },
+  {
+    id: 'readyIsARange',
+    at: 'readyTime',
+    text: 'The time is a range and not a promise. Look, smell and measure; your own log narrows it.',
+    origin: judgement('Grains, milk and kitchen differ more than any model knows.'),
+  },
+  {
+    id: 'honeyInfants',
+    at: 'sweetener',
+    text: 'Never give honey to a child under 12 months, not even in a ferment.',
+    origin: published('infant-honey', 'both pages'),
+  },
+  {
+    id: 'milkProtein',
+    at: 'grains',
+    text: 'Milk kefir grains carry milk protein into the drink. Tell anyone with a milk allergy.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'jarsUnrated',
+    at: 'vessel',
+    text: 'No pressure rating is published for ordinary preserving jars. Treat a jar as rated for none, and loosen the lid.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'lidLoose',
+    at: 'steps',
+    text: 'In the first ferment gas must escape: use a cloth, an airlock, or a lid that is not tightened.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'headspace',
+    at: 'headspaceDepth',
+    text: 'Plant milk rises as gas forms. A jar filled higher can push out at the lid.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'sealedGlass',
+    at: 'bottleTime',
+    text: 'Sealed glass can burst. Use bottles made for fizz, chill them in time, wrap them in a towel and open them slowly.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'yeastGoesOn',
+    at: 'bottlePressureForgotten',
+    text: 'Yeast does not stop at a bottle’s limit. Cold hides pressure, which comes back on warming.',
+    origin: fromMemory('That cold hides pressure follows from the solubility of carbon dioxide.'),
+  },
+  {
+    id: 'throwOut',
+    at: 'keepDays',
+    text: 'Throw it out if you see mould, pink or slime, or if it smells rotten.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'keepCold',
+    at: 'keepDays',
+    text: 'Keep it at 5 °C (41 °F) or less.',
+    origin: published('food-code', '§ 3-501.16'),
+  },
+  {
+    id: 'higherRisk',
+    at: 'foot',
+    text: 'People who are pregnant, under 5, older, or have weakened immunity are told to avoid unpasteurised drinks. No source names home kefir; it is one.',
+    origin: published('higher-risk', 'both pages', 'That it applies to home kefir is a judgement.'),
+  },
+  {
+    id: 'traceAlcohol',
+    at: 'foot',
+    text: 'Any kefir holds some alcohol, more after a second ferment or a longer wait.',
+    origin: published('water-kefir-2014', 'abstract', 'Ethanol is a main product; the second clause is from memory.'),
+  },
+  {
+    id: 'alcoholForSale',
+    at: 'foot',
+    text: 'In the US a drink that reaches 0.5 % alcohol by volume at any time, also later in the bottle, is an alcohol beverage when sold.',
+    origin: published('ttb-kombucha', 'information pages', 'The bureau’s words are about kombucha.'),
+  },
+  {
+    id: 'notKefirByName',
+    at: 'foot',
+    text: 'Under the Codex standard kefir is made of milk, so call this plant-milk kefir.',
+    origin: published('codex-243', '§ 2.1'),
+  },
+  {
+    id: 'localLaw',
+    at: 'foot',
+    text: 'If you sell it, follow your local food law and the practice you are licensed for.',
+    origin: judgement('Rules differ by place and are not given here.'),
+  },
+] as const satisfies readonly Caution[];
+
+export type CautionId = (typeof table)[number]['id'];
+
+/** Warnings that hold for the work as a whole; those of one source stand with that source. */
+export const cautions: readonly (Caution & { readonly id: CautionId })[] = table;

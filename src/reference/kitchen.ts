@@ -1,0 +1,86 @@
+import { type Coefficient, commonPractice, fromMemory, judgement, published } from './origins';
+
+const table = {
+  headspaceDepth: {
+    value: 5,
+    unit: 'cm',
+    low: 2.5,
+    high: 5,
+    origin: commonPractice('1 to 2 in for a ferment; the deeper end, since plant milk rises.'),
+  },
+  addedSugar: {
+    value: 26.26,
+    unit: 'g/L',
+    low: 15,
+    high: 40,
+    origin: fromMemory('As hexose, 25 g/L of granulated sugar.'),
+  },
+  nativeSugarThreshold: {
+    value: 10,
+    unit: 'g/L',
+    origin: judgement(
+      'Native sugar above this feeds the grains as well as added sugar does, so the addition is lowered.',
+    ),
+  },
+  servingSize: {
+    value: 250,
+    unit: 'mL',
+    low: 150,
+    high: 300,
+    origin: judgement('A metric cup, the size of an ordinary glass.'),
+  },
+  roomTemperature: { value: 21, unit: '°C', low: 18, high: 24, origin: commonPractice() },
+  blenderCapacity: {
+    value: 1500,
+    unit: 'mL',
+    low: 1000,
+    high: 2000,
+    origin: judgement('What a household blender takes without spilling; read yours off its jug.'),
+  },
+  refrigerator: {
+    value: 4,
+    unit: '°C',
+    low: 1,
+    high: 5,
+    origin: published('food-code', '§ 3-501.16', 'Cold food at 5 °C or less; 4 °C is within it.'),
+  },
+  warmSoakLimit: {
+    value: 8,
+    unit: 'h',
+    origin: published('almond-soak-2020', 'abstract', 'At 18 °C and above, for almonds.'),
+  },
+  coldSoakTemperature: {
+    value: 15,
+    unit: '°C',
+    origin: published('almond-soak-2020', 'abstract', 'No growth in 24 h at or below this, for almonds.'),
+  },
+  grainTemperatureLimit: {
+    value: 30,
+    unit: '°C',
+    origin: commonPractice('Milk warmer than this can harm the grains.'),
+  },
+  acidityLine: {
+    value: 4.6,
+    unit: 'pH',
+    origin: published(
+      'cfr-21-114',
+      '§ 114.3',
+      'The line between acid and low-acid foods; a yardstick here, not a permission.',
+    ),
+  },
+  agreement: {
+    value: 0.005,
+    unit: 'share',
+    origin: judgement('Two figures this close are one: no kitchen measures finer.'),
+  },
+  acidityTime: {
+    value: 24,
+    unit: 'h',
+    origin: judgement('A homemade milk still above the line after a day has stood too long at room temperature.'),
+  },
+} satisfies Record<string, Coefficient>;
+
+export type KitchenDefault = keyof typeof table;
+
+/** What a sheet starts from before the cook types anything, and the limits that are the same for every source. */
+export const kitchen: Readonly<Record<KitchenDefault, Coefficient>> = table;

@@ -1,0 +1,931 @@
+import type { AllergenId } from './allergens';
+import { type FoodId, foods } from './foods';
+import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, published } from './origins';
+
+/** g per 100 g. `null`: not known, which is not zero. Carbohydrate is by difference, fibre included. */
+export interface Composition {
+  readonly water: number;
+  readonly protein: number;
+  readonly fat: number;
+  readonly carbohydrate: number;
+  readonly fibre: number | null;
+  readonly sugars: number | null;
+  readonly sucrose: number | null;
+  readonly glucose: number | null;
+  readonly fructose: number | null;
+  readonly maltose: number | null;
+  readonly lactose: number | null;
+  readonly galactose: number | null;
+  readonly ash: number;
+  readonly origin: Origin;
+}
+
+export interface Note {
+  readonly step: 'choose' | 'soak' | 'drain' | 'blend' | 'strain' | 'sweeten' | 'culture' | 'ferment' | 'keep';
+  readonly text: string;
+  readonly origin: Origin;
+  readonly caution?: boolean;
+}
+
+export interface Source {
+  readonly name: string;
+  readonly plural: string;
+  /** Lower-case words a recipe may use for it; no two sources share one. */
+  readonly aliases: readonly string[];
+  readonly family: 'nut' | 'legume' | 'seed' | 'coconut' | 'carton';
+  readonly form: 'solid' | 'liquid';
+  readonly composition: Composition;
+  readonly food: FoodId | null;
+  /** The published household measure used; its note says where it is that of the nearest form. */
+  readonly cup: {
+    readonly grams: number;
+    readonly millilitres: number;
+    readonly measure: string;
+    readonly origin: Origin;
+  } | null;
+  readonly soak: {
+    readonly hours: Coefficient;
+    readonly waterPerGram: Coefficient;
+    readonly place: 'refrigerator' | 'blending water';
+    readonly drained: boolean;
+  } | null;
+  readonly uptake: Coefficient;
+  readonly waterRatio: Coefficient;
+  /** Share of the dry solids other than sugars that passes the bag. */
+  readonly passing: Coefficient;
+  readonly pulpMoisture: Coefficient;
+  readonly handlingLoss: Coefficient;
+  /** Share of the sugars lost to drained soaking water. */
+  readonly leaching: Coefficient;
+  /** Liquid that comes with the source and is counted before any water. */
+  readonly ownWater: { readonly composition: Composition; readonly perGram: Coefficient } | null;
+  readonly label: { readonly serving: Coefficient; readonly sugarPerServing: Coefficient } | null;
+  readonly can?: { readonly volume: Coefficient };
+  readonly gels: boolean;
+  readonly blendSeconds: Coefficient | null;
+  readonly blendWater: { readonly words: 'cold' | 'cool' | 'warm'; readonly temperature: Coefficient } | null;
+  readonly notes: readonly Note[];
+  readonly allergens: readonly AllergenId[];
+}
+
+function composed(id: FoodId): Composition {
+  const { water, protein, fat, carbohydrate, fibre, sugars, ash, ...rest } = foods[id];
+  const { sucrose, glucose, fructose, maltose, lactose, galactose } = rest;
+  return {
+    ...{ water, protein, fat, carbohydrate, fibre, sugars, ash },
+    ...{ sucrose, glucose, fructose, maltose, lactose, galactose },
+    origin: published('usda-sr', `record ${id}, ${rest.name}`),
+  };
+}
+
+// 231 in³ over 16.
+const cupMillilitres = 236.5882365;
+
+function cup(record: string, measure: string, grams: number, note?: string) {
+  const origin = published('usda-sr', `Release 28, record ${record}, 1 ${measure}`, note);
+  return { grams, millilitres: cupMillilitres, measure, origin };
+}
+
+function believed(value: number, unit: string, low: number, high: number, note?: string): Coefficient {
+  return { value, unit, low, high, origin: fromMemory(note) };
+}
+
+function settled(value: number, unit: string, reason: string): Coefficient {
+  return { value, unit, origin: judgement(reason) };
+}
+
+function ratio(value: number, low: number, high: number): Coefficient {
+  return believed(value, 'g/g', low, high, 'Richer or thinner is a matter of taste.');
+}
+
+function seconds(value: number, low: number, high: number): Coefficient {
+  return believed(value, 's', low, high);
+}
+
+function soakCold(low: number, high: number) {
+  return {
+    hours: believed((low + high) / 2, 'h', low, high),
+    waterPerGram: { value: 3, unit: 'mL/g', low: 2, high: 4, origin: commonPractice() },
+    place: 'refrigerator',
+    drained: true,
+  } as const;
+}
+
+const soakWarm = {
+  hours: believed(1 / 6, 'h', 1 / 12, 1 / 4),
+  waterPerGram: settled(0, 'mL/g', 'It steeps in the blending water, so there is no other.'),
+  place: 'blending water',
+  drained: false,
+} as const;
+
+const cold = { words: 'cold', temperature: believed(8, '°C', 4, 12) } as const;
+const cool = { words: 'cool', temperature: believed(15, '°C', 10, 20) } as const;
+const warm = { words: 'warm', temperature: believed(45, '°C', 40, 50) } as const;
+
+const strained = {
+  form: 'solid',
+  handlingLoss: believed(0.02, 'share', 0.01, 0.04, 'What stays on the blender, bag and jug.'),
+  ownWater: null,
+  label: null,
+  gels: false,
+} as const;
+
+const drained = {
+  ...strained,
+  leaching: believed(0, 'share', 0, 0.3, 'Some sugar leaves with drained soaking water; how much was not found.'),
+} as const;
+
+const undrained = {
+  ...strained,
+  uptake: settled(0, 'g/g', 'Not soaked and drained.'),
+  leaching: settled(0, 'share', 'No soaking water is poured away.'),
+} as const;
+
+const poured = {
+  form: 'liquid',
+  soak: null,
+  uptake: settled(0, 'g/g', 'A liquid is not soaked.'),
+  passing: settled(1, 'share', 'Poured and not strained.'),
+  pulpMoisture: settled(0, 'share', 'There is no pulp.'),
+  handlingLoss: settled(0, 'share', 'Poured and not strained.'),
+  leaching: settled(0, 'share', 'No soaking water is poured away.'),
+  ownWater: null,
+  gels: false,
+  blendSeconds: null,
+  blendWater: null,
+} as const;
+
+const asItIs = settled(0, 'g/g', 'Used as it is.');
+
+const handPressed = 'Hand-pressed pulp; low confidence.';
+const homeBag = 'Home blender and bag; low confidence.';
+
+const skinsStay: Note = { step: 'strain', text: 'The skins stay in the bag.', origin: fromMemory() };
+
+const driedCoconutNotes: readonly Note[] = [
+  {
+    step: 'blend',
+    text: 'Cover with the warm blending water, wait ten minutes, then blend it all together. Pour nothing away.',
+    origin: fromMemory('The time and the warmth.'),
+  },
+  {
+    step: 'culture',
+    text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature, and rinse it off with cool boiled water if the grains clump.',
+    origin: fromMemory(),
+  },
+  { step: 'keep', text: 'A firm white layer in the refrigerator is coconut fat; stir it in.', origin: fromMemory() },
+];
+
+const flaxNotes: readonly Note[] = [
+  {
+    step: 'blend',
+    text: 'It gels. Use cool water, blend briefly and strain at once.',
+    origin: fromMemory('That it gels is published for flax: the gum is 3.6 to 9.4 % of the seed.'),
+  },
+];
+
+const cartonNotes: readonly Note[] = [
+  {
+    step: 'choose',
+    text: 'Choose a carton of the plant and water with few additions. Some cartons never ferment, whatever you do.',
+    origin: commonPractice(),
+  },
+  {
+    step: 'choose',
+    text: 'The allergens are those printed on the carton.',
+    origin: judgement('A carton can be of almond, soy, oat or another plant, so none can be named here.'),
+    caution: true,
+  },
+  {
+    step: 'sweeten',
+    text: 'Type the serving and its sugar from the label.',
+    origin: judgement('Cartons differ more from one another than any table could say.'),
+  },
+];
+
+// A usual almond or oat carton, remembered, made to sum to 100.
+const cartonComposition = { protein: 0.6, fat: 1.3, ash: 0.4, sucrose: null, glucose: null, fructose: null } as const;
+const cartonSugarsUnknown = { maltose: null, lactose: null, galactose: null, fibre: 0.4 } as const;
+const cartonServing: Coefficient = {
+  value: 240,
+  unit: 'mL',
+  low: 100,
+  high: 250,
+  origin: commonPractice('A label cup in the US; labels elsewhere count by 100 mL.'),
+};
+
+const table = {
+  almond: {
+    ...drained,
+    name: 'Almonds, whole',
+    plural: 'almonds',
+    aliases: ['almond', 'almonds', 'whole almonds', 'raw almonds', 'almonds, whole'],
+    family: 'nut',
+    composition: composed('12061'),
+    food: '12061',
+    cup: cup('12061', 'cup, whole', 143),
+    soak: soakCold(8, 12),
+    uptake: {
+      value: 0.593,
+      unit: 'g/g',
+      origin: published(
+        'almond-soak-2020',
+        'abstract, 40 % moisture after soaking',
+        'Computed with the 4.41 % before soaking of record 12061: (1 − 0.0441)/(1 − 0.40) − 1.',
+      ),
+    },
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.45, 'share', 0.35, 0.55, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'choose',
+        text: 'Sweet almonds only. Never use bitter almonds: they release cyanide.',
+        origin: published(
+          'flax-cyanide',
+          'Austrian agency’s page, which names them',
+          'The instruction is common practice.',
+        ),
+        caution: true,
+      },
+      skinsStay,
+    ],
+    allergens: ['almond'],
+  },
+  almondBlanched: {
+    ...drained,
+    name: 'Almonds, blanched',
+    plural: 'blanched almonds',
+    aliases: ['blanched almond', 'blanched almonds', 'almonds, blanched', 'skinless almonds', 'peeled almonds'],
+    family: 'nut',
+    composition: composed('12062'),
+    food: '12062',
+    cup: cup('12062', 'cup whole kernels', 145),
+    soak: soakCold(6, 10),
+    uptake: believed(0.4, 'g/g', 0.3, 0.6),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'choose',
+        text: 'Sweet almonds only. Never use bitter almonds: they release cyanide.',
+        origin: published(
+          'flax-cyanide',
+          'Austrian agency’s page, which names them',
+          'The instruction is common practice.',
+        ),
+        caution: true,
+      },
+    ],
+    allergens: ['almond'],
+  },
+  cashew: {
+    ...drained,
+    name: 'Cashews',
+    plural: 'cashews',
+    aliases: ['cashew', 'cashews', 'raw cashews', 'cashew nut', 'cashew nuts'],
+    family: 'nut',
+    composition: composed('12087'),
+    food: '12087',
+    cup: cup(
+      '12085',
+      'cup, halves and whole',
+      137,
+      'Raw cashews 12087 have no cup weight; this is that of dry roasted ones, the nearest form. Read at second hand, not in the release itself.',
+    ),
+    soak: soakCold(2, 4),
+    uptake: believed(0.35, 'g/g', 0.3, 0.45, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.75, 'share', 0.6, 0.85, 'Little pulp; low confidence.'),
+    pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(90, 45, 150),
+    blendWater: cold,
+    notes: [
+      { step: 'soak', text: 'Past 6 h cashews turn slimy.', origin: fromMemory() },
+      {
+        step: 'strain',
+        text: 'Little stays in the bag; some people do not strain it at all.',
+        origin: commonPractice(),
+      },
+    ],
+    allergens: ['cashew'],
+  },
+  hazelnut: {
+    ...drained,
+    name: 'Hazelnuts',
+    plural: 'hazelnuts',
+    aliases: ['hazelnut', 'hazelnuts', 'filbert', 'filberts', 'cobnuts', 'raw hazelnuts'],
+    family: 'nut',
+    composition: composed('12120'),
+    food: '12120',
+    cup: cup('12120', 'cup, whole', 135),
+    soak: soakCold(6, 10),
+    uptake: believed(0.35, 'g/g', 0.3, 0.45, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.45, 'share', 0.35, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [skinsStay],
+    allergens: ['hazelnut'],
+  },
+  walnut: {
+    ...drained,
+    name: 'Walnuts',
+    plural: 'walnuts',
+    aliases: ['walnut', 'walnuts', 'walnut halves', 'english walnuts', 'raw walnuts'],
+    family: 'nut',
+    composition: composed('12155'),
+    food: '12155',
+    cup: cup('12155', 'cup shelled (50 halves)', 100),
+    soak: soakCold(6, 8),
+    uptake: {
+      value: 0.371,
+      unit: 'g/g',
+      origin: published(
+        'walnut-soak',
+        'abstract, about 30 % moisture after 8 and after 24 h',
+        'Computed from about 4 % before soaking: (1 − 0.04)/(1 − 0.30) − 1.',
+      ),
+    },
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'drain',
+        text: 'Rinse until the water runs clear; the brown of the skins is bitter.',
+        origin: commonPractice(),
+      },
+    ],
+    allergens: ['walnut'],
+  },
+  pecan: {
+    ...drained,
+    name: 'Pecans',
+    plural: 'pecans',
+    aliases: ['pecan', 'pecans', 'pecan halves', 'pecan nuts', 'raw pecans'],
+    family: 'nut',
+    composition: composed('12142'),
+    food: '12142',
+    cup: cup('12142', 'cup, halves', 99),
+    soak: soakCold(4, 8),
+    uptake: believed(0.28, 'g/g', 0.1, 0.3, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [{ step: 'drain', text: 'Rinse until the water runs clear.', origin: commonPractice() }],
+    allergens: ['pecan'],
+  },
+  macadamia: {
+    ...drained,
+    name: 'Macadamias',
+    plural: 'macadamias',
+    aliases: ['macadamia', 'macadamias', 'macadamia nut', 'macadamia nuts', 'raw macadamias'],
+    family: 'nut',
+    composition: composed('12131'),
+    food: '12131',
+    cup: cup('12131', 'cup, whole or halves', 134),
+    soak: soakCold(2, 4),
+    uptake: believed(0.15, 'g/g', 0.1, 0.3, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.6, 'share', 0.45, 0.75, homeBag),
+    pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [{ step: 'ferment', text: 'Very fatty: expect a thick head of cream. Stir it in.', origin: fromMemory() }],
+    allergens: ['macadamia'],
+  },
+  brazilNut: {
+    ...drained,
+    name: 'Brazil nuts',
+    plural: 'Brazil nuts',
+    aliases: ['brazil nut', 'brazil nuts', 'brazilnut', 'brazilnuts', 'brazils'],
+    family: 'nut',
+    composition: composed('12078'),
+    food: '12078',
+    cup: cup('12078', 'cup, whole', 133),
+    soak: soakCold(4, 6),
+    uptake: believed(0.2, 'g/g', 0.1, 0.3, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.62, 'share', 0.57, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'choose',
+        text: 'Brazil nuts are very rich in selenium. Drink this milk now and then, not every day.',
+        origin: fromMemory(),
+        caution: true,
+      },
+    ],
+    allergens: ['brazilNut'],
+  },
+  pistachio: {
+    ...drained,
+    name: 'Pistachios, shelled',
+    plural: 'pistachios',
+    aliases: ['pistachio', 'pistachios', 'shelled pistachios', 'pistachio nuts', 'raw pistachios'],
+    family: 'nut',
+    composition: composed('12151'),
+    food: '12151',
+    cup: cup('12151', 'cup', 123),
+    soak: soakCold(4, 8),
+    uptake: believed(0.4, 'g/g', 0.35, 0.5, 'Low confidence.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [{ step: 'choose', text: 'Weigh them out of the shell, raw and without salt.', origin: commonPractice() }],
+    allergens: ['pistachio'],
+  },
+  peanut: {
+    ...drained,
+    name: 'Peanuts, shelled',
+    plural: 'peanuts',
+    aliases: ['peanut', 'peanuts', 'raw peanuts', 'groundnut', 'groundnuts'],
+    family: 'legume',
+    composition: composed('16087'),
+    food: '16087',
+    cup: cup('16087', 'cup', 146),
+    soak: soakCold(6, 10),
+    uptake: {
+      value: 0.439,
+      unit: 'g/g',
+      origin: published(
+        'peanut-hydration-2022',
+        'abstract, moisture range 6.57 to 35.07 %',
+        'Computed: (1 − 0.0657)/(1 − 0.3507) − 1.',
+      ),
+    },
+    waterRatio: ratio(4.5, 3, 6),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'choose',
+        text: 'The peanut is a legume. Raw ones are usually blanched or boiled before they are blended.',
+        origin: fromMemory(),
+      },
+      { step: 'choose', text: 'Throw out any that are mouldy or shrivelled.', origin: commonPractice(), caution: true },
+    ],
+    allergens: ['peanut'],
+  },
+  hemp: {
+    ...undrained,
+    name: 'Hemp hearts',
+    plural: 'hemp hearts',
+    aliases: [
+      'hemp heart',
+      'hemp hearts',
+      'hemp',
+      'hemp seed',
+      'hemp seeds',
+      'hulled hemp seeds',
+      'shelled hemp seeds',
+    ],
+    family: 'seed',
+    composition: composed('12012'),
+    food: '12012',
+    cup: {
+      grams: 30,
+      millilitres: 44.36034434375,
+      measure: '3 tbsp',
+      origin: published(
+        'usda-sr',
+        'Release 28, record 12012, 3 tbsp',
+        'It has no cup weight; this is its only measure.',
+      ),
+    },
+    soak: null,
+    waterRatio: ratio(10.4, 8, 12),
+    passing: believed(0.75, 'share', 0.6, 0.85, 'Little pulp; low confidence.'),
+    pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(120, 60, 150),
+    blendWater: cold,
+    notes: [{ step: 'soak', text: 'Hulled seeds need no soaking.', origin: commonPractice() }],
+    allergens: [],
+  },
+  sunflower: {
+    ...undrained,
+    name: 'Sunflower kernels, hulled',
+    plural: 'sunflower kernels',
+    aliases: [
+      'sunflower',
+      'sunflower seed',
+      'sunflower seeds',
+      'sunflower kernels',
+      'hulled sunflower seeds',
+      'raw sunflower seeds',
+    ],
+    family: 'seed',
+    composition: composed('12036'),
+    food: '12036',
+    cup: cup('12036', 'cup', 140),
+    soak: null,
+    waterRatio: ratio(5.9, 4.5, 7.5),
+    passing: believed(0.55, 'share', 0.45, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'soak',
+        text: 'No soak is needed. If you like, soak 2 to 4 h in the refrigerator and drain: they then hold about 0.55 g of water a gram, so weigh them.',
+        origin: fromMemory('Published figures for uptake were not found; 0.45 to 0.70 is believed.'),
+      },
+      {
+        step: 'blend',
+        text: 'The milk is naturally greyish, and can turn green in alkaline water. That is the seed’s own pigment, not mould.',
+        origin: fromMemory(),
+      },
+    ],
+    allergens: [],
+  },
+  pumpkin: {
+    ...drained,
+    name: 'Pumpkin kernels, hulled',
+    plural: 'pumpkin kernels',
+    aliases: ['pumpkin seed', 'pumpkin seeds', 'pumpkin kernels', 'pepita', 'pepitas', 'hulled pumpkin seeds'],
+    family: 'seed',
+    composition: composed('12014'),
+    food: '12014',
+    cup: cup('12014', 'cup', 129),
+    soak: soakCold(4, 8),
+    uptake: believed(0.3, 'g/g', 0.3, 0.5, 'Low confidence.'),
+    waterRatio: ratio(5.5, 4, 7),
+    passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [{ step: 'blend', text: 'The milk is pale green; that is the kernel’s own colour.', origin: fromMemory() }],
+    allergens: [],
+  },
+  sesame: {
+    ...drained,
+    name: 'Sesame, unhulled',
+    plural: 'unhulled sesame seeds',
+    aliases: ['sesame', 'sesame seed', 'sesame seeds', 'whole sesame seeds', 'unhulled sesame seeds'],
+    family: 'seed',
+    composition: composed('12023'),
+    food: '12023',
+    cup: cup('12023', 'cup', 144),
+    soak: soakCold(4, 8),
+    uptake: believed(0.4, 'g/g', 0.4, 0.6, 'Low confidence.'),
+    waterRatio: ratio(5, 4, 6.5),
+    passing: believed(0.45, 'share', 0.35, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [{ step: 'choose', text: 'With its hull sesame is bitter; hulled seed is milder.', origin: fromMemory() }],
+    allergens: ['sesame'],
+  },
+  sesameHulled: {
+    ...drained,
+    name: 'Sesame, hulled',
+    plural: 'hulled sesame seeds',
+    aliases: ['hulled sesame', 'hulled sesame seeds', 'white sesame seeds', 'sesame kernels', 'sesame, hulled'],
+    family: 'seed',
+    composition: composed('12201'),
+    food: '12201',
+    cup: cup('12201', 'cup', 150, 'The tablespoon of the same record, 8 g, is 15 % lighter for its volume.'),
+    soak: soakCold(4, 8),
+    uptake: believed(0.4, 'g/g', 0.4, 0.6, 'Low confidence.'),
+    waterRatio: ratio(5, 4, 6.5),
+    passing: believed(0.45, 'share', 0.35, 0.65, homeBag),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: cold,
+    notes: [
+      {
+        step: 'blend',
+        text: 'The seeds are small and slip past the blades: stop, scrape down and blend again.',
+        origin: commonPractice(),
+      },
+    ],
+    allergens: ['sesame'],
+  },
+  flax: {
+    ...undrained,
+    name: 'Flax seed, whole',
+    plural: 'flax seeds',
+    aliases: ['flax', 'flaxseed', 'flaxseeds', 'flax seed', 'flax seeds', 'linseed', 'linseeds'],
+    family: 'seed',
+    composition: composed('12220'),
+    food: '12220',
+    cup: cup('12220', 'cup, whole', 168),
+    soak: null,
+    waterRatio: ratio(15, 12, 20),
+    passing: believed(0.35, 'share', 0.2, 0.5, 'Low confidence.'),
+    pulpMoisture: believed(0.88, 'share', 0.85, 0.92, 'Its gum holds much water; low confidence.'),
+    gels: true,
+    blendSeconds: seconds(45, 30, 60),
+    blendWater: cool,
+    notes: [
+      ...flaxNotes,
+      {
+        step: 'strain',
+        text: 'Its gum is up to a tenth of the seed and can bind 16 to 30 times its own weight of water, more in hot water.',
+        origin: published('flax-mucilage-1994', 'abstract', '3.6 to 9.4 % of the seed.'),
+      },
+      {
+        step: 'choose',
+        text: 'Whole flax seed is no concern; ground, it can release a little cyanide, and the blender grinds it. The Austrian agency sees no concern from age 13 in up to 30 g of ground seed a meal, and does not rule one out for children.',
+        origin: published('flax-cyanide', 'Austrian agency’s page', 'That blending counts as grinding is a judgement.'),
+        caution: true,
+      },
+    ],
+    allergens: [],
+  },
+  chia: {
+    ...undrained,
+    name: 'Chia seed, whole',
+    plural: 'chia seeds',
+    aliases: ['chia', 'chia seed', 'chia seeds'],
+    family: 'seed',
+    composition: composed('12006'),
+    food: '12006',
+    cup: cup(
+      '12220',
+      'cup, whole',
+      168,
+      'Chia 12006 has no cup weight; this is that of whole flax seed, the nearest form.',
+    ),
+    soak: null,
+    waterRatio: ratio(20, 16, 28),
+    passing: believed(0.25, 'share', 0.1, 0.4, 'Low confidence.'),
+    pulpMoisture: believed(0.93, 'share', 0.88, 0.95, 'Its gum holds much water; low confidence.'),
+    gels: true,
+    blendSeconds: seconds(45, 20, 60),
+    blendWater: cool,
+    notes: [
+      {
+        step: 'blend',
+        text: 'It gels even more than flax. Use cool water, blend briefly and strain at once.',
+        origin: fromMemory(),
+      },
+      {
+        step: 'sweeten',
+        text: 'Its sugars are in no table that was read, so the native sugar shown is an estimate.',
+        origin: published('usda-sr', 'record 12006, no value for sugars'),
+      },
+    ],
+    allergens: [],
+  },
+  coconutDried: {
+    ...undrained,
+    name: 'Coconut, dried, unsweetened',
+    plural: 'dried coconut',
+    aliases: [
+      'dried coconut',
+      'desiccated coconut',
+      'shredded coconut',
+      'unsweetened coconut',
+      'unsweetened shredded coconut',
+      'dried unsweetened coconut',
+      'coconut flakes',
+      'coconut, dried',
+    ],
+    family: 'coconut',
+    composition: composed('12108'),
+    food: '12108',
+    cup: cup(
+      '12179',
+      'cup, shredded',
+      93,
+      'Unsweetened 12108 has no cup weight; this is that of sweetened shredded, the nearest form, which is moister and so a little heavier.',
+    ),
+    soak: soakWarm,
+    waterRatio: ratio(5.6, 4, 7),
+    passing: believed(0.45, 'share', 0.35, 0.7, homeBag),
+    pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: warm,
+    notes: driedCoconutNotes,
+    allergens: ['coconut'],
+  },
+  coconutDriedSweetened: {
+    ...undrained,
+    name: 'Coconut, dried, sweetened',
+    plural: 'sweetened dried coconut',
+    aliases: [
+      'sweetened coconut',
+      'sweetened shredded coconut',
+      'sweetened dried coconut',
+      'sweetened desiccated coconut',
+    ],
+    family: 'coconut',
+    composition: composed('12179'),
+    food: '12179',
+    cup: cup('12179', 'cup, shredded', 93),
+    soak: soakWarm,
+    waterRatio: ratio(5.6, 4, 7),
+    passing: believed(0.45, 'share', 0.35, 0.7, homeBag),
+    pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: warm,
+    notes: [
+      ...driedCoconutNotes,
+      {
+        step: 'sweeten',
+        text: 'More than 40 % of it is sugar already, so little or none need be added.',
+        origin: published('usda-sr', 'record 12179, sugars 43.17 g'),
+      },
+    ],
+    allergens: ['coconut'],
+  },
+  coconutFresh: {
+    ...undrained,
+    name: 'Coconut, fresh flesh',
+    plural: 'fresh coconut flesh',
+    aliases: [
+      'fresh coconut',
+      'coconut flesh',
+      'coconut meat',
+      'raw coconut',
+      'coconut',
+      'coconuts',
+      'fresh coconut meat',
+    ],
+    family: 'coconut',
+    composition: composed('12104'),
+    food: '12104',
+    cup: cup('12104', 'cup, shredded', 80),
+    soak: null,
+    waterRatio: ratio(2.5, 1.5, 3.5),
+    passing: believed(0.45, 'share', 0.35, 0.7, homeBag),
+    pulpMoisture: believed(0.55, 'share', 0.45, 0.65, 'Low confidence.'),
+    ownWater: {
+      composition: composed('12119'),
+      perGram: {
+        value: 0.519,
+        unit: 'g/g',
+        low: 0,
+        high: 0.6,
+        origin: published(
+          'usda-sr',
+          'Release 28, records 12119 (1 coconut yields 206 g) and 12104 (1 medium, 397 g)',
+          'Computed: 206/397. The range is from memory: an old nut is nearly dry.',
+        ),
+      },
+    },
+    blendSeconds: seconds(90, 60, 180),
+    blendWater: cool,
+    notes: [
+      {
+        step: 'blend',
+        text: 'Count the nut’s own water first, then make up the rest with plain water.',
+        origin: commonPractice(),
+      },
+      {
+        step: 'choose',
+        text: 'A medium nut gives about 350 to 400 g of flesh. Taste its water: if sour or fizzy, throw the nut out.',
+        origin: fromMemory('The 397 g of one medium nut is published, record 12104.'),
+      },
+      {
+        step: 'blend',
+        text: 'Hot water gave no more milk than cold.',
+        origin: published('coconut-extraction', 'abstract'),
+      },
+      {
+        step: 'culture',
+        text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
+        origin: fromMemory(),
+      },
+    ],
+    allergens: ['coconut'],
+  },
+  coconutMilk: {
+    ...poured,
+    name: 'Coconut milk, canned',
+    plural: 'canned coconut milk',
+    aliases: [
+      'coconut milk',
+      'canned coconut milk',
+      'tinned coconut milk',
+      'full-fat coconut milk',
+      'can of coconut milk',
+    ],
+    family: 'coconut',
+    composition: composed('12118'),
+    food: '12118',
+    cup: cup('12118', 'cup', 226, 'The tablespoon of the same record, 15 g, is 6 % heavier for its volume.'),
+    waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
+    label: null,
+    can: { volume: believed(400, 'mL', 380, 420) },
+    notes: [
+      {
+        step: 'choose',
+        text: 'Read the can: coconut and water only is best. Gums and stabilisers can slow the grains and thicken the drink.',
+        origin: commonPractice(),
+      },
+      {
+        step: 'blend',
+        text: 'Stir it smooth, warming the can in warm water if the fat has set, then let it down with water.',
+        origin: commonPractice(),
+      },
+      {
+        step: 'culture',
+        text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
+        origin: fromMemory(),
+      },
+    ],
+    allergens: ['coconut'],
+  },
+  coconutWater: {
+    ...poured,
+    name: 'Coconut water',
+    plural: 'coconut water',
+    aliases: ['coconut water', 'coconut juice'],
+    family: 'coconut',
+    composition: composed('12119'),
+    food: '12119',
+    cup: cup('12119', 'cup', 240),
+    waterRatio: asItIs,
+    label: null,
+    notes: [
+      {
+        step: 'choose',
+        text: 'Choose one without preservative, which can stop the grains.',
+        origin: commonPractice(),
+      },
+    ],
+    allergens: ['coconut'],
+  },
+  cartonPlain: {
+    ...poured,
+    name: 'Carton, unsweetened',
+    plural: 'unsweetened plant milk',
+    aliases: [
+      'carton',
+      'plant milk',
+      'unsweetened plant milk',
+      'almond milk',
+      'unsweetened almond milk',
+      'cashew milk',
+      'soy milk',
+      'oat milk',
+      'nut milk',
+    ],
+    family: 'carton',
+    composition: {
+      ...cartonComposition,
+      ...cartonSugarsUnknown,
+      water: 97,
+      carbohydrate: 0.7,
+      sugars: 0,
+      origin: fromMemory('An unsweetened carton; its sugar is the label’s.'),
+    },
+    food: null,
+    cup: null,
+    waterRatio: asItIs,
+    label: { serving: cartonServing, sugarPerServing: believed(0, 'g', 0, 1, 'Unsweetened.') },
+    notes: cartonNotes,
+    allergens: [],
+  },
+  cartonSweetened: {
+    ...poured,
+    name: 'Carton, sweetened',
+    plural: 'sweetened plant milk',
+    aliases: [
+      'sweetened carton',
+      'sweetened plant milk',
+      'sweetened almond milk',
+      'sweetened soy milk',
+      'vanilla almond milk',
+    ],
+    family: 'carton',
+    composition: {
+      ...cartonComposition,
+      ...cartonSugarsUnknown,
+      water: 94.1,
+      carbohydrate: 3.6,
+      sugars: 2.9,
+      origin: fromMemory('A sweetened carton; its sugar is the label’s.'),
+    },
+    food: null,
+    cup: null,
+    waterRatio: asItIs,
+    label: { serving: cartonServing, sugarPerServing: believed(7, 'g', 4, 13) },
+    notes: cartonNotes,
+    allergens: [],
+  },
+} satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof table;
+
+/** What a milk can be made of, in the order of the menu. */
+export const sources: Readonly<Record<SourceId, Source>> = table;

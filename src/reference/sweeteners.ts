@@ -1,0 +1,392 @@
+import type { FoodId } from './foods';
+import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
+
+export interface Sweetener {
+  readonly name: string;
+  /** Lower-case words a recipe may use for it; no two sweeteners share one. */
+  readonly aliases: readonly string[];
+  readonly food: FoodId | null;
+  /** g per 100 g; `null`: not known, which is not zero. */
+  readonly sugars: {
+    readonly sucrose: number | null;
+    readonly glucose: number | null;
+    readonly fructose: number | null;
+    readonly maltose: number | null;
+    readonly lactose: number | null;
+    readonly galactose: number | null;
+    readonly origin: Origin;
+  };
+  /** Where the single sugars are unknown: all fermentable sugar as it is, g per 100 g, not yet counted as hexose. */
+  readonly total?: { readonly low: number; readonly high: number; readonly origin: Origin };
+  /** g per 100 g. */
+  readonly water: number;
+  readonly waterOrigin: Origin;
+  readonly spoon: {
+    readonly grams: number;
+    readonly millilitres: number;
+    readonly measure: string;
+    readonly origin: Origin;
+  } | null;
+  /** For fruit: what one piece weighs. */
+  readonly piece?: { readonly grams: number; readonly measure: string; readonly origin: Origin };
+  readonly state: 'dry' | 'liquid' | 'fruit';
+  /** Why it cannot be used: there is nothing in it the grains can ferment. */
+  readonly refused?: string;
+  readonly refusedOrigin?: Origin;
+  readonly caution?: string;
+  readonly cautionOrigin?: Origin;
+  readonly flavour: string;
+  readonly honeyUnderOne?: boolean;
+  readonly mostlyFructose?: boolean;
+}
+
+// 231 in³ over 256 and over 768.
+const tablespoon = 14.78676478125;
+const teaspoon = 4.92892159375;
+
+function record(id: FoodId, note?: string): Origin {
+  return published('usda-sr', `Release 26, record ${id}, individual sugars`, note);
+}
+
+function water(id: FoodId): Origin {
+  return published('usda-sr', `Legacy, record ${id}, water`);
+}
+
+function spoon(id: FoodId, measure: string, grams: number, millilitres: number, note?: string) {
+  return { grams, millilitres, measure, origin: published('usda-sr', `Release 28, record ${id}, ${measure}`, note) };
+}
+
+function guessedSpoon(grams: number, note: string) {
+  return { grams, millilitres: tablespoon, measure: '1 tbsp', origin: fromMemory(note) };
+}
+
+function unknownSugars(origin: Origin) {
+  return { sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null, origin };
+}
+
+function noSugars(origin: Origin) {
+  return { sucrose: 0, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0, origin };
+}
+
+const packetCaution = 'Packets are often bulked with real sugar such as glucose; read the label.';
+
+function refuse(name: string, aliases: readonly string[], refused: string, flavour: string) {
+  return {
+    name,
+    aliases,
+    food: null,
+    sugars: noSugars(fromMemory('The pure sweetener holds none of these.')),
+    water: 0,
+    waterOrigin: fromMemory('A dry powder.'),
+    spoon: null,
+    state: 'dry',
+    refused,
+    refusedOrigin: fromMemory(),
+    caution: packetCaution,
+    cautionOrigin: commonPractice(),
+    flavour,
+  } as const;
+}
+
+const table = {
+  caneWhite: {
+    name: 'Cane sugar, white',
+    aliases: ['sugar', 'white sugar', 'cane sugar', 'granulated sugar', 'table sugar', 'caster sugar', 'beet sugar'],
+    food: '19335',
+    sugars: {
+      ...{ sucrose: 99.8, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
+      origin: record('19335'),
+    },
+    water: 0.02,
+    waterOrigin: water('19335'),
+    spoon: spoon('19335', '3 tsp', 12.6, tablespoon, 'Printed as 1 tsp, 4.2 g; three of them make a tablespoon.'),
+    state: 'dry',
+    flavour: 'Clean, no taste of its own.',
+  },
+  caneRaw: {
+    name: 'Cane sugar, raw (turbinado)',
+    aliases: ['raw sugar', 'raw cane sugar', 'turbinado', 'turbinado sugar', 'demerara', 'demerara sugar'],
+    food: '19908',
+    sugars: {
+      ...{ sucrose: 99.19, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
+      origin: record('19908'),
+    },
+    water: 0.03,
+    waterOrigin: water('19908'),
+    spoon: spoon('19908', '1 tsp', 4.6, teaspoon, 'The cup of the same record, 202 g, is 8 % lighter for its volume.'),
+    state: 'dry',
+    flavour: 'Faint molasses.',
+  },
+  brown: {
+    name: 'Brown sugar',
+    aliases: ['brown sugar', 'light brown sugar', 'dark brown sugar', 'packed brown sugar'],
+    food: '19334',
+    sugars: {
+      ...{ sucrose: 94.56, glucose: 1.35, fructose: 1.11, maltose: 0, lactose: 0, galactose: 0 },
+      origin: record('19334'),
+    },
+    water: 1.34,
+    waterOrigin: water('19334'),
+    spoon: spoon('19334', '1 tsp packed', 4.6, teaspoon),
+    state: 'dry',
+    flavour: 'Caramel and molasses.',
+  },
+  mapleSyrup: {
+    name: 'Maple syrup',
+    aliases: ['maple syrup', 'pure maple syrup', 'maple'],
+    food: '19353',
+    sugars: {
+      ...{ sucrose: 58.32, glucose: 1.6, fructose: 0.52, maltose: 0, lactose: 0, galactose: 0 },
+      origin: record('19353'),
+    },
+    water: 32.39,
+    waterOrigin: water('19353'),
+    spoon: spoon('19353', '1 tbsp', 20, tablespoon),
+    state: 'liquid',
+    flavour: 'Maple, woody.',
+  },
+  mapleSugar: {
+    name: 'Maple sugar',
+    aliases: ['maple sugar', 'granulated maple sugar'],
+    food: '19340',
+    sugars: unknownSugars(record('19340', 'The record has no individual sugars.')),
+    total: {
+      low: 84.87,
+      high: 84.87,
+      origin: published('usda-sr', 'Legacy, record 19340, total sugars', 'A derived value.'),
+    },
+    water: 8,
+    waterOrigin: water('19340'),
+    spoon: spoon('19340', '1 tsp', 3, teaspoon),
+    state: 'dry',
+    flavour: 'Maple, toasted.',
+  },
+  honey: {
+    name: 'Honey',
+    aliases: ['honey', 'raw honey', 'liquid honey'],
+    food: '19296',
+    sugars: {
+      ...{ sucrose: 0.89, glucose: 35.75, fructose: 40.94, maltose: 1.44, lactose: null, galactose: 3.1 },
+      origin: record(
+        '19296',
+        'Glucose, fructose and galactose rest on one data point each; so much galactose is unusual.',
+      ),
+    },
+    water: 17.1,
+    waterOrigin: water('19296'),
+    spoon: spoon('19296', '1 tbsp', 21, tablespoon),
+    state: 'liquid',
+    caution: 'Never for a child under 12 months. Raw honey brings its own microbes.',
+    cautionOrigin: published('infant-honey', 'both pages', 'That raw honey brings microbes is from memory.'),
+    flavour: 'Floral; strong in a long ferment.',
+    honeyUnderOne: true,
+  },
+  molasses: {
+    name: 'Molasses',
+    aliases: ['molasses', 'treacle', 'black treacle', 'dark molasses'],
+    food: '19304',
+    sugars: {
+      ...{ sucrose: 29.4, glucose: 11.92, fructose: 12.79, maltose: null, lactose: null, galactose: null },
+      origin: record('19304', 'They sum to 54.11; the printed total, 74.72, is only carbohydrate by difference.'),
+    },
+    water: 21.87,
+    waterOrigin: water('19304'),
+    spoon: spoon('19304', '1 tbsp', 20, tablespoon, 'Printed as a serving of 1 tbsp.'),
+    state: 'liquid',
+    flavour: 'Dark, bitter-sweet; a little goes far.',
+  },
+  agave: {
+    name: 'Agave syrup',
+    aliases: ['agave', 'agave syrup', 'agave nectar'],
+    food: '19912',
+    sugars: {
+      ...{ sucrose: 0, glucose: 12.43, fructose: 55.6, maltose: 0, lactose: 0, galactose: 0 },
+      origin: record('19912'),
+    },
+    water: 22.94,
+    waterOrigin: water('19912'),
+    spoon: spoon('19912', '1 tsp', 6.9, teaspoon, 'The quarter cup of 55 g is impossible for a syrup.'),
+    state: 'liquid',
+    caution: 'Mostly fructose: it ferments more slowly and the grains grow less.',
+    cautionOrigin: published(
+      'water-kefir-sugars-2021',
+      'abstract',
+      'Glucose went faster than fructose, and fructose in place of sucrose lowered the growth of the grains.',
+    ),
+    flavour: 'Mild, very sweet.',
+    mostlyFructose: true,
+  },
+  coconutSugar: {
+    name: 'Coconut sugar',
+    aliases: ['coconut sugar', 'coconut palm sugar', 'palm sugar', 'coconut blossom sugar'],
+    food: null,
+    sugars: unknownSugars(fromMemory('Mostly sucrose; it is in no table that was read.')),
+    total: { low: 75, high: 92, origin: fromMemory('Mostly sucrose.') },
+    water: 2,
+    waterOrigin: fromMemory('1 to 3 g.'),
+    spoon: guessedSpoon(12, '10 to 13 g.'),
+    state: 'dry',
+    flavour: 'Caramel.',
+  },
+  dateSyrup: {
+    name: 'Date syrup',
+    aliases: ['date syrup', 'date molasses', 'date honey', 'silan'],
+    food: null,
+    sugars: unknownSugars(fromMemory('About half glucose and half fructose; it is in no table that was read.')),
+    total: { low: 60, high: 75, origin: fromMemory('About half glucose and half fructose.') },
+    water: 25,
+    waterOrigin: fromMemory('20 to 30 g.'),
+    spoon: guessedSpoon(20.5, '20 to 21 g.'),
+    state: 'liquid',
+    flavour: 'Dates and toffee.',
+  },
+  dates: {
+    name: 'Dates, medjool, blended in',
+    aliases: ['date', 'dates', 'medjool dates', 'medjool date', 'pitted dates'],
+    food: '09421',
+    sugars: {
+      ...{ sucrose: 0.53, glucose: 33.68, fructose: 31.95, maltose: 0.3, lactose: 0, galactose: 0 },
+      origin: record('09421'),
+    },
+    water: 21.32,
+    waterOrigin: water('09421'),
+    spoon: null,
+    piece: {
+      grams: 24,
+      measure: '1 date, pitted',
+      origin: published('usda-sr', 'Release 28, record 09421, 1 date, pitted'),
+    },
+    state: 'fruit',
+    caution: 'Blend them in before straining; some of their sugar stays in the pulp.',
+    cautionOrigin: commonPractice('That sugar stays in the pulp follows from the water the pulp holds.'),
+    flavour: 'Toffee.',
+  },
+  cornSyrup: {
+    name: 'Corn syrup, light',
+    aliases: ['corn syrup', 'light corn syrup', 'glucose syrup'],
+    food: '19350',
+    sugars: unknownSugars(record('19350', 'The record has no individual sugars.')),
+    total: {
+      low: 26.77,
+      high: 76.77,
+      origin: published(
+        'usda-sr',
+        'record 19350, total sugars: Release 24 prints 26.77, Legacy 76.77',
+        'The higher is carbohydrate by difference and counts long chains the grains may not take.',
+      ),
+    },
+    water: 22.81,
+    waterOrigin: water('19350'),
+    spoon: spoon('19350', '1 tbsp', 22, tablespoon),
+    state: 'liquid',
+    caution: 'How much of it ferments is very uncertain.',
+    cautionOrigin: judgement('Two releases of one record differ by 50 g in 100 g.'),
+    flavour: 'Neutral.',
+  },
+  dextrose: {
+    name: 'Dextrose (glucose powder)',
+    aliases: ['dextrose', 'glucose', 'glucose powder', 'corn sugar', 'brewing sugar'],
+    food: null,
+    sugars: {
+      ...{ sucrose: 0, glucose: 90.91, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
+      origin: fromMemory('The monohydrate, as usually sold: computed from molar masses, 180.156/198.171.'),
+    },
+    water: 9.09,
+    waterOrigin: fromMemory('The water of the monohydrate; an anhydrous powder has none.'),
+    spoon: guessedSpoon(10, '8 to 12 g, by how fine it is.'),
+    state: 'dry',
+    caution: 'If the packet says anhydrous, a tenth less does.',
+    cautionOrigin: fromMemory('Computed: 0.9091 of the mass.'),
+    flavour: 'Clean, less sweet than sugar.',
+  },
+  sorghumSyrup: {
+    name: 'Sorghum syrup',
+    aliases: ['sorghum syrup', 'sorghum', 'sorghum molasses'],
+    food: '19355',
+    sugars: unknownSugars(record('19355', 'The record has no individual sugars.')),
+    total: {
+      low: 60,
+      high: 74.9,
+      origin: fromMemory('The lower end. The higher is the total printed in record 19355, carbohydrate by difference.'),
+    },
+    water: 22.7,
+    waterOrigin: water('19355'),
+    spoon: spoon('19355', '1 tbsp', 21, tablespoon),
+    state: 'liquid',
+    flavour: 'Malty, earthy.',
+  },
+  caneSyrup: {
+    name: 'Cane syrup',
+    aliases: ['cane syrup', 'pure cane syrup'],
+    food: '90480',
+    sugars: unknownSugars(record('90480', 'The record has no individual sugars.')),
+    total: {
+      low: 60,
+      high: 73.2,
+      origin: fromMemory('The lower end. The higher is the total printed in record 90480, a derived value.'),
+    },
+    water: 26,
+    waterOrigin: water('90480'),
+    spoon: spoon(
+      '19355',
+      '1 tbsp',
+      21,
+      tablespoon,
+      'Record 90480 has a serving of 21 g without a volume; this is sorghum syrup’s.',
+    ),
+    state: 'liquid',
+    flavour: 'Light caramel.',
+  },
+  stevia: refuse(
+    'Stevia',
+    ['stevia', 'stevia extract', 'stevia drops'],
+    'Stevia is sweet without sugar: there is nothing in it the grains can ferment.',
+    'Very sweet, liquorice.',
+  ),
+  erythritol: refuse(
+    'Erythritol',
+    ['erythritol'],
+    'Erythritol is a sugar alcohol the grains cannot ferment.',
+    'Cool, sweet.',
+  ),
+  xylitol: refuse(
+    'Xylitol',
+    ['xylitol', 'birch sugar'],
+    'Xylitol is a sugar alcohol the grains hardly ferment, and it can hold them back.',
+    'Cool, sweet.',
+  ),
+  monkFruit: refuse(
+    'Monk fruit extract',
+    ['monk fruit', 'monk fruit extract', 'luo han guo'],
+    'Monk fruit extract is sweet without sugar: there is nothing in it the grains can ferment.',
+    'Very sweet, fruity.',
+  ),
+  sucralose: refuse(
+    'Sucralose',
+    ['sucralose'],
+    'Sucralose is sweet without being food: the grains cannot ferment it.',
+    'Very sweet.',
+  ),
+  allulose: refuse(
+    'Allulose',
+    ['allulose', 'psicose'],
+    'Allulose is a rare sugar the grains cannot ferment.',
+    'Mild, sweet.',
+  ),
+  none: {
+    name: 'No sweetener',
+    aliases: ['no sweetener', 'no sugar', 'unsweetened'],
+    food: null,
+    sugars: noSugars(judgement('Nothing is added.')),
+    water: 0,
+    waterOrigin: judgement('Nothing is added.'),
+    spoon: null,
+    state: 'dry',
+    flavour: 'The milk alone.',
+  },
+} satisfies Record<string, Sweetener>;
+
+export type SweetenerId = keyof typeof table;
+
+/** What can be added to feed the grains, in the order of the menu; those refused last, each with its reason. */
+export const sweeteners: Readonly<Record<SweetenerId, Sweetener>> = table;

@@ -1,0 +1,93 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describeInBrowser } from './chromium';
+import { type OpenedPage, openPage } from './page';
+
+async function waitForWorker(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const workers = navigator.serviceWorker;
+    // Registering twice is registering once; this line can go when the page registers its worker by itself.
+    await workers.register('./offline-worker.js', { updateViaCache: 'none' });
+    await workers.ready;
+    if (workers.controller === null) {
+      await new Promise((resolve) => workers.addEventListener('controllerchange', resolve, { once: true }));
+    }
+  });
+}
+
+function isReachable(page: Page): Promise<boolean> {
+  return page.evaluate(() =>
+    fetch('./asset-manifest.json').then(
+      () => true,
+      () => false,
+    ),
+  );
+}
+
+function listCaches(page: Page): Promise<string[]> {
+  return page.evaluate(() => caches.keys());
+}
+
+/** Turns a built page into a next build of it, which brings one more script. */
+function rebuild(dist: string): void {
+  writeFileSync(join(dist, 'next.js'), 'document.documentElement.dataset.build = "next";');
+  change(join(dist, 'index.html'), (page) =>
+    page.replace('</head>', '<script type="module" src="./next.js"></script>$&'),
+  );
+  change(join(dist, 'asset-manifest.json'), (list) => list.replace('{', '{ "next": { "file": "next.js" },'));
+}
+
+function change(path: string, edit: (text: string) => string): void {
+  writeFileSync(path, edit(readFileSync(path, 'utf8')));
+}
+
+describeInBrowser('without a network', () => {
+  describe.each(['/', '/shelf/'])('served from %s', (base) => {
+    let opened: OpenedPage;
+    let dist: string;
+
+    beforeAll(async () => {
+      dist = mkdtempSync(join(tmpdir(), 'jarwright-'));
+      cpSync('dist', dist, { recursive: true });
+      opened = await openPage({ base, dist });
+    });
+
+    afterAll(async () => {
+      await opened?.close();
+      rmSync(dist, { recursive: true, force: true });
+    });
+
+    test('the page still opens, by its plain address and by a shared one', async () => {
+      const { page, context, close } = await opened.visit();
+      await waitForWorker(page);
+      expect(await isReachable(page)).toBe(true);
+      await context.setOffline(true);
+      expect(await isReachable(page)).toBe(false);
+      await page.reload();
+      await page.locator('#sheet > *').first().waitFor();
+      await page.goto(`${opened.address}?from=a-friend#batch`);
+      await page.locator('#sheet > *').first().waitFor();
+      await close();
+    });
+
+    test('the page that opens is the build last visited, and the only one kept', async () => {
+      const { page, context, close } = await opened.visit();
+      await waitForWorker(page);
+      await page.evaluate(() => caches.open('of another page on this host'));
+      const before = await listCaches(page);
+      rebuild(dist);
+      await page.reload();
+      await expect.poll(() => listCaches(page)).not.toEqual(before);
+      await expect.poll(async () => (await listCaches(page)).length).toBe(2);
+      expect(await listCaches(page)).toContain('of another page on this host');
+      await context.setOffline(true);
+      await page.reload();
+      await page.locator('#sheet > *').first().waitFor();
+      expect(await page.locator('html').getAttribute('data-build')).toBe('next');
+      await close();
+    });
+  });
+});

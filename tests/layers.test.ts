@@ -1,0 +1,203 @@
+import { describe, expect, test } from 'vitest';
+import { readSources, type Source } from './source-code';
+import {
+  findArithmetic,
+  findAssertions,
+  findCoefficients,
+  findDrawerName,
+  findImportCycles,
+  findLongFile,
+  findSurroundings,
+  findUpwardImports,
+} from './source-rules';
+
+type Sample = readonly [path: string, text: string];
+type Guard = {
+  readonly findBreaches: (source: Source) => readonly string[];
+  readonly refuses: readonly Sample[];
+  readonly allows: readonly Sample[];
+};
+
+const guards: Record<string, Guard> = {
+  'imports point downward only': {
+    findBreaches: findUpwardImports,
+    refuses: [
+      ['src/measure/units.ts', "import { foods } from '../reference/foods';"],
+      ['src/measure/units.ts', "import type { Food } from '../reference/foods';"],
+      ['src/reference/jars.ts', "export { volume } from '../formula/models/vessel';"],
+      ['src/reference/jars.ts', "export * from '../formula/models/vessel';"],
+      ['src/formula/rows/jar.ts', "import { store } from '../../batch/store';"],
+      ['src/formula/rows/jar.ts', "import { store } from '/src/batch/store';"],
+      ['src/batch/storage.ts', "const csv = await import('../interchange/csv');"],
+      ['src/batch/storage.ts', "type Csv = import('../interchange/csv').Csv;"],
+      ['src/batch/storage.ts', "import csv = require('../interchange/csv');"],
+      ['src/batch/storage.ts', 'const part = await import(name);'],
+      ['src/interchange/csv.ts', "import { App } from '../ui/App';"],
+      ['src/ui/App.tsx', "import '../main';"],
+      ['src/ui/App.tsx', "import { batches } from '../../tests/batches';"],
+      ['src/ui/App.tsx', "import Big from 'big.js';"],
+      ['src/formula/row.ts', "import { signal } from '@preact/signals';"],
+      ['src/measure/units.ts', "import { readFileSync } from 'node:fs';"],
+      ['src/register.ts', ''],
+    ],
+    allows: [
+      ['src/formula/rows/jar.ts', "import Big from 'big.js'; import { jars } from '../../reference/jars';"],
+      ['src/formula/row.ts', "// import { App } from '../ui/App';\nconst text = \"import '../ui/App'\";"],
+      ['src/ui/App.tsx', "import { writeCsv } from '../interchange/csv'; import './style.css'; import './Cell';"],
+      ['src/main.tsx', "import { App } from './ui/App'; import { render } from 'preact';"],
+    ],
+  },
+  'the pure layers see no clock, chance, storage, network or page': {
+    findBreaches: findSurroundings,
+    refuses: [
+      ['src/measure/decimal.ts', 'const now = new Date();'],
+      ['src/measure/decimal.ts', 'function read(at: Date) {}'],
+      ['src/measure/decimal.ts', 'const half = Math.random();'],
+      ['src/measure/decimal.ts', "const half = Math['random']();"],
+      ['src/measure/decimal.ts', 'const { random } = Math;'],
+      ['src/reference/foods.ts', "const kept = localStorage.getItem('foods');"],
+      ['src/reference/foods.ts', "const kept = globalThis['localStorage'];"],
+      ['src/formula/row.ts', "const answer = await fetch('./foods.json');"],
+      ['src/formula/row.ts', 'const page = { document };'],
+      ['src/formula/row.ts', 'const name = window.name;'],
+    ],
+    allows: [
+      ['src/formula/row.ts', "// The Date is of no interest\nconst text = 'window'; /* fetch */"],
+      ['src/formula/row.ts', 'const row = { document: 1 }; row.document; Math.max(1, 2);'],
+      ['src/batch/storage.ts', "localStorage.getItem('batches'); new Date();"],
+    ],
+  },
+  'files stay short': {
+    findBreaches: findLongFile,
+    refuses: [
+      ['src/ui/Sheet.tsx', '\n'.repeat(301)],
+      ['src/ui/style.css', '\n'.repeat(301)],
+    ],
+    allows: [
+      ['src/ui/Sheet.tsx', '\n'.repeat(300)],
+      ['src/reference/foods.ts', '\n'.repeat(900)],
+    ],
+  },
+  'files and folders are named after a subject': {
+    findBreaches: findDrawerName,
+    refuses: [
+      ['src/measure/index.ts', ''],
+      ['src/batch/utils/dates.ts', ''],
+      ['src/ui/helpers.tsx', ''],
+      ['src/formula/types.ts', ''],
+      ['src/formula/types.d.ts', ''],
+      ['src/reference/common.json', ''],
+      ['src/ui/misc/Cell.tsx', ''],
+    ],
+    allows: [['src/reference/common-practice.ts', '']],
+  },
+  'types are shown, not claimed': {
+    findBreaches: findAssertions,
+    refuses: [
+      ['src/batch/edits.ts', 'const given: any = read();'],
+      ['src/batch/edits.ts', 'function read(given: Array<any>) {}'],
+      ['src/batch/edits.ts', 'const given = read() as Given;'],
+      ['src/batch/edits.ts', 'const given = read() as unknown as\n  Given;'],
+      ['src/batch/edits.ts', 'const given = <Given>read();'],
+      ['src/batch/edits.ts', 'const given = read()!;'],
+      ['src/batch/edits.ts', '// @ts-expect-error\nconst given: Given = 1;'],
+      ['src/ui/Cell.tsx', 'const cell = <td>{given as string}</td>;'],
+    ],
+    allows: [
+      ['src/batch/edits.ts', "import { read as load } from './storage'; export { load as read };"],
+      ['src/batch/edits.ts', "const rows = ['jar'] as const; // as Given, any"],
+      ['src/ui/Cell.tsx', "const cell = <td title='as any'>any number, as typed!</td>;"],
+    ],
+  },
+  'formulas hold no coefficient of their own': {
+    findBreaches: findCoefficients,
+    refuses: [
+      ['src/formula/models/density.ts', 'const density = mass * 0.62;'],
+      ['src/formula/models/density.ts', 'const density = mass * -12;'],
+      ['src/formula/models/density.ts', 'const density = mass * 3;'],
+      ['src/formula/models/density.ts', 'const density = mass ** 0.5;'],
+      ['src/formula/models/density.ts', "const density = new Big('0.62');"],
+      ['src/formula/models/density.ts', 'const density = new Big(`.62`);'],
+      ['src/formula/models/density.ts', 'const near = 0.62; // tolerance'],
+      ['src/formula/models/density.ts', 'const near = 1e-9;'],
+      ['src/formula/models/vessel.ts', 'const third = volume / 3.3; // geometry'],
+      ['src/formula/models/vessel.ts', 'const leastHeadspace = 30; // geometry'],
+      ['src/formula/rows/jar.ts', 'const row = { range: { least: 0, most: 50 * depth } };'],
+      ['src/formula/rows/jar.ts', 'const row = { range: { usual: 50 }, least: 50 };'],
+    ],
+    allows: [
+      ['src/formula/models/density.ts', 'const volume = (1000 * mass) / 100 + 2 - 1 + 0;'],
+      ['src/formula/models/density.ts', 'const cube = side ** 3 + sides[4];'],
+      ['src/formula/models/density.ts', 'const near = 1e-9; // tolerance: mass is conserved to this share'],
+      ['src/formula/models/density.ts', "// 0.62 mL/g\nconst text = 'at most 8 h'; type Step = 3;"],
+      ['src/formula/models/vessel.ts', 'const cone = (area * height) / 3; // geometry'],
+      ['src/formula/rows/jar.ts', 'const row = { range: { least: 50, most: 60_000, whole: true } };'],
+      ['src/reference/physics.ts', 'const displacement = 0.62;'],
+    ],
+  },
+  'the user interface calculates nothing': {
+    findBreaches: findArithmetic,
+    refuses: [
+      ['src/ui/Cell.tsx', 'const cell = <td>{mass * 2}</td>;'],
+      ['src/ui/Cell.tsx', "const cell = <td title={'about ' + mass / 2} />;"],
+      ['src/ui/Cell.tsx', 'const whole = Math.round(mass);'],
+      ['src/ui/grid-keys.ts', 'const sum = given + measured;'],
+      ['src/ui/grid-keys.ts', "const sum = (given + measured) + ' g';"],
+      ['src/ui/grid-keys.ts', 'const lost = given - measured;'],
+      ['src/ui/grid-keys.ts', 'let sum = 0; sum += given;'],
+      ['src/ui/grid-keys.ts', 'const rest = given % 2; const square = given ** 2;'],
+    ],
+    allows: [
+      ['src/ui/Cell.tsx', "const cell = <td class='a / b'>1 * 2 / 3, by Math.round</td>; // a * b"],
+      ['src/ui/Cell.tsx', "const label = 'jar' + (' ' + name) + `, cold`;"],
+      ['src/ui/grid-keys.ts', 'const next = { row: row + 1, column: column - 1 }; row++;'],
+      ['src/ui/JarDrawing.tsx', 'const middle = width / 2;'],
+      ['src/formula/rows/milk.ts', 'const milk = slurry - pulp;'],
+    ],
+  },
+};
+
+const sources = readSources('src');
+
+test('the guards read the program', () => {
+  expect(sources.map(({ path }) => path)).toContain('src/main.tsx');
+});
+
+describe.each(Object.entries(guards))('%s', (_, { findBreaches, refuses, allows }) => {
+  test('everywhere in src', () => {
+    expect(sources.flatMap(findBreaches)).toEqual([]);
+  });
+
+  test.each(refuses)('refuses in %s: %s', (path, text) => {
+    expect(findBreaches({ path, text })).not.toEqual([]);
+  });
+
+  test.each(allows)('allows in %s: %s', (path, text) => {
+    expect(findBreaches({ path, text })).toEqual([]);
+  });
+});
+
+describe('no file imports itself by way of others', () => {
+  test('everywhere in src', () => {
+    expect(findImportCycles(sources)).toEqual([]);
+  });
+
+  test('refuses a ring, of types too', () => {
+    const ring = [
+      { path: 'src/formula/row.ts', text: "import type { Sheet } from './sheet';" },
+      { path: 'src/formula/sheet.ts', text: "export { jar } from './rows/jar';" },
+      { path: 'src/formula/rows/jar.ts', text: "import { row } from '../row';" },
+    ];
+    const found = 'src/formula/row.ts > src/formula/sheet.ts > src/formula/rows/jar.ts > src/formula/row.ts';
+    expect(findImportCycles(ring)).toEqual([found]);
+  });
+
+  test('allows two ways down to the same file', () => {
+    const fork = [
+      { path: 'src/ui/App.tsx', text: "import './Cell'; import './Sheet';" },
+      { path: 'src/ui/Sheet.tsx', text: "import './Cell';" },
+      { path: 'src/ui/Cell.tsx', text: '' },
+    ];
+    expect(findImportCycles(fork)).toEqual([]);
+  });
+});

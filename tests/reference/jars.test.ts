@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Jar, jars } from '../../src/reference/jars';
+import { kitchen } from '../../src/reference/kitchen';
+
+const entries = Object.entries(jars);
+
+/** Volumes of neck and shoulder, mL, and the height of the body below them, cm. */
+function measure({ brimful, neckDiameter, neckHeight, shoulderHeight, bodyDiameter }: Jar) {
+  const a = neckDiameter.value / 2;
+  const b = bodyDiameter.value / 2;
+  const neck = Math.PI * a * a * neckHeight.value;
+  const shoulder = (Math.PI * shoulderHeight.value * (a * a + a * b + b * b)) / 3;
+  return { neck, shoulder, bodyArea: Math.PI * b * b, body: (brimful.value - neck - shoulder) / (Math.PI * b * b) };
+}
+
+describe('jars', () => {
+  it('have unique names', () => {
+    expect(new Set(entries.map(([, { name }]) => name)).size).toBe(entries.length);
+  });
+
+  it('have US sizes that are exact parts of the gallon of 231 cubic inches', () => {
+    const gallon = 231 * 2.54 ** 3;
+    expect(jars.gallon.nominal).toBeCloseTo(gallon, 6);
+    expect(jars.halfGallon.nominal).toBeCloseTo(gallon / 2, 6);
+    expect(jars.quartWide.nominal).toBeCloseTo(gallon / 4, 6);
+    expect(jars.quartRegular.nominal).toBeCloseTo(gallon / 4, 6);
+    expect(jars.pint.nominal).toBeCloseTo(gallon / 8, 6);
+  });
+
+  it('hold 6 % more to the brim than their size', () => {
+    for (const [id, { brimful, nominal }] of entries) expect(brimful.value / nominal, id).toBeCloseTo(1.06, 12);
+  });
+
+  it('are of a plausible height for their width', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...entries), ([, jar]) => {
+        const height = measure(jar).body + jar.neckHeight.value + jar.shoulderHeight.value;
+        expect(height / jar.bodyDiameter.value).toBeGreaterThan(1.2);
+        expect(height / jar.bodyDiameter.value).toBeLessThan(2.3);
+        expect(jar.neckDiameter.value).toBeLessThan(jar.bodyDiameter.value);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('have neck and shoulder within the usual headspace, and keep over 40 % of a pint below it', () => {
+    const depth = kitchen.headspaceDepth.value;
+    const { pint } = jars;
+    const { neck, shoulder, bodyArea } = measure(pint);
+    const intoBody = depth - pint.neckHeight.value - pint.shoulderHeight.value;
+    expect(intoBody).toBeGreaterThan(0);
+    expect(1 - (neck + shoulder + intoBody * bodyArea) / pint.brimful.value).toBeGreaterThan(0.4);
+  });
+
+  it('start an own jar as the litre jar, to be measured', () => {
+    for (const part of ['brimful', 'neckDiameter', 'neckHeight', 'shoulderHeight', 'bodyDiameter'] as const) {
+      expect(jars.own[part].value).toBe(jars.litre[part].value);
+      expect(jars.own[part].origin.kind).toBe('judgement');
+    }
+  });
+});

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { kitchen } from '../../src/reference/kitchen';
+import { molarMasses } from '../../src/reference/physics';
+import { sweeteners } from '../../src/reference/sweeteners';
+
+describe('kitchen', () => {
+  it('adds 25 g/L of granulated sugar, counted as hexose', () => {
+    const hexose = (2 * molarMasses.hexose.value) / molarMasses.disaccharide.value;
+    const sucrose = (sweeteners.caneWhite.sugars.sucrose ?? Number.NaN) / 100;
+    expect(25 * sucrose * hexose).toBeCloseTo(kitchen.addedSugar.value, 2);
+  });
+
+  it('keeps its limits where they were published', () => {
+    expect(kitchen.acidityLine).toMatchObject({ value: 4.6, origin: { work: 'cfr-21-114' } });
+    expect(kitchen.warmSoakLimit).toMatchObject({ value: 8, origin: { work: 'almond-soak-2020' } });
+    expect(kitchen.coldSoakTemperature).toMatchObject({ value: 15, origin: { work: 'almond-soak-2020' } });
+  });
+
+  it('keeps the refrigerator within the code, and the grains below 30 °C', () => {
+    expect(kitchen.refrigerator.value).toBeLessThanOrEqual(5);
+    expect(kitchen.grainTemperatureLimit.value).toBe(30);
+  });
+});
