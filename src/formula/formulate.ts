@@ -68,7 +68,7 @@ function isComplete(rows: Partial<Record<RowId, RowResult>>): rows is Record<Row
 }
 
 function isMeasured(recipe: Recipe): boolean {
-  return measuredRows.some((id) => id !== 'finalPH' && recipe.measured[id] !== undefined);
+  return measuredRows.some((id) => recipe.measured[id] !== undefined);
 }
 
 /** Rows that stay as planned when something is measured: they were done before. */
@@ -86,11 +86,14 @@ const upstream: readonly NumericRowId[] = [
 /** The batch as it really stands: source, water and jars as planned, what was measured in place of what was expected. */
 function measure(recipe: Recipe, plan: Plan, planned: Evaluation): Evaluation {
   const values = new Map<TermId, number>();
-  for (const id of ['sourceMass', 'waterRatio', 'vesselCount'] as const) values.set(id, planned.of(id));
   for (const id of measuredRows) {
     const value = measuredValue(id, recipe, planned);
-    if (value !== null && typeof value === 'number') values.set(id, value);
+    if (typeof value === 'number') values.set(id, value);
   }
+  // The pH is read at the end and feeds no amount.
+  const moving = [...values.keys()].filter((id) => id !== 'finalPH');
+  if (moving.length === 0) return new Evaluation(recipe, plan, { values, coefficients: new Map() });
+  for (const id of ['sourceMass', 'waterRatio', 'vesselCount'] as const) values.set(id, planned.of(id));
   const standing: Standing = { values, coefficients: correctCoefficients(planned, values) };
   const reshaped = {
     ...plan.ways,
