@@ -1,0 +1,115 @@
+import { type Big, decimal } from './decimal';
+import type { Fault } from './read-problem';
+import { readVulgarFraction, vulgarCharacters } from './vulgar-fractions';
+
+/** A number kept as a fraction, so that three times ⅓ is exactly 1. */
+export type Fraction = { readonly numerator: Big; readonly denominator: Big };
+
+export type NumberRead =
+  | { readonly ok: true; readonly value: Fraction; readonly end: number }
+  | { readonly ok: false; readonly fault: Fault };
+
+// Beyond this the doubles end; a longer exponent would also make exact sums allocate without bound.
+const largestExponent = 300;
+
+const startsNumber = new RegExp(`[.,]?\\d|[${vulgarCharacters}]`, 'uy');
+const plainFraction = /(\d+) ?\/ ?(\d+)/y;
+// Groups of three parted by a space, unless the last group is the numerator of a fraction (1 250/1000).
+const decimalToken = /(?:[1-9]\d{0,2}(?: \d{3})+(?!\d| ?\/)|\d+)(?:[.,]\d+)*|(?:[.,]\d+)+/y;
+const exponentToken = /[eE]([+-]?\d+)/y;
+const fractionAfterWhole = new RegExp(`(?: |-)(\\d+) ?/ ?(\\d+)|[ -]?([${vulgarCharacters}])`, 'uy');
+// What makes the number just read a part of something that is no number.
+const glued = new RegExp(`[.,]?\\d| ?/|[${vulgarCharacters}]`, 'uy');
+
+/** Matches a sticky pattern at one place. */
+export function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+}
+
+/** Whether a number without a sign starts at this place of a normalised text. */
+export function isNumberAt(text: string, at: number): boolean {
+  return matchAt(startsNumber, text, at) !== null;
+}
+
+/**
+ * Reads an unsigned number: 12, 1.5, 1,000, 1 000, 1/2, 1 1/2, 1-1/2, ½, 1½, 1 ½, 1e3.
+ * Faults: `noNumber`, `malformedNumber`, `divisionByZero`, `unclearComma`, `unclearPoint`, `beyondNumbers`.
+ */
+export function readNumber(text: string, at: number, decimalComma: boolean): NumberRead {
+  if (!isNumberAt(text, at)) return { ok: false, fault: { code: 'noNumber', from: at, to: text.length } };
+  const read = readUnchecked(text, at, decimalComma);
+  if (!read.ok || matchAt(glued, text, read.end) === null) return read;
+  const rest = matchAt(/[^\p{L}]*/uy, text, read.end);
+  const to = read.end + (rest?.[0].trimEnd().length ?? 0);
+  return { ok: false, fault: { code: 'malformedNumber', from: at, to } };
+}
+
+function readUnchecked(text: string, at: number, decimalComma: boolean): NumberRead {
+  const vulgar = readVulgarFraction(text.charAt(at));
+  if (vulgar !== undefined) return makeFraction('0', String(vulgar[0]), String(vulgar[1]), at, at + 1);
+
+  const fraction = matchAt(plainFraction, text, at);
+  if (fraction !== null) {
+    return makeFraction('0', fraction[1] ?? '', fraction[2] ?? '', at, at + fraction[0].length);
+  }
+
+  const token = matchAt(decimalToken, text, at)?.[0] ?? '';
+  const plain = readMarks(token.replaceAll(' ', ''), decimalComma);
+  const end = at + token.length;
+  if ('code' in plain) return { ok: false, fault: { code: plain.code, from: at, to: end, decimalComma } };
+
+  const exponent = matchAt(exponentToken, text, end);
+  if (exponent !== null) return applyExponent(plain.digits, exponent[1] ?? '', at, end + exponent[0].length);
+
+  const after = plain.digits.includes('.') ? null : matchAt(fractionAfterWhole, text, end);
+  if (after === null) {
+    return { ok: true, value: { numerator: decimal(plain.digits), denominator: decimal(1) }, end };
+  }
+  const [numerator, denominator] = readVulgarFraction(after[3] ?? '') ?? [after[1] ?? '', after[2] ?? ''];
+  return makeFraction(plain.digits, String(numerator), String(denominator), at, end + after[0].length);
+}
+
+function makeFraction(whole: string, over: string, under: string, from: number, end: number): NumberRead {
+  const denominator = decimal(under);
+  if (denominator.eq(0)) return { ok: false, fault: { code: 'divisionByZero', from, to: end } };
+  return { ok: true, value: { numerator: decimal(whole).times(denominator).plus(over), denominator }, end };
+}
+
+function applyExponent(digits: string, exponent: string, from: number, end: number): NumberRead {
+  const power = Number(exponent);
+  if (Math.abs(power) > largestExponent) return { ok: false, fault: { code: 'beyondNumbers', from, to: end } };
+  return { ok: true, value: { numerator: decimal(`${digits}e${power}`), denominator: decimal(1) }, end };
+}
+
+/**
+ * The digits with a plain decimal point, once the commas and points are told apart; a mark that could be either is
+ * not guessed at, since the two readings differ a thousandfold.
+ */
+function readMarks(
+  token: string,
+  decimalComma: boolean,
+): { readonly digits: string } | { readonly code: 'unclearComma' | 'unclearPoint' } {
+  if (/^\d+$/.test(token)) return { digits: token };
+  return decimalComma ? readWithDecimalComma(token) : readWithDecimalPoint(token);
+}
+
+function readWithDecimalPoint(token: string) {
+  if (/^\d*\.\d+$/.test(token)) return { digits: withLeadingZero(token) };
+  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(token)) return { digits: token.replaceAll(',', '') };
+  return { code: token.includes(',') ? 'unclearComma' : 'unclearPoint' } as const;
+}
+
+function readWithDecimalComma(token: string) {
+  if (/^\d*,\d+$/.test(token)) return { digits: withLeadingZero(token.replace(',', '.')) };
+  const grouped = /^[1-9]\d{0,2}(?:\.\d{3})+,\d+$|^[1-9]\d{0,2}(?:\.\d{3}){2,}$/;
+  if (grouped.test(token)) return { digits: token.replaceAll('.', '').replace(',', '.') };
+  if (/^[1-9]\d{0,2}\.\d{3}$/.test(token)) return { code: 'unclearPoint' } as const;
+  // Any other single point cannot part thousands, so it is a decimal point typed from habit.
+  if (/^\d*\.\d+$/.test(token)) return { digits: withLeadingZero(token) };
+  return { code: token.includes(',') ? 'unclearComma' : 'unclearPoint' } as const;
+}
+
+function withLeadingZero(digits: string): string {
+  return digits.startsWith('.') ? `0${digits}` : digits;
+}
