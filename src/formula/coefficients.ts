@@ -15,13 +15,23 @@ export interface Choices {
   readonly sweetener: readonly { readonly entry: Sweetener; readonly share: number }[];
 }
 
+/** The entries of the tables that the recipe names. Shares of a blend that do not add up to 1 count in proportion. */
 export function chooseFrom(recipe: Recipe): Choices {
+  const shares = sharesOf(recipe);
   return {
     jar: jars[recipe.vessel],
     source: sources[recipe.source],
     grain: grains[recipe.grains],
-    sweetener: recipe.sweetener.map(({ id, share }) => ({ entry: sweeteners[id], share })),
+    sweetener: recipe.sweetener.map(({ id, share }) => ({
+      entry: sweeteners[id],
+      share: share / (shares > 0 ? shares : 1),
+    })),
   };
+}
+
+/** What the shares of the sweeteners add up to; 1 where they are as they ought to be. */
+export function sharesOf(recipe: Recipe): number {
+  return recipe.sweetener.reduce((sum, { share }) => sum + share, 0);
 }
 
 /** To which choice a coefficient belongs: a correction holds for that choice alone, or for the whole kitchen. */

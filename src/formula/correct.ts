@@ -1,12 +1,15 @@
 import type { CoefficientId } from './coefficients';
 import { coefficients } from './coefficients';
+import { specificVolume } from './models/density';
 import { type Reduced, reduce, stagesAt } from './models/milk';
 import type { Access, TermId } from './row';
+import { reducedAt } from './treated';
 
 /**
  * The coefficients that measuring corrects, each from one measurement, in the order of the work: soaked weight → u,
- * wet pulp → p, milk → l. Each is solved exactly from the mass balance with those before it already corrected. A
- * figure no coefficient could give (more milk than there was slurry) corrects nothing.
+ * wet pulp → p, milk → l (→ p, where even no loss would not give so much and the pulp was not weighed). Each is solved
+ * exactly from the mass balance with those before it already corrected. A figure no coefficient could give (more milk
+ * than there was slurry) corrects nothing.
  */
 export function correctCoefficients(
   x: Access,
@@ -16,7 +19,7 @@ export function correctCoefficients(
   const mass = x.of('sourceMass');
   const ratio = x.of('waterRatio');
   if (!Number.isFinite(mass) || !Number.isFinite(ratio)) return found;
-  let strain = x.reduced().strain;
+  let { strain } = reducedAt(x, ratio);
   const keep = (id: CoefficientId, value: number): boolean => {
     const { least, most } = coefficients[id];
     if (!(value >= least && value <= most)) return false;
@@ -32,21 +35,43 @@ export function correctCoefficients(
   const pulp = measured.get('pulpMass');
   if (pulp !== undefined) {
     const pulpMoisture = moistureFor(reduce(strain), ratio, pulp / mass);
-    if (keep('pulpMoisture', pulpMoisture)) strain = { ...strain, pulpMoisture };
+    const wetter = { ...strain, pulpMoisture };
+    // A pulp as heavy as the slurry would leave no milk to go on with.
+    if (stagesAt(reduce(wetter), ratio) !== null && keep('pulpMoisture', pulpMoisture)) strain = wetter;
   }
   const milk = measured.get('milkVolume');
   if (milk !== undefined) {
     const whole = stagesAt(reduce({ ...strain, handlingLoss: 0 }), ratio);
-    if (whole) keep('handlingLoss', 1 - milk / (mass * whole.milkVolume));
+    const loss = whole ? 1 - milk / (mass * whole.milkVolume) : Number.NaN;
+    if (!keep('handlingLoss', loss) && loss < 0 && pulp === undefined) {
+      // More than would pass with nothing lost: the pulp was pressed drier, at the usual loss.
+      keep('pulpMoisture', moistureForMilk(reduce(strain), ratio, milk / mass));
+    }
   }
   return found;
 }
 
+/** Moisture of the pulp when a gram of source gave `milk` mL: what did not pass, it holds. NaN for more than there was. */
+function moistureForMilk(reduced: Reduced, ratio: number, milk: number): number {
+  const { sugars, water } = inSlurry(reduced, ratio);
+  const keep = 1 - reduced.strain.handlingLoss;
+  const all = sugars * specificVolume('carbohydrate') + water * specificVolume('water');
+  const held = 1 - (milk / keep - reduced.passedVolume) / all;
+  return held < 0 ? Number.NaN : (held * water) / (reduced.nonSugar - reduced.passed + held * (sugars + water));
+}
+
+/** Sugars and water in the slurry, g per g of source. */
+function inSlurry({ strain }: Reduced, ratio: number): { sugars: number; water: number } {
+  return {
+    sugars: strain.sugars + strain.own.sugars,
+    water: strain.water + strain.uptake + strain.own.water + (ratio - strain.own.mass),
+  };
+}
+
 /** Moisture of a pulp that weighs `pulp` g per g of source: water and sugar in it go as they do in the slurry. */
 function moistureFor(reduced: Reduced, ratio: number, pulp: number): number {
-  const { strain, nonSugar, passed } = reduced;
-  const sugars = strain.sugars + strain.own.sugars;
-  const water = strain.water + strain.uptake + strain.own.water + (ratio - strain.own.mass);
+  const { nonSugar, passed } = reduced;
+  const { sugars, water } = inSlurry(reduced, ratio);
   const held = (pulp - (nonSugar - passed)) / (sugars + water);
   return (held * water) / pulp;
 }

@@ -8,7 +8,8 @@ import type { Recipe } from './recipe';
 import type { Access, Term, TermId, Way } from './row';
 import { numericRows } from './sheet';
 import { intermediates } from './terms';
-import { reducedFor } from './treated';
+import { fillWay } from './terms/fill';
+import { reducedAt, reducedFor } from './treated';
 
 /** Values and coefficients that stand in for what would be worked out: what was measured, and what measuring fixes. */
 export interface Standing {
@@ -19,7 +20,11 @@ export interface Standing {
 const nothingStands: Standing = { values: new Map(), coefficients: new Map() };
 
 export function isRow(id: string): id is NumericRowId {
-  return id in numericRows;
+  return Object.hasOwn(numericRows, id);
+}
+
+export function isTerm(id: string): id is TermId {
+  return isRow(id) || id in intermediates;
 }
 
 export function termOf(id: TermId): Term {
@@ -93,14 +98,10 @@ export class Evaluation implements Access {
   /** The way a term takes in this plan. */
   way(id: TermId): Way {
     const { ways } = termOf(id);
-    const name = isRow(id) ? this.plan.ways[id] : this.intermediateWay(id);
+    const name = isRow(id) ? this.plan.ways[id] : fillWay(id, this.plan);
     const way = (name === undefined ? undefined : ways[name]) ?? Object.values(ways)[0];
     if (way === undefined) throw new Error(`${id} has no way to be worked out`);
     return way;
-  }
-
-  private intermediateWay(id: TermId): string | undefined {
-    return id === 'headspaceAsked' && this.plan.asksHeadspace ? 'typed' : undefined;
   }
 
   private workOut(id: TermId): number {
@@ -118,9 +119,7 @@ export class Evaluation implements Access {
 export function stagesOf(x: Access): Stages | null {
   const ratio = x.of('waterRatio');
   if (Number.isNaN(ratio)) return null;
-  const own = x.c('ownWater');
-  const reduced = ratio < own ? reducedFor(x, ratio) : x.reduced();
-  const stages = stagesAt(reduced, ratio);
+  const stages = stagesAt(reducedAt(x, ratio), ratio);
   if (stages === null) {
     const least = leastRatio(x.reduced());
     x.fail({ code: 'gels', at: 'waterRatio', least, gelling: x.choices.source.gels });

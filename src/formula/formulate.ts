@@ -1,13 +1,12 @@
 import type { Kind } from '../measure/units';
 import { kitchen } from '../reference/kitchen';
-import { type Choices, chooseFrom } from './coefficients';
-import { correctCoefficients } from './correct';
-import { Evaluation, isRow, type Standing } from './evaluate';
-import { readGiven } from './givens';
+import { type Choices, chooseFrom, coefficientInEffect } from './coefficients';
+import { Evaluation, isRow } from './evaluate';
+import { isTypable, readGiven } from './givens';
+import { evaluateMeasured, isImpossible, isMeasured, measuredValue, upstream } from './measured';
 import { fermentableOf } from './models/blend';
 import { notesFor } from './notes';
-import { type MeasuredRowId, measuredRows, type NumericRowId, type RowId, rowOrder } from './order';
-import type { Plan } from './plan';
+import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from './order';
 import { type Problem, severities } from './problem';
 import type { Recipe } from './recipe';
 import type { Absence, TermId } from './row';
@@ -49,12 +48,16 @@ export interface Formulation {
  */
 export function formulate(recipe: Recipe): Formulation {
   const choices = chooseFrom(recipe);
-  const plan = planBatch(recipe.given, {
-    takesWater: choices.source.waterRatio.value > (choices.source.ownWater?.perGram.value ?? 0),
+  const given = recipe.given.filter(({ row }) => isTypable(numericRows[row]));
+  const plan = planBatch(given, {
+    takesWater:
+      coefficientInEffect('usualRatio', recipe, choices).value > coefficientInEffect('ownWater', recipe, choices).value,
     sweetens: fermentableOf(choices.sweetener, choices.grain.takes).value > 0,
   });
   const planned = new Evaluation(recipe, plan);
-  const actual = isMeasured(recipe) ? measure(recipe, plan, planned) : planned;
+  const actual = isMeasured(recipe) ? evaluateMeasured(recipe, plan, planned) : planned;
+  // A problem is recorded at its root when what it stops is worked out, so every row comes before any result.
+  for (const x of new Set([planned, actual])) for (const id of rowOrder) if (isRow(id)) x.of(id);
   const rows: Partial<Record<RowId, RowResult>> = {};
   for (const id of rowOrder) {
     rows[id] = isRow(id) ? numericResult(id, planned, actual) : choiceResult(id, recipe, actual);
@@ -67,66 +70,6 @@ function isComplete(rows: Partial<Record<RowId, RowResult>>): rows is Record<Row
   return rowOrder.every((id) => rows[id] !== undefined);
 }
 
-function isMeasured(recipe: Recipe): boolean {
-  return measuredRows.some((id) => recipe.measured[id] !== undefined);
-}
-
-/** Rows that stay as planned when something is measured: they were done before. */
-const upstream: readonly NumericRowId[] = [
-  'vesselCount',
-  'brimful',
-  'sourceMass',
-  'soakWater',
-  'soakTime',
-  'waterRatio',
-  'blendWater',
-  'blenderLoads',
-];
-
-/** The batch as it really stands: source, water and jars as planned, what was measured in place of what was expected. */
-function measure(recipe: Recipe, plan: Plan, planned: Evaluation): Evaluation {
-  const values = new Map<TermId, number>();
-  for (const id of measuredRows) {
-    const value = measuredValue(id, recipe, planned);
-    if (typeof value === 'number') values.set(id, value);
-  }
-  // The pH is read at the end and feeds no amount.
-  const moving = [...values.keys()].filter((id) => id !== 'finalPH');
-  if (moving.length === 0) return new Evaluation(recipe, plan, { values, coefficients: new Map() });
-  for (const id of ['sourceMass', 'waterRatio', 'vesselCount'] as const) values.set(id, planned.of(id));
-  const standing: Standing = { values, coefficients: correctCoefficients(planned, values) };
-  const reshaped = {
-    ...plan.ways,
-    milkVolume: 'fromSource',
-    fillVolume: 'shared',
-    headspaceVolume: 'fromFill',
-    headspaceDepth: 'fromRoom',
-    drinkVolume: 'strained',
-  };
-  const moved: readonly NumericRowId[] = [
-    'milkVolume',
-    'fillVolume',
-    'headspaceDepth',
-    'headspaceVolume',
-    'drinkVolume',
-  ];
-  const servingsSize = plan.sizedFrom === 'servings';
-  const accepted = new Set(
-    [...plan.accepted].filter((id) => !moved.includes(id) && !(servingsSize && id === 'servings')),
-  );
-  return new Evaluation(recipe, { ...plan, ways: reshaped, accepted }, standing);
-}
-
-/** What was measured in this row, in its unit; a problem where it can't be read; null where nothing was. */
-export function measuredValue(id: MeasuredRowId, recipe: Recipe, x: Evaluation): number | Problem | null {
-  const typed = recipe.measured[id];
-  return typed === undefined ? null : readGiven(x, id, { ...numericRows[id], check: () => null }, typed);
-}
-
-function isMeasuredRow(id: NumericRowId): id is MeasuredRowId {
-  return measuredRows.some((row) => row === id);
-}
-
 function choiceResult(id: Exclude<RowId, NumericRowId>, recipe: Recipe, x: Evaluation): RowResult {
   const value = id === 'sweetener' ? recipe.sweetener.map((part) => part.id).join(' + ') : recipe[id];
   const problems = notesFor(id, x);
@@ -137,18 +80,25 @@ function choiceResult(id: Exclude<RowId, NumericRowId>, recipe: Recipe, x: Evalu
 function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation): RowResult {
   const x = upstream.includes(id) ? planned : actual;
   const row = numericRows[id];
-  const value = x.of(id);
   const given = x.recipe.given.find((entry) => entry.row === id);
   const typedOrProblem = given === undefined ? null : readGiven(x, id, row, given);
   const typed = typeof typedOrProblem === 'number' ? typedOrProblem : null;
   const measured = isMeasuredRow(id) ? measuredValue(id, x.recipe, planned) : null;
-  const absence = given === undefined && measured === null ? (row.absent?.(x) ?? null) : null;
+  const counts = x.standing.values.has(id);
+  // A measured figure stands in its cell even where the plan can't be worked out and nothing goes on from it.
+  const value = typeof measured === 'number' ? measured : x.of(id);
+  const missing = counts || x.plan.accepted.has(id) ? null : (row.absent?.(x) ?? null);
+  const absence = given === undefined && measured === null ? missing : null;
   const own = typedOrProblem !== null && typeof typedOrProblem !== 'number' ? [typedOrProblem] : [];
   const ofMeasuring = measured !== null && typeof measured !== 'number' ? [measured] : [];
   const has = Number.isFinite(value) && own.length === 0 && ofMeasuring.length === 0;
-  const found = [...own, ...ofMeasuring, ...(has || own.length > 0 ? [] : [rootProblem(id, x)])];
-  const standing = x.problems.get(id);
+  const found = [...own, ...ofMeasuring, ...(Number.isFinite(value) || own.length > 0 ? [] : [rootProblem(id, x)])];
+  const standing = x.problems.get(id) ?? actual.problems.get(id);
   if (standing && has) found.push(standing);
+  if (typeof measured === 'number' && counts && isMeasuredRow(id) && isImpossible(id, measured, planned, actual)) {
+    const expected = planned.of(id);
+    if (Number.isFinite(expected)) found.push({ code: 'measuredImpossible', at: id, planned: expected });
+  }
   const disagreement = typed === null || !has ? null : disagree(id, typed, value, planned, actual);
   const problems = [
     ...found,
@@ -166,7 +116,7 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
     absence,
     problems: dedupe(problems),
     get working() {
-      return absence === null && has ? workingOf(id, x) : null;
+      return missing === null && has && (counts || measured === null) ? workingOf(id, x) : null;
     },
   };
 }
@@ -176,7 +126,9 @@ function finiteOrNull(value: number): number | null {
 }
 
 function dedupe(problems: readonly Problem[]): readonly Problem[] {
-  return problems.filter((one, at) => problems.findIndex((other) => other.code === one.code) === at);
+  if (problems.length < 2) return problems;
+  const written = problems.map((problem) => JSON.stringify(problem));
+  return problems.filter((_, at) => written.indexOf(written[at] ?? '') === at);
 }
 
 function statusOf(of: {

@@ -29,13 +29,20 @@ export function rowWeight(x: Access, row: NumericRow): number | null {
   return Number.isFinite(weight) && weight > 0 ? weight : null;
 }
 
+/** Whether a cook may type this row, rather than only measure it or read it. */
+export function isTypable({ typed }: NumericRow): boolean {
+  return typed !== 'never' && typed !== 'measured';
+}
+
 /**
  * A typed amount in the row's own unit: a volume typed for a solid goes through that food's published cup weight, a
  * mass typed for a liquid through its density. Gives a problem where what was typed can't stand in this row.
  */
 export function readGiven(x: Access, id: NumericRowId, row: NumericRow, typed: Amount): number | Problem {
+  if (!isTypable(row)) return { code: 'notTyped', at: id };
   if (typed.amount === null) return { code: 'unreadable', at: id };
-  const value = inRowUnit(x, id, row, typed.kind, typed.amount);
+  // Adding 0 turns a negative zero into a plain one.
+  const value = inRowUnit(x, id, row, typed.kind, typed.amount + 0);
   return typeof value === 'number' ? (checkRange(id, row, value) ?? row.check?.(x, value) ?? value) : value;
 }
 

@@ -1,4 +1,4 @@
-import { combine, freeWaterAt, type Linear, ratioFor, valueAt } from './models/milk';
+import { combine, freeWaterAt, type Linear, ratiosFor, valueAt } from './models/milk';
 import { nativeFactor } from './native';
 import type { Access } from './row';
 
@@ -20,17 +20,23 @@ export function joinedRatio(x: Access): number {
   const { target, fixed, kept } = wanted(x);
   const reduced = x.reduced();
   const native = scale(reduced.sugars, nativeFactor(x));
-  for (const reading of readings(x)) {
+  const ratios = readings(x).flatMap((reading) => {
     const sugarRoom =
       x.plan.sweetenerFixed || x.plan.sugarBy === 'none' ? 0 : x.of('sweetenerRoom') / x.of('fermentable');
     const figure = combine(reduced.volume, 1 + kept + reading.milk * sugarRoom, native, reading.native * sugarRoom);
-    const ratio = ratioFor(reduced, figure, perSource(x, target - fixed));
-    if (ratio === null) continue;
-    const water = freeWaterAt(reduced, ratio);
-    const perLitre = (1000 * valueAt(native, water)) / valueAt(reduced.volume, water);
-    if (reading.holds(perLitre)) return ratio >= x.c('ownWater') ? ratio : refuse(x);
-  }
-  return Number.isNaN(target) || Number.isNaN(x.of(anchor(x))) ? Number.NaN : refuse(x);
+    return ratiosFor(reduced, figure, perSource(x, target - fixed)).filter((ratio) => {
+      const water = freeWaterAt(reduced, ratio);
+      return reading.holds((1000 * valueAt(native, water)) / valueAt(reduced.volume, water));
+    });
+  });
+  const least = x.c('ownWater');
+  const slack = 1e-9; // tolerance: a poured source joined to its own volume needs no water, give or take rounding
+  const possible = ratios
+    .filter((ratio) => ratio >= least - slack)
+    .map((ratio) => (ratio > least + slack ? ratio : least));
+  const off = (ratio: number): number => Math.abs(ratio - x.c('usualRatio'));
+  if (possible.length > 0) return possible.reduce((best, ratio) => (off(ratio) < off(best) ? ratio : best));
+  return Number.isNaN(target) || Number.isNaN(fixed) || Number.isNaN(x.of(anchor(x))) ? Number.NaN : refuse(x);
 }
 
 function refuse(x: Access): number {

@@ -1,12 +1,13 @@
+import type { Reduced } from './models/milk';
 import { hexosePerSugar } from './models/strain';
 import type { Ranged } from './models/sugar';
 import type { Access } from './row';
 import { treatedFood } from './treated';
 
 /** g of hexose per g of the sugar that reaches the milk, with its range where the table does not say which sugars. */
-export function nativeRange(x: Access): Ranged {
+export function nativeRange(x: Access, reduced: Reduced = x.reduced()): Ranged {
   const food = treatedFood(x);
-  return hexosePerSugar(food.composition, x.reduced().strain, food.own, x.choices.grain.takes);
+  return hexosePerSugar(food.composition, reduced.strain, food.own, x.choices.grain.takes);
 }
 
 export function nativeFactor(x: Access): number {

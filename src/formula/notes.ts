@@ -1,15 +1,48 @@
 import { kitchen } from '../reference/kitchen';
+import { type CoefficientId, coefficientIds, coefficientKey, coefficients, isAllowed, sharesOf } from './coefficients';
 import type { Evaluation } from './evaluate';
 import { fermentableOf } from './models/blend';
 import { nativeRange } from './native';
 import type { NumericRowId, RowId } from './order';
 import type { Problem } from './problem';
 import { numericRows } from './sheet';
+import { reducedAt } from './treated';
 
 /** What is worth knowing about a number that stands: outside its usual range, several jars, an estimated sugar. */
 export function notesFor(id: RowId, x: Evaluation): readonly Problem[] {
-  const own = byRow[id]?.(x) ?? [];
-  return id in numericRows && isNumericRow(id) ? [...own, ...outsideUsual(id, x)] : own;
+  const own = [...refusedCoefficients(id, x), ...(byRow[id]?.(x) ?? none)];
+  return isNumericRow(id) ? [...own, ...outsideUsual(id, x)] : own;
+}
+
+const none: readonly Problem[] = [];
+
+/** Where a refused figure of the cook's own is told of, if it belongs to the kitchen and not to a choice. */
+const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
+  headspaceUsual: 'headspaceDepth',
+  blenderCapacity: 'blenderLoads',
+  sugarUsual: 'sugarRate',
+  nativeThreshold: 'sugarRate',
+  sugarRoom: 'sweetenerMass',
+  servingUsual: 'servingSize',
+};
+
+function refusedCoefficients(id: RowId, { recipe }: Evaluation): readonly Problem[] {
+  const yours = Object.entries(recipe.yours);
+  if (yours.length === 0) return none;
+  return yours.flatMap(([key, { value }]) => {
+    const coefficient = coefficientIds.find((one) => coefficientKey(one, recipe) === key);
+    if (coefficient === undefined || isAllowed(coefficient, value)) return [];
+    const { owner } = coefficients[coefficient];
+    const home = owner === 'kitchen' ? homes[coefficient] : owner;
+    return home === id ? [{ code: 'coefficientRefused', at: id, coefficient, typed: value }] : [];
+  });
+}
+
+/** A soak typed or weighed for what needs none. */
+function notSoaked(at: NumericRowId, x: Evaluation): readonly Problem[] {
+  return x.choices.source.soak?.drained === true || (at === 'soakTime' && x.choices.source.soak !== null)
+    ? []
+    : [{ code: 'notSoaked', at }];
 }
 
 function isNumericRow(id: RowId): id is NumericRowId {
@@ -27,15 +60,23 @@ function outsideUsual(id: NumericRowId, x: Evaluation): readonly Problem[] {
 }
 
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
-  sweetener: (x) =>
-    x.choices.sweetener
+  sweetener: (x) => {
+    const refused = x.choices.sweetener
       .filter(({ entry }) => entry.refused !== undefined)
-      .map(({ entry }) => ({
-        code: 'nothingToFerment',
-        at: 'sweetener',
-        sweetener: entry.name,
-        reason: entry.refused ?? '',
-      })),
+      .map(
+        ({ entry }): Problem => ({
+          code: 'nothingToFerment',
+          at: 'sweetener',
+          sweetener: entry.name,
+          reason: entry.refused ?? '',
+        }),
+      );
+    const sum = sharesOf(x.recipe);
+    const slack = 1e-6; // tolerance
+    return Math.abs(sum - 1) <= slack ? refused : [...refused, { code: 'sharesOff', at: 'sweetener', sum }];
+  },
+  soakWater: (x) => notSoaked('soakWater', x),
+  soakTime: (x) => notSoaked('soakTime', x),
   vesselCount: (x) => {
     const jars = x.of('vesselCount');
     const chosen = x.plan.accepted.has('vesselCount') || x.plan.sizedFrom === 'jar';
@@ -63,10 +104,11 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     return [{ code: 'sugarEstimated', at: 'sweetenerMass', low: mass / high, high: mass / low }];
   },
   startingSugar: (x) => {
-    const { low, high, value } = nativeRange(x);
+    const { low, high, value } = nativeRange(x, reducedAt(x, x.of('waterRatio')));
     const native = x.of('nativeSugar');
     if (!(high > low) || !(value > 0)) return [];
     const added = x.of('sugarRate');
+    if (Number.isNaN(native) || Number.isNaN(added)) return [];
     const slack = 1e-3; // tolerance
     if ((high - low) / value < slack) return [];
     return [

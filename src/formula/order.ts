@@ -90,3 +90,7 @@ export const intermediateIds = [
   'caneWeight',
 ] as const;
 export type IntermediateId = (typeof intermediateIds)[number];
+
+export function isMeasuredRow(id: string): id is MeasuredRowId {
+  return measuredRows.some((row) => row === id);
+}

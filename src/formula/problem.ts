@@ -4,7 +4,7 @@ import type { NumericRowId, RowId } from './order';
 
 /**
  * What a user can have caused, as a value: a code, the row it stands at, its parameters. Its sentence is in `words.ts`.
- * `refusal`: the cell has no usable number. `conflict`: what was typed stays, but the sheet counts otherwise.
+ * `refusal`: the cell has no usable number, or what is typed there leaves others without one. `conflict`: what was typed stays, but the sheet counts otherwise.
  * `caution`, `note`: the number stands, and this is worth knowing.
  */
 export type Problem = { readonly at: RowId } & ProblemBody;
@@ -68,14 +68,14 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   roomTooLarge: 'refusal',
   fillOverBrim: 'refusal',
   jarTooSmall: 'refusal',
-  overBrim: 'conflict',
+  overBrim: 'refusal',
   gels: 'refusal',
   noRatio: 'refusal',
   noSolids: 'refusal',
   belowNative: 'refusal',
   noRoomForMilk: 'refusal',
   nothingToFerment: 'caution',
-  sharesOff: 'refusal',
+  sharesOff: 'caution',
   coefficientRefused: 'caution',
   waits: 'refusal',
   conflict: 'conflict',

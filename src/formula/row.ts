@@ -42,6 +42,8 @@ export interface Term {
   readonly symbol: string;
   /** What it measures; its base unit follows from the kind (g, mL, cm, °C, h, g/g, g/L, %). */
   readonly kind: Kind;
+  /** Its unit where that is not the base unit of the kind, such as g/mL; only for the working. */
+  readonly unit?: string;
   /** The first way is the usual one. */
   readonly ways: Readonly<Record<string, Way>>;
 }

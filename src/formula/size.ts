@@ -60,11 +60,12 @@ class Joining {
 export function planBatch(given: readonly Given[], setting: Setting): Plan {
   const joining = new Joining();
   const typed = given.map(({ row }) => row);
-  const onHand = new Set(given.filter(({ use }) => use === 'onHand').map(({ row }) => row));
+  const counts = (row: NumericRowId): boolean => setting.sweetens || !ofSugar.includes(row);
+  const onHand = new Set(given.filter(({ use, row }) => use === 'onHand' && counts(row)).map(({ row }) => row));
   const sharesGlasses = typed.includes('servings') && !typed.includes('servingSize') && sizedOtherwise(typed, onHand);
   for (const row of typed) {
-    if (!setting.sweetens && ofSugar.includes(row)) joining.refuse(row, []);
-    else place(row, joining, onHand, sharesGlasses);
+    if (counts(row)) place(row, joining, onHand, sharesGlasses);
+    else joining.refuse(row, []);
   }
   return settle(joining, onHand, sharesGlasses, setting, typed);
 }
@@ -80,7 +81,8 @@ function place(row: NumericRowId, joining: Joining, onHand: ReadonlySet<NumericR
     .find((group) => group.includes(row))
     ?.find((other) => other !== row && joining.has(other) && !standsBeside(row, other, onHand));
   if (rival !== undefined) joining.refuse(row, [rival]);
-  else if (ofRatio.includes(row) || ofSource.includes(row)) joining.join(row);
+  else if (ofSource.includes(row)) placeSource(row, joining, onHand);
+  else if (ofRatio.includes(row)) joining.join(row);
   else if (row === 'servings' && sharesGlasses) joining.accepted.add(row);
   else if (onHand.has(row) || ofScale.includes(row)) placeScale(row, joining, onHand.has(row));
   else if (row === 'fillVolume') placeFill(joining);
@@ -92,10 +94,15 @@ function standsBeside(row: NumericRowId, other: NumericRowId, onHand: ReadonlySe
   return (onHand.has(row) || onHand.has(other)) && row !== 'caneEquivalent' && other !== 'caneEquivalent';
 }
 
+/** What is on hand sizes the usual recipe; it is not solved for a ratio, whichever of the two is typed first. */
+function placeSource(row: NumericRowId, joining: Joining, onHand: ReadonlySet<NumericRowId>): void {
+  if (joining.scale !== null && onHand.has(joining.scale)) joining.refuse(row, [joining.scale]);
+  else joining.join(row);
+}
+
 function placeScale(row: NumericRowId, joining: Joining, onHand: boolean): void {
   if (joining.scale !== null) joining.refuse(row, [joining.scale]);
   else if (joining.fill) joining.refuse(row, ['fillVolume']);
-  // What is on hand sizes the usual recipe; it is not solved for a ratio.
   else if (onHand && joining.has(...ofSource)) joining.refuse(row, joining.balance);
   else if (joining.join(row)) joining.scale = row;
 }
@@ -141,7 +148,13 @@ function settle(
   ways.sourceMass = accepted.has('blendWater') ? 'fromBlendWater' : 'fromMilk';
   ways.milkVolume = milkWay(scale, onHand, joined, fromSource);
   const hasUsualFill = setting.takesWater || accepted.has('sourceMass');
-  ways.vesselCount = countWay(joining, { fromScale, fromSource, joined: joined && pinned && hasUsualFill });
+  ways.vesselCount = countWay(joining, {
+    fromScale,
+    fromSource,
+    joined: joined && pinned && hasUsualFill,
+    sweetens: setting.sweetens,
+    glasses: joining.fill && sharesGlasses && !joined,
+  });
   ways.fillVolume = fillFromRoom ? 'fromRoom' : 'shared';
   const roomIsTyped = accepted.has('headspaceVolume');
   const depthRules = fillFromRoom && !joining.fill;
@@ -153,7 +166,7 @@ function settle(
   ways.sweetenerMass = accepted.has('caneEquivalent') ? 'fromCane' : 'rate';
   ways.grainRate = grainsFixed ? 'fromMass' : 'usual';
   return {
-    sizedFrom: sizedFrom(typed, accepted, onHand),
+    sizedFrom: sizedFrom(typed, accepted, onHand, sharesGlasses),
     accepted: depthRules ? accepted : without(accepted, ['headspaceDepth', 'headspaceVolume']),
     ways,
     against: joining.against,
@@ -181,8 +194,12 @@ function milkWay(
   return scale === null ? 'fromFill' : 'fromDrink';
 }
 
-function countWay(joining: Joining, how: { fromScale: boolean; fromSource: boolean; joined: boolean }): string {
-  if (how.joined) return 'nearest';
+function countWay(
+  joining: Joining,
+  how: { fromScale: boolean; fromSource: boolean; joined: boolean; sweetens: boolean; glasses: boolean },
+): string {
+  if (how.joined) return how.sweetens ? 'nearest' : 'nearestUnsweetened';
+  if (how.glasses) return 'nearestGlasses';
   if (how.fromScale && joining.against.has('fillVolume')) return 'nearestFill';
   return how.fromScale || how.fromSource ? 'fewest' : 'usual';
 }
@@ -209,7 +226,10 @@ function sizedFrom(
   typed: readonly NumericRowId[],
   accepted: ReadonlySet<NumericRowId>,
   onHand: ReadonlySet<NumericRowId>,
+  sharesGlasses: boolean,
 ): RowId | 'jar' {
   const isAmount = (row: NumericRowId): row is AmountRowId => amountRows.some((amount) => amount === row);
-  return typed.find((row) => accepted.has(row) && (isAmount(row) || onHand.has(row))) ?? 'jar';
+  const sizes = (row: NumericRowId): boolean =>
+    row === 'servings' && sharesGlasses ? false : isAmount(row) || onHand.has(row);
+  return typed.find((row) => accepted.has(row) && sizes(row)) ?? 'jar';
 }

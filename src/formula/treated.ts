@@ -34,6 +34,11 @@ export function reducedFor(x: Access, ratio: number): Reduced {
   );
 }
 
+/** The same at a given water ratio: of its own liquid no more than the whole of the water wanted. */
+export function reducedAt(x: Access, ratio: number): Reduced {
+  return ratio < x.c('ownWater') ? reducedFor(x, ratio) : x.reduced();
+}
+
 export function treatedFood(x: Access): TreatedFood {
   const { source } = x.choices;
   const composition = compositionOf(x);

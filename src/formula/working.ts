@@ -3,7 +3,7 @@ import type { Coefficient } from '../reference/origins';
 import type { Choices } from './coefficients';
 import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
 import type { Evaluation } from './evaluate';
-import { isRow, stagesOf, termOf } from './evaluate';
+import { isRow, isTerm, stagesOf, termOf } from './evaluate';
 import type { Reduced, Stages } from './models/milk';
 import type { NumericRowId } from './order';
 import type { Plan } from './plan';
@@ -106,7 +106,9 @@ export function workingOf(id: TermId, x: Evaluation): Working {
   return { ...base, how: 'rule', words: way.words, formula: way.formula, inputs: inputsOf(recorder, x, way.formula) };
 }
 
+/** What the rule read, and what else its formula names (a stage of the balance that the rule took as a whole). */
 function inputsOf(recorder: Recorder, x: Evaluation, formula: string): readonly WorkingInput[] {
+  for (const [, id] of formula.matchAll(/\{(\w+)\}/g)) if (id !== undefined && isTerm(id)) recorder.of(id);
   const terms = recorder.terms.map((id): WorkingInput => {
     const term = termOf(id);
     const from = isRow(id) ? 'row' : 'intermediate';

@@ -73,6 +73,16 @@ const table = {
     unit: 'share',
     origin: judgement('Two figures this close are one: no kitchen measures finer.'),
   },
+  scoopSlack: {
+    value: 0.01,
+    unit: 'share',
+    origin: judgement('Scoops this close to an amount are shown without their error.'),
+  },
+  workingDigits: {
+    value: 4,
+    unit: 'digits',
+    origin: judgement('Enough to follow an arithmetic by eye.'),
+  },
   acidityTime: {
     value: 24,
     unit: 'h',

@@ -20,18 +20,9 @@ export interface Composition {
   readonly origin: Origin;
 }
 
-export interface Note {
-  readonly step: 'choose' | 'soak' | 'drain' | 'blend' | 'strain' | 'sweeten' | 'culture' | 'ferment' | 'keep';
-  readonly text: string;
-  readonly origin: Origin;
-  readonly caution?: boolean;
-}
-
 export interface Source {
   readonly name: string;
   readonly plural: string;
-  /** Lower-case words a recipe may use for it; no two sources share one. */
-  readonly aliases: readonly string[];
   readonly family: 'nut' | 'legume' | 'seed' | 'coconut' | 'carton';
   readonly form: 'solid' | 'liquid';
   readonly composition: Composition;
@@ -64,7 +55,6 @@ export interface Source {
   readonly gels: boolean;
   readonly blendSeconds: Coefficient | null;
   readonly blendWater: { readonly words: 'cold' | 'cool' | 'warm'; readonly temperature: Coefficient } | null;
-  readonly notes: readonly Note[];
   readonly allergens: readonly AllergenId[];
 }
 
@@ -160,49 +150,6 @@ const asItIs = settled(0, 'g/g', 'Used as it is.');
 const handPressed = 'Hand-pressed pulp; low confidence.';
 const homeBag = 'Home blender and bag; low confidence.';
 
-const skinsStay: Note = { step: 'strain', text: 'The skins stay in the bag.', origin: fromMemory() };
-
-const driedCoconutNotes: readonly Note[] = [
-  {
-    step: 'blend',
-    text: 'Cover with the warm blending water, wait ten minutes, then blend it all together. Pour nothing away.',
-    origin: fromMemory('The time and the warmth.'),
-  },
-  {
-    step: 'culture',
-    text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature, and rinse it off with cool boiled water if the grains clump.',
-    origin: fromMemory(),
-  },
-  { step: 'keep', text: 'A firm white layer in the refrigerator is coconut fat; stir it in.', origin: fromMemory() },
-];
-
-const flaxNotes: readonly Note[] = [
-  {
-    step: 'blend',
-    text: 'It gels. Use cool water, blend briefly and strain at once.',
-    origin: fromMemory('That it gels is published for flax: the gum is 3.6 to 9.4 % of the seed.'),
-  },
-];
-
-const cartonNotes: readonly Note[] = [
-  {
-    step: 'choose',
-    text: 'Choose a carton of the plant and water with few additions. Some cartons never ferment, whatever you do.',
-    origin: commonPractice(),
-  },
-  {
-    step: 'choose',
-    text: 'The allergens are those printed on the carton.',
-    origin: judgement('A carton can be of almond, soy, oat or another plant, so none can be named here.'),
-    caution: true,
-  },
-  {
-    step: 'sweeten',
-    text: 'Type the serving and its sugar from the label.',
-    origin: judgement('Cartons differ more from one another than any table could say.'),
-  },
-];
-
 // A usual almond or oat carton, remembered, made to sum to 100.
 const cartonComposition = { protein: 0.6, fat: 1.3, ash: 0.4, sucrose: null, glucose: null, fructose: null } as const;
 const cartonSugarsUnknown = { maltose: null, lactose: null, galactose: null, fibre: 0.4 } as const;
@@ -219,7 +166,6 @@ const table = {
     ...drained,
     name: 'Almonds, whole',
     plural: 'almonds',
-    aliases: ['almond', 'almonds', 'whole almonds', 'raw almonds', 'almonds, whole'],
     family: 'nut',
     composition: composed('12061'),
     food: '12061',
@@ -239,26 +185,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'choose',
-        text: 'Sweet almonds only. Never use bitter almonds: they release cyanide.',
-        origin: published(
-          'flax-cyanide',
-          'Austrian agency’s page, which names them',
-          'The instruction is common practice.',
-        ),
-        caution: true,
-      },
-      skinsStay,
-    ],
     allergens: ['almond'],
   },
   almondBlanched: {
     ...drained,
     name: 'Almonds, blanched',
     plural: 'blanched almonds',
-    aliases: ['blanched almond', 'blanched almonds', 'almonds, blanched', 'skinless almonds', 'peeled almonds'],
     family: 'nut',
     composition: composed('12062'),
     food: '12062',
@@ -270,25 +202,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'choose',
-        text: 'Sweet almonds only. Never use bitter almonds: they release cyanide.',
-        origin: published(
-          'flax-cyanide',
-          'Austrian agency’s page, which names them',
-          'The instruction is common practice.',
-        ),
-        caution: true,
-      },
-    ],
     allergens: ['almond'],
   },
   cashew: {
     ...drained,
     name: 'Cashews',
     plural: 'cashews',
-    aliases: ['cashew', 'cashews', 'raw cashews', 'cashew nut', 'cashew nuts'],
     family: 'nut',
     composition: composed('12087'),
     food: '12087',
@@ -305,21 +224,12 @@ const table = {
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(90, 45, 150),
     blendWater: cold,
-    notes: [
-      { step: 'soak', text: 'Past 6 h cashews turn slimy.', origin: fromMemory() },
-      {
-        step: 'strain',
-        text: 'Little stays in the bag; some people do not strain it at all.',
-        origin: commonPractice(),
-      },
-    ],
     allergens: ['cashew'],
   },
   hazelnut: {
     ...drained,
     name: 'Hazelnuts',
     plural: 'hazelnuts',
-    aliases: ['hazelnut', 'hazelnuts', 'filbert', 'filberts', 'cobnuts', 'raw hazelnuts'],
     family: 'nut',
     composition: composed('12120'),
     food: '12120',
@@ -331,14 +241,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [skinsStay],
     allergens: ['hazelnut'],
   },
   walnut: {
     ...drained,
     name: 'Walnuts',
     plural: 'walnuts',
-    aliases: ['walnut', 'walnuts', 'walnut halves', 'english walnuts', 'raw walnuts'],
     family: 'nut',
     composition: composed('12155'),
     food: '12155',
@@ -358,20 +266,12 @@ const table = {
     pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'drain',
-        text: 'Rinse until the water runs clear; the brown of the skins is bitter.',
-        origin: commonPractice(),
-      },
-    ],
     allergens: ['walnut'],
   },
   pecan: {
     ...drained,
     name: 'Pecans',
     plural: 'pecans',
-    aliases: ['pecan', 'pecans', 'pecan halves', 'pecan nuts', 'raw pecans'],
     family: 'nut',
     composition: composed('12142'),
     food: '12142',
@@ -383,14 +283,12 @@ const table = {
     pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [{ step: 'drain', text: 'Rinse until the water runs clear.', origin: commonPractice() }],
     allergens: ['pecan'],
   },
   macadamia: {
     ...drained,
     name: 'Macadamias',
     plural: 'macadamias',
-    aliases: ['macadamia', 'macadamias', 'macadamia nut', 'macadamia nuts', 'raw macadamias'],
     family: 'nut',
     composition: composed('12131'),
     food: '12131',
@@ -402,14 +300,12 @@ const table = {
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [{ step: 'ferment', text: 'Very fatty: expect a thick head of cream. Stir it in.', origin: fromMemory() }],
     allergens: ['macadamia'],
   },
   brazilNut: {
     ...drained,
     name: 'Brazil nuts',
     plural: 'Brazil nuts',
-    aliases: ['brazil nut', 'brazil nuts', 'brazilnut', 'brazilnuts', 'brazils'],
     family: 'nut',
     composition: composed('12078'),
     food: '12078',
@@ -421,21 +317,12 @@ const table = {
     pulpMoisture: believed(0.62, 'share', 0.57, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'choose',
-        text: 'Brazil nuts are very rich in selenium. Drink this milk now and then, not every day.',
-        origin: fromMemory(),
-        caution: true,
-      },
-    ],
     allergens: ['brazilNut'],
   },
   pistachio: {
     ...drained,
     name: 'Pistachios, shelled',
     plural: 'pistachios',
-    aliases: ['pistachio', 'pistachios', 'shelled pistachios', 'pistachio nuts', 'raw pistachios'],
     family: 'nut',
     composition: composed('12151'),
     food: '12151',
@@ -447,14 +334,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [{ step: 'choose', text: 'Weigh them out of the shell, raw and without salt.', origin: commonPractice() }],
     allergens: ['pistachio'],
   },
   peanut: {
     ...drained,
     name: 'Peanuts, shelled',
     plural: 'peanuts',
-    aliases: ['peanut', 'peanuts', 'raw peanuts', 'groundnut', 'groundnuts'],
     family: 'legume',
     composition: composed('16087'),
     food: '16087',
@@ -474,29 +359,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'choose',
-        text: 'The peanut is a legume. Raw ones are usually blanched or boiled before they are blended.',
-        origin: fromMemory(),
-      },
-      { step: 'choose', text: 'Throw out any that are mouldy or shrivelled.', origin: commonPractice(), caution: true },
-    ],
     allergens: ['peanut'],
   },
   hemp: {
     ...undrained,
     name: 'Hemp hearts',
     plural: 'hemp hearts',
-    aliases: [
-      'hemp heart',
-      'hemp hearts',
-      'hemp',
-      'hemp seed',
-      'hemp seeds',
-      'hulled hemp seeds',
-      'shelled hemp seeds',
-    ],
     family: 'seed',
     composition: composed('12012'),
     food: '12012',
@@ -516,21 +384,12 @@ const table = {
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 150),
     blendWater: cold,
-    notes: [{ step: 'soak', text: 'Hulled seeds need no soaking.', origin: commonPractice() }],
     allergens: [],
   },
   sunflower: {
     ...undrained,
     name: 'Sunflower kernels, hulled',
     plural: 'sunflower kernels',
-    aliases: [
-      'sunflower',
-      'sunflower seed',
-      'sunflower seeds',
-      'sunflower kernels',
-      'hulled sunflower seeds',
-      'raw sunflower seeds',
-    ],
     family: 'seed',
     composition: composed('12036'),
     food: '12036',
@@ -541,25 +400,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'soak',
-        text: 'No soak is needed. If you like, soak 2 to 4 h in the refrigerator and drain: they then hold about 0.55 g of water a gram, so weigh them.',
-        origin: fromMemory('Published figures for uptake were not found; 0.45 to 0.70 is believed.'),
-      },
-      {
-        step: 'blend',
-        text: 'The milk is naturally greyish, and can turn green in alkaline water. That is the seed’s own pigment, not mould.',
-        origin: fromMemory(),
-      },
-    ],
     allergens: [],
   },
   pumpkin: {
     ...drained,
     name: 'Pumpkin kernels, hulled',
     plural: 'pumpkin kernels',
-    aliases: ['pumpkin seed', 'pumpkin seeds', 'pumpkin kernels', 'pepita', 'pepitas', 'hulled pumpkin seeds'],
     family: 'seed',
     composition: composed('12014'),
     food: '12014',
@@ -571,14 +417,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [{ step: 'blend', text: 'The milk is pale green; that is the kernel’s own colour.', origin: fromMemory() }],
     allergens: [],
   },
   sesame: {
     ...drained,
     name: 'Sesame, unhulled',
     plural: 'unhulled sesame seeds',
-    aliases: ['sesame', 'sesame seed', 'sesame seeds', 'whole sesame seeds', 'unhulled sesame seeds'],
     family: 'seed',
     composition: composed('12023'),
     food: '12023',
@@ -590,14 +434,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [{ step: 'choose', text: 'With its hull sesame is bitter; hulled seed is milder.', origin: fromMemory() }],
     allergens: ['sesame'],
   },
   sesameHulled: {
     ...drained,
     name: 'Sesame, hulled',
     plural: 'hulled sesame seeds',
-    aliases: ['hulled sesame', 'hulled sesame seeds', 'white sesame seeds', 'sesame kernels', 'sesame, hulled'],
     family: 'seed',
     composition: composed('12201'),
     food: '12201',
@@ -609,20 +451,12 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: cold,
-    notes: [
-      {
-        step: 'blend',
-        text: 'The seeds are small and slip past the blades: stop, scrape down and blend again.',
-        origin: commonPractice(),
-      },
-    ],
     allergens: ['sesame'],
   },
   flax: {
     ...undrained,
     name: 'Flax seed, whole',
     plural: 'flax seeds',
-    aliases: ['flax', 'flaxseed', 'flaxseeds', 'flax seed', 'flax seeds', 'linseed', 'linseeds'],
     family: 'seed',
     composition: composed('12220'),
     food: '12220',
@@ -634,27 +468,12 @@ const table = {
     gels: true,
     blendSeconds: seconds(45, 30, 60),
     blendWater: cool,
-    notes: [
-      ...flaxNotes,
-      {
-        step: 'strain',
-        text: 'Its gum is up to a tenth of the seed and can bind 16 to 30 times its own weight of water, more in hot water.',
-        origin: published('flax-mucilage-1994', 'abstract', '3.6 to 9.4 % of the seed.'),
-      },
-      {
-        step: 'choose',
-        text: 'Whole flax seed is no concern; ground, it can release a little cyanide, and the blender grinds it. The Austrian agency sees no concern from age 13 in up to 30 g of ground seed a meal, and does not rule one out for children.',
-        origin: published('flax-cyanide', 'Austrian agency’s page', 'That blending counts as grinding is a judgement.'),
-        caution: true,
-      },
-    ],
     allergens: [],
   },
   chia: {
     ...undrained,
     name: 'Chia seed, whole',
     plural: 'chia seeds',
-    aliases: ['chia', 'chia seed', 'chia seeds'],
     family: 'seed',
     composition: composed('12006'),
     food: '12006',
@@ -671,34 +490,12 @@ const table = {
     gels: true,
     blendSeconds: seconds(45, 20, 60),
     blendWater: cool,
-    notes: [
-      {
-        step: 'blend',
-        text: 'It gels even more than flax. Use cool water, blend briefly and strain at once.',
-        origin: fromMemory(),
-      },
-      {
-        step: 'sweeten',
-        text: 'Its sugars are in no table that was read, so the native sugar shown is an estimate.',
-        origin: published('usda-sr', 'record 12006, no value for sugars'),
-      },
-    ],
     allergens: [],
   },
   coconutDried: {
     ...undrained,
     name: 'Coconut, dried, unsweetened',
     plural: 'dried coconut',
-    aliases: [
-      'dried coconut',
-      'desiccated coconut',
-      'shredded coconut',
-      'unsweetened coconut',
-      'unsweetened shredded coconut',
-      'dried unsweetened coconut',
-      'coconut flakes',
-      'coconut, dried',
-    ],
     family: 'coconut',
     composition: composed('12108'),
     food: '12108',
@@ -714,19 +511,12 @@ const table = {
     pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
     blendWater: warm,
-    notes: driedCoconutNotes,
     allergens: ['coconut'],
   },
   coconutDriedSweetened: {
     ...undrained,
     name: 'Coconut, dried, sweetened',
     plural: 'sweetened dried coconut',
-    aliases: [
-      'sweetened coconut',
-      'sweetened shredded coconut',
-      'sweetened dried coconut',
-      'sweetened desiccated coconut',
-    ],
     family: 'coconut',
     composition: composed('12179'),
     food: '12179',
@@ -737,29 +527,12 @@ const table = {
     pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
     blendWater: warm,
-    notes: [
-      ...driedCoconutNotes,
-      {
-        step: 'sweeten',
-        text: 'More than 40 % of it is sugar already, so little or none need be added.',
-        origin: published('usda-sr', 'record 12179, sugars 43.17 g'),
-      },
-    ],
     allergens: ['coconut'],
   },
   coconutFresh: {
     ...undrained,
     name: 'Coconut, fresh flesh',
     plural: 'fresh coconut flesh',
-    aliases: [
-      'fresh coconut',
-      'coconut flesh',
-      'coconut meat',
-      'raw coconut',
-      'coconut',
-      'coconuts',
-      'fresh coconut meat',
-    ],
     family: 'coconut',
     composition: composed('12104'),
     food: '12104',
@@ -784,41 +557,12 @@ const table = {
     },
     blendSeconds: seconds(90, 60, 180),
     blendWater: cool,
-    notes: [
-      {
-        step: 'blend',
-        text: 'Count the nut’s own water first, then make up the rest with plain water.',
-        origin: commonPractice(),
-      },
-      {
-        step: 'choose',
-        text: 'A medium nut gives about 350 to 400 g of flesh. Taste its water: if sour or fizzy, throw the nut out.',
-        origin: fromMemory('The 397 g of one medium nut is published, record 12104.'),
-      },
-      {
-        step: 'blend',
-        text: 'Hot water gave no more milk than cold.',
-        origin: published('coconut-extraction', 'abstract'),
-      },
-      {
-        step: 'culture',
-        text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
-        origin: fromMemory(),
-      },
-    ],
     allergens: ['coconut'],
   },
   coconutMilk: {
     ...poured,
     name: 'Coconut milk, canned',
     plural: 'canned coconut milk',
-    aliases: [
-      'coconut milk',
-      'canned coconut milk',
-      'tinned coconut milk',
-      'full-fat coconut milk',
-      'can of coconut milk',
-    ],
     family: 'coconut',
     composition: composed('12118'),
     food: '12118',
@@ -826,60 +570,24 @@ const table = {
     waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
     label: null,
     can: { volume: believed(400, 'mL', 380, 420) },
-    notes: [
-      {
-        step: 'choose',
-        text: 'Read the can: coconut and water only is best. Gums and stabilisers can slow the grains and thicken the drink.',
-        origin: commonPractice(),
-      },
-      {
-        step: 'blend',
-        text: 'Stir it smooth, warming the can in warm water if the fat has set, then let it down with water.',
-        origin: commonPractice(),
-      },
-      {
-        step: 'culture',
-        text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
-        origin: fromMemory(),
-      },
-    ],
     allergens: ['coconut'],
   },
   coconutWater: {
     ...poured,
     name: 'Coconut water',
     plural: 'coconut water',
-    aliases: ['coconut water', 'coconut juice'],
     family: 'coconut',
     composition: composed('12119'),
     food: '12119',
     cup: cup('12119', 'cup', 240),
     waterRatio: asItIs,
     label: null,
-    notes: [
-      {
-        step: 'choose',
-        text: 'Choose one without preservative, which can stop the grains.',
-        origin: commonPractice(),
-      },
-    ],
     allergens: ['coconut'],
   },
   cartonPlain: {
     ...poured,
     name: 'Carton, unsweetened',
     plural: 'unsweetened plant milk',
-    aliases: [
-      'carton',
-      'plant milk',
-      'unsweetened plant milk',
-      'almond milk',
-      'unsweetened almond milk',
-      'cashew milk',
-      'soy milk',
-      'oat milk',
-      'nut milk',
-    ],
     family: 'carton',
     composition: {
       ...cartonComposition,
@@ -893,20 +601,12 @@ const table = {
     cup: null,
     waterRatio: asItIs,
     label: { serving: cartonServing, sugarPerServing: believed(0, 'g', 0, 1, 'Unsweetened.') },
-    notes: cartonNotes,
     allergens: [],
   },
   cartonSweetened: {
     ...poured,
     name: 'Carton, sweetened',
     plural: 'sweetened plant milk',
-    aliases: [
-      'sweetened carton',
-      'sweetened plant milk',
-      'sweetened almond milk',
-      'sweetened soy milk',
-      'vanilla almond milk',
-    ],
     family: 'carton',
     composition: {
       ...cartonComposition,
@@ -920,7 +620,6 @@ const table = {
     cup: null,
     waterRatio: asItIs,
     label: { serving: cartonServing, sugarPerServing: believed(7, 'g', 4, 13) },
-    notes: cartonNotes,
     allergens: [],
   },
 } satisfies Record<string, Source>;

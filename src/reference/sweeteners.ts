@@ -3,8 +3,6 @@ import { commonPractice, fromMemory, judgement, type Origin, published } from '.
 
 export interface Sweetener {
   readonly name: string;
-  /** Lower-case words a recipe may use for it; no two sweeteners share one. */
-  readonly aliases: readonly string[];
   readonly food: FoodId | null;
   /** g per 100 g; `null`: not known, which is not zero. */
   readonly sugars: {
@@ -70,10 +68,9 @@ function noSugars(origin: Origin) {
 
 const packetCaution = 'Packets are often bulked with real sugar such as glucose; read the label.';
 
-function refuse(name: string, aliases: readonly string[], refused: string, flavour: string) {
+function refuse(name: string, refused: string, flavour: string) {
   return {
     name,
-    aliases,
     food: null,
     sugars: noSugars(fromMemory('The pure sweetener holds none of these.')),
     water: 0,
@@ -91,7 +88,6 @@ function refuse(name: string, aliases: readonly string[], refused: string, flavo
 const table = {
   caneWhite: {
     name: 'Cane sugar, white',
-    aliases: ['sugar', 'white sugar', 'cane sugar', 'granulated sugar', 'table sugar', 'caster sugar', 'beet sugar'],
     food: '19335',
     sugars: {
       ...{ sucrose: 99.8, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
@@ -105,7 +101,6 @@ const table = {
   },
   caneRaw: {
     name: 'Cane sugar, raw (turbinado)',
-    aliases: ['raw sugar', 'raw cane sugar', 'turbinado', 'turbinado sugar', 'demerara', 'demerara sugar'],
     food: '19908',
     sugars: {
       ...{ sucrose: 99.19, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
@@ -119,7 +114,6 @@ const table = {
   },
   brown: {
     name: 'Brown sugar',
-    aliases: ['brown sugar', 'light brown sugar', 'dark brown sugar', 'packed brown sugar'],
     food: '19334',
     sugars: {
       ...{ sucrose: 94.56, glucose: 1.35, fructose: 1.11, maltose: 0, lactose: 0, galactose: 0 },
@@ -133,7 +127,6 @@ const table = {
   },
   mapleSyrup: {
     name: 'Maple syrup',
-    aliases: ['maple syrup', 'pure maple syrup', 'maple'],
     food: '19353',
     sugars: {
       ...{ sucrose: 58.32, glucose: 1.6, fructose: 0.52, maltose: 0, lactose: 0, galactose: 0 },
@@ -147,7 +140,6 @@ const table = {
   },
   mapleSugar: {
     name: 'Maple sugar',
-    aliases: ['maple sugar', 'granulated maple sugar'],
     food: '19340',
     sugars: unknownSugars(record('19340', 'The record has no individual sugars.')),
     total: {
@@ -163,7 +155,6 @@ const table = {
   },
   honey: {
     name: 'Honey',
-    aliases: ['honey', 'raw honey', 'liquid honey'],
     food: '19296',
     sugars: {
       ...{ sucrose: 0.89, glucose: 35.75, fructose: 40.94, maltose: 1.44, lactose: null, galactose: 3.1 },
@@ -183,7 +174,6 @@ const table = {
   },
   molasses: {
     name: 'Molasses',
-    aliases: ['molasses', 'treacle', 'black treacle', 'dark molasses'],
     food: '19304',
     sugars: {
       ...{ sucrose: 29.4, glucose: 11.92, fructose: 12.79, maltose: null, lactose: null, galactose: null },
@@ -197,7 +187,6 @@ const table = {
   },
   agave: {
     name: 'Agave syrup',
-    aliases: ['agave', 'agave syrup', 'agave nectar'],
     food: '19912',
     sugars: {
       ...{ sucrose: 0, glucose: 12.43, fructose: 55.6, maltose: 0, lactose: 0, galactose: 0 },
@@ -218,7 +207,6 @@ const table = {
   },
   coconutSugar: {
     name: 'Coconut sugar',
-    aliases: ['coconut sugar', 'coconut palm sugar', 'palm sugar', 'coconut blossom sugar'],
     food: null,
     sugars: unknownSugars(fromMemory('Mostly sucrose; it is in no table that was read.')),
     total: { low: 75, high: 92, origin: fromMemory('Mostly sucrose.') },
@@ -230,7 +218,6 @@ const table = {
   },
   dateSyrup: {
     name: 'Date syrup',
-    aliases: ['date syrup', 'date molasses', 'date honey', 'silan'],
     food: null,
     sugars: unknownSugars(fromMemory('About half glucose and half fructose; it is in no table that was read.')),
     total: { low: 60, high: 75, origin: fromMemory('About half glucose and half fructose.') },
@@ -242,7 +229,6 @@ const table = {
   },
   dates: {
     name: 'Dates, medjool, blended in',
-    aliases: ['date', 'dates', 'medjool dates', 'medjool date', 'pitted dates'],
     food: '09421',
     sugars: {
       ...{ sucrose: 0.53, glucose: 33.68, fructose: 31.95, maltose: 0.3, lactose: 0, galactose: 0 },
@@ -263,7 +249,6 @@ const table = {
   },
   cornSyrup: {
     name: 'Corn syrup, light',
-    aliases: ['corn syrup', 'light corn syrup', 'glucose syrup'],
     food: '19350',
     sugars: unknownSugars(record('19350', 'The record has no individual sugars.')),
     total: {
@@ -285,7 +270,6 @@ const table = {
   },
   dextrose: {
     name: 'Dextrose (glucose powder)',
-    aliases: ['dextrose', 'glucose', 'glucose powder', 'corn sugar', 'brewing sugar'],
     food: null,
     sugars: {
       ...{ sucrose: 0, glucose: 90.91, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
@@ -301,7 +285,6 @@ const table = {
   },
   sorghumSyrup: {
     name: 'Sorghum syrup',
-    aliases: ['sorghum syrup', 'sorghum', 'sorghum molasses'],
     food: '19355',
     sugars: unknownSugars(record('19355', 'The record has no individual sugars.')),
     total: {
@@ -317,7 +300,6 @@ const table = {
   },
   caneSyrup: {
     name: 'Cane syrup',
-    aliases: ['cane syrup', 'pure cane syrup'],
     food: '90480',
     sugars: unknownSugars(record('90480', 'The record has no individual sugars.')),
     total: {
@@ -339,43 +321,24 @@ const table = {
   },
   stevia: refuse(
     'Stevia',
-    ['stevia', 'stevia extract', 'stevia drops'],
     'Stevia is sweet without sugar: there is nothing in it the grains can ferment.',
     'Very sweet, liquorice.',
   ),
-  erythritol: refuse(
-    'Erythritol',
-    ['erythritol'],
-    'Erythritol is a sugar alcohol the grains cannot ferment.',
-    'Cool, sweet.',
-  ),
+  erythritol: refuse('Erythritol', 'Erythritol is a sugar alcohol the grains cannot ferment.', 'Cool, sweet.'),
   xylitol: refuse(
     'Xylitol',
-    ['xylitol', 'birch sugar'],
     'Xylitol is a sugar alcohol the grains hardly ferment, and it can hold them back.',
     'Cool, sweet.',
   ),
   monkFruit: refuse(
     'Monk fruit extract',
-    ['monk fruit', 'monk fruit extract', 'luo han guo'],
     'Monk fruit extract is sweet without sugar: there is nothing in it the grains can ferment.',
     'Very sweet, fruity.',
   ),
-  sucralose: refuse(
-    'Sucralose',
-    ['sucralose'],
-    'Sucralose is sweet without being food: the grains cannot ferment it.',
-    'Very sweet.',
-  ),
-  allulose: refuse(
-    'Allulose',
-    ['allulose', 'psicose'],
-    'Allulose is a rare sugar the grains cannot ferment.',
-    'Mild, sweet.',
-  ),
+  sucralose: refuse('Sucralose', 'Sucralose is sweet without being food: the grains cannot ferment it.', 'Very sweet.'),
+  allulose: refuse('Allulose', 'Allulose is a rare sugar the grains cannot ferment.', 'Mild, sweet.'),
   none: {
     name: 'No sweetener',
-    aliases: ['no sweetener', 'no sugar', 'unsweetened'],
     food: null,
     sugars: noSugars(judgement('Nothing is added.')),
     water: 0,

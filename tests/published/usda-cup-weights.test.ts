@@ -3,7 +3,7 @@
 // records named. 1 US cup is 231/16 cubic inches, 236.588 mL; 1 tablespoon is a sixteenth of that.
 // Record 12085 (cashews, dry roasted) was read at second hand.
 import { describe, expect, it } from 'vitest';
-import { foods } from '../../src/reference/foods';
+import { foodMeasures } from '../../src/reference/food-measures';
 import { sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
 
@@ -82,7 +82,7 @@ describe('published cup weights', () => {
 
   it('agree with the measures kept in the table of foods', () => {
     for (const [id, [record, measure, grams]] of Object.entries(cups)) {
-      const food = Object.values(foods).find(({ ndb }) => ndb === record);
+      const food = Object.entries(foodMeasures).find(([ndb]) => ndb === record)?.[1];
       if (record === '12085') expect(food, id).toBeUndefined();
       else if (id === 'hemp') expect(food?.measures, id).toContainEqual({ amount: 3, unit: 'tbsp', grams });
       else expect(food?.measures, id).toContainEqual({ amount: 1, unit: measure, grams });
@@ -90,7 +90,7 @@ describe('published cup weights', () => {
   });
 
   it('keep the cuts of one food apart: almonds whole, sliced, slivered, ground', () => {
-    expect(foods['12061'].measures.slice(0, 4).map(({ grams }) => grams)).toEqual([143, 92, 108, 95]);
+    expect(foodMeasures['12061'].measures.slice(0, 4).map(({ grams }) => grams)).toEqual([143, 92, 108, 95]);
   });
 });
 
@@ -108,11 +108,11 @@ describe('published spoon weights', () => {
   });
 
   it('agree with the measures kept in the table of foods', () => {
-    const granulated = foods['19335'].measures.find(({ unit }) => unit === 'tsp');
+    const granulated = foodMeasures['19335'].measures.find(({ unit }) => unit === 'tsp');
     expect((granulated?.grams ?? Number.NaN) * 3).toBeCloseTo(sweeteners.caneWhite.spoon?.grams ?? Number.NaN, 10);
     for (const [id, [record, grams]] of Object.entries(spoons)) {
       if (id === 'caneWhite') continue;
-      const food = Object.values(foods).find(({ ndb }) => ndb === record);
+      const food = Object.entries(foodMeasures).find(([ndb]) => ndb === record)?.[1];
       expect(
         food?.measures.map((each) => each.grams),
         id,

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { foods } from '../../src/reference/foods';
+import { foods as used } from '../../src/reference/foods';
+import { otherFoods } from '../../src/reference/other-foods';
+
+const foods = { ...used, ...otherFoods };
 
 const records = Object.entries(foods);
 

@@ -1,33 +1,31 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keysOf } from '../../src/batch/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { cautions } from '../../src/reference/cautions';
+import { cardinalTemperatures, carrollHenry, fermenting, waterDensity } from '../../src/reference/fermenting';
 import { foods } from '../../src/reference/foods';
 import { grains } from '../../src/reference/grains';
 import { jars } from '../../src/reference/jars';
 import { kitchen } from '../../src/reference/kitchen';
-import { commonPractice, fromMemory, judgement, published, works } from '../../src/reference/origins';
-import {
-  cardinalTemperatures,
-  carrollHenry,
-  componentDensities,
-  molarMasses,
-  physics,
-  waterDensity,
-} from '../../src/reference/physics';
+import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
+import { componentDensities, molarMasses, physics } from '../../src/reference/physics';
+import { notesOf } from '../../src/reference/source-notes';
 import { sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
+import { works } from '../../src/reference/works';
 import { coefficientsIn, originsIn } from './walk';
 
 const tables = {
   ...{ allergens, cautions, foods, grains, jars, kitchen, sources, sweeteners },
-  ...{ cardinalTemperatures, carrollHenry, componentDensities, molarMasses, physics, waterDensity },
+  ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
+  sourceNotes: keysOf(sources).map(notesOf),
 };
 const origins = originsIn(tables);
 const coefficients = coefficientsIn(tables);
 
 // Remembered figures that have no spread: definitions, atomic weights, and counts that follow from them.
-const exact = /^molarMasses\.|^physics\.(gasConstant|atmosphere|zeroCelsius|ethanolDensity)$/;
+const exact = /^molarMasses\.|^fermenting\.(gasConstant|atmosphere|zeroCelsius|ethanolDensity)$/;
 
 describe('origins', () => {
   it('are found throughout the tables', () => {

@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  cardinalTemperatures,
-  carrollHenry,
-  componentDensities,
-  molarMasses,
-  physics,
-  waterDensity,
-} from '../../src/reference/physics';
+import { cardinalTemperatures, carrollHenry, fermenting, waterDensity } from '../../src/reference/fermenting';
+import { componentDensities, molarMasses } from '../../src/reference/physics';
 
 function polynomial(coefficients: readonly number[], at: number): number {
   return coefficients.reduceRight((sum, coefficient) => sum * at + coefficient, 0);
@@ -59,7 +53,7 @@ describe('solubility of carbon dioxide', () => {
     [20, 141.364],
     [25, 161.968],
   ])('is right at %d °C', (celsius, pressure) => {
-    const inverse = 1 / (celsius + physics.zeroCelsius.value);
+    const inverse = 1 / (celsius + fermenting.zeroCelsius.value);
     expect(Math.abs(Math.exp(polynomial(carrollHenry.coefficients, inverse)) - pressure)).toBeLessThan(0.001);
   });
 });
@@ -75,8 +69,8 @@ describe('cardinal temperatures', () => {
 
   it('allow growth in the whole range where a ready time is given', () => {
     for (const { minimum, maximum } of Object.values(cardinalTemperatures)) {
-      expect(minimum.value).toBeLessThan(physics.ripeningCoolest.value);
-      expect(maximum.value).toBeGreaterThan(physics.ripeningWarmest.value);
+      expect(minimum.value).toBeLessThan(fermenting.ripeningCoolest.value);
+      expect(maximum.value).toBeGreaterThan(fermenting.ripeningWarmest.value);
     }
   });
 });

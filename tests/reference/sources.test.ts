@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keysOf } from '../../src/batch/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { foods } from '../../src/reference/foods';
+import { notesOf } from '../../src/reference/source-notes';
 import { sources } from '../../src/reference/sources';
 
 const entries = Object.entries(sources);
@@ -11,12 +13,6 @@ describe('sources', () => {
   it('are more than 20, with unique names', () => {
     expect(entries.length).toBeGreaterThanOrEqual(20);
     expect(new Set(entries.map(([, { name }]) => name)).size).toBe(entries.length);
-  });
-
-  it('share no alias, and write them in lower case', () => {
-    const aliases = entries.flatMap(([, source]) => source.aliases);
-    expect(aliases.filter((alias, index) => aliases.indexOf(alias) !== index)).toEqual([]);
-    for (const alias of aliases) expect(alias).toBe(alias.toLowerCase().trim());
   });
 
   it('have a composition that sums to 100 g', () => {
@@ -142,7 +138,7 @@ describe('sources', () => {
   });
 
   it('say their dangers as cautions', () => {
-    const cautioned = entries.filter(([, { notes }]) => notes.some(({ caution }) => caution)).map(([id]) => id);
+    const cautioned = keysOf(sources).filter((id) => notesOf(id).some(({ caution }) => caution));
     expect(cautioned).toEqual(expect.arrayContaining(['almond', 'almondBlanched', 'flax', 'cartonPlain']));
   });
 });

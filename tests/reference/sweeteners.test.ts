@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foods } from '../../src/reference/foods';
-import { sources } from '../../src/reference/sources';
 import { type Sweetener, sweeteners } from '../../src/reference/sweeteners';
 
 const entries = Object.entries(sweeteners);
@@ -17,12 +16,6 @@ describe('sweeteners', () => {
   it('are at least 12 that the grains can ferment, with unique names', () => {
     expect(usable.length).toBeGreaterThanOrEqual(12);
     expect(new Set(entries.map(([, { name }]) => name)).size).toBe(entries.length);
-  });
-
-  it('share no alias with one another or with a source', () => {
-    const aliases = [...Object.values(sources), ...Object.values(sweeteners)].flatMap((entry) => entry.aliases);
-    expect(aliases.filter((alias, index) => aliases.indexOf(alias) !== index)).toEqual([]);
-    for (const alias of aliases) expect(alias).toBe(alias.toLowerCase().trim());
   });
 
   it('either know some sugar or give the range of the total', () => {

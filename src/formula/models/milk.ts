@@ -183,18 +183,22 @@ export function stagesAt(reduced: Reduced, ratio: number): Stages | null {
 }
 
 /**
- * The water ratio at which `figure(W′) = still + rising·W′`: a quadratic in W′, whose larger root is the physical one.
- * Gives null when no ratio does it: more milk is asked than the water could give, or so little that the pulp keeps it.
+ * The water ratios at which `figure(W′) = still + rising·W′`, a quadratic in W′: none when more milk is asked than the
+ * water could give, or so little that the pulp keeps it. Two where a typed amount of water gives the same milk with
+ * little of the source and with much.
  */
-export function ratioFor(reduced: Reduced, figure: Linear, target: { still: number; rising: number }): number | null {
-  const square = figure.rising - target.rising;
-  const linear = figure.still - target.still;
-  const constant = figure.falling;
-  if (!(square > 0)) return null;
-  const under = linear * linear - (2 + 2) * square * constant;
-  if (!(under >= 0)) return null;
-  const freeWater = (-linear + Math.sqrt(under)) / (2 * square);
-  return freeWater > reduced.least ? ratioAt(reduced, freeWater) : null;
+export function ratiosFor(reduced: Reduced, figure: Linear, target: { still: number; rising: number }): number[] {
+  const roots = rootsOf(figure.rising - target.rising, figure.still - target.still, figure.falling);
+  return roots.filter((freeWater) => freeWater > reduced.least).map((freeWater) => ratioAt(reduced, freeWater));
+}
+
+/** Real roots of a·w² + b·w + c = 0, without the cancellation of the schoolbook form. */
+function rootsOf(a: number, b: number, c: number): number[] {
+  const under = b * b - (2 + 2) * a * c;
+  if (!(under >= 0)) return [];
+  const sum = -(b + (b < 0 ? -1 : 1) * Math.sqrt(under)) / 2;
+  const roots = sum === 0 ? [0] : [c / sum];
+  return a === 0 || sum === 0 ? roots : [...roots, sum / a];
 }
 
 /** a·f + b·g of two figures. */
@@ -219,8 +223,7 @@ export function ratioForSolids(reduced: Reduced, share: number): number | null {
   const square = share;
   const linear = -((1 - share) * dry + mixed + share * least);
   const constant = least * mixed;
-  const under = linear * linear - (2 + 2) * square * constant;
-  if (!(square > 0) || !(under >= 0)) return null;
-  const freeWater = (-linear + Math.sqrt(under)) / (2 * square);
+  // The larger root is the milk; the smaller has the pulp hold more than there is.
+  const freeWater = Math.max(...rootsOf(square, linear, constant));
   return freeWater > least ? ratioAt(reduced, freeWater) : null;
 }

@@ -53,14 +53,16 @@ export const sweetenerMass: NumericRow = {
   weighing: 'sweetener',
   range: { least: 0, most: 50000, zero: true },
   absent: absentSweetener,
+  check: (x, value) => {
+    const nothing = 1e-9; // tolerance: nothing on hand sizes nothing
+    const sizes = x.plan.ways.milkVolume === 'fromSweetener';
+    return sizes && value < nothing ? { code: 'notPositive', at: 'sweetenerMass', typed: value } : null;
+  },
   ways: {
     rate: {
       words: 'Sugar added per litre times the milk, divided by the fermentable sugar in a gram of the sweetener.',
       formula: '{sugarRate} × {milkVolume} ÷ 1000 ÷ {fermentable}',
-      rule: (x) => {
-        const rate = x.of('sugarRate');
-        return rate === 0 ? 0 : (rate * x.of('milkVolume')) / 1000 / x.of('fermentable');
-      },
+      rule: (x) => (x.of('sugarRate') * x.of('milkVolume')) / 1000 / x.of('fermentable'),
     },
     fromCane: {
       words: 'The cane sugar you typed, at equal fermentable sugar.',
@@ -107,7 +109,7 @@ export const grainRate: NumericRow = {
   symbol: 'd',
   kind: 'concentration',
   typed: 'rate',
-  range: { least: 0, most: 1000 },
+  range: { least: 0.01, most: 1000 },
   usual: (x) => {
     const { low, high } = x.choices.grain.dose;
     return low === undefined || high === undefined ? null : { low, high };
@@ -132,7 +134,7 @@ export const grainMass: NumericRow = {
   kind: 'mass',
   typed: 'mass',
   weighing: 'grains',
-  range: { least: 0, most: 50000 },
+  range: { least: 0.01, most: 50000 },
   ways: {
     rate: {
       words: 'Dose times the milk.',

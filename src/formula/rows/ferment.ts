@@ -5,7 +5,7 @@ export const finalPH: NumericRow = {
   symbol: 'pH',
   kind: 'acidity',
   typed: 'measured',
-  range: { least: 0, most: 14 },
+  range: { least: 0, most: 14, zero: true },
   absent: () => 'measuredOnly',
   ways: { measured: { words: 'Read off a strip or a meter; it is not worked out.', formula: '', rule: () => 0 } },
 };
@@ -16,12 +16,13 @@ export const drinkVolume: NumericRow = {
   kind: 'volume',
   typed: 'amount',
   weighing: 'milk',
-  range: { least: 0, most: 500000 },
+  range: { least: 0.01, most: 500000 },
   ways: {
     strained: {
-      words: 'The fill of all jars, less the grains and the liquid clinging to them.',
-      formula: '{totalFill} − {grainMass} ÷ {grainDensity} − {grainMass} × {cling}',
-      rule: (x) => x.of('totalFill') - x.of('grainMass') / x.c('grainDensity') - x.of('grainMass') * x.c('cling'),
+      words: 'The fill of all jars, less the grains and the liquid clinging to them, never below 0.',
+      formula: '{totalFill} − {grainMass} ÷ {grainDensity} − {grainMass} × {cling}, never below 0',
+      rule: (x) =>
+        Math.max(x.of('totalFill') - x.of('grainMass') / x.c('grainDensity') - x.of('grainMass') * x.c('cling'), 0),
     },
     fromServings: {
       words: 'The glasses wanted times one glass.',
@@ -53,7 +54,7 @@ export const servings: NumericRow = {
   symbol: 'N_g',
   kind: 'count',
   typed: 'amount',
-  range: { least: 0, most: 100000 },
+  range: { least: 0.01, most: 100000 },
   ways: {
     glasses: {
       words: 'Kefir to drink divided by one glass.',

@@ -1,6 +1,6 @@
 import { depthBelowRim, roomAbove, wholeDepth } from '../models/vessel';
 import { jarProfile } from '../profile';
-import type { NumericRow } from '../row';
+import type { Access, NumericRow } from '../row';
 
 export const vesselCount: NumericRow = {
   label: 'Number of jars',
@@ -16,9 +16,23 @@ export const vesselCount: NumericRow = {
       rule: (x) => fewest(x.of('totalFill') / x.of('fillAllowed')),
     },
     nearest: {
-      words: 'The number of jars that keeps the water ratio nearest to its usual one.',
-      formula: '{usualMilk} ÷ {fillVolume}, rounded',
-      rule: (x) => Math.max(1, Math.round(x.of('usualMilk') / x.of('fillVolume'))),
+      words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual sugar and dose.',
+      formula:
+        '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded',
+      rule: (x) => nearest(x, ((x.c('sugarUsual') / 1000) * x.of('sweetenerRoom')) / x.of('fermentable')),
+    },
+    nearestUnsweetened: {
+      words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual dose.',
+      formula: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded',
+      rule: (x) => nearest(x, 0),
+    },
+    nearestGlasses: {
+      words: 'The number of jars that keeps a glass nearest to its usual size.',
+      formula: '{servings} × {servingUsual} ÷ ({fillVolume} × {drinkPerMilk} ÷ {roomPerMilk}), rounded',
+      rule: (x) => {
+        const drink = (x.of('fillVolume') * x.of('drinkPerMilk')) / x.of('roomPerMilk');
+        return Math.max(1, Math.round((x.of('servings') * x.c('servingUsual')) / drink));
+      },
     },
     nearestFill: {
       words: 'The number of jars whose fill is nearest to the one you typed.',
@@ -27,6 +41,12 @@ export const vesselCount: NumericRow = {
     },
   },
 };
+
+/** Jars that the source would fill at its usual ratio, `sweetener` being the room of its sugar per mL of milk. */
+function nearest(x: Access, sweetener: number): number {
+  const grains = x.c('usualDose') / 1000 / x.c('grainDensity');
+  return Math.max(1, Math.round((x.of('usualMilk') * (1 + sweetener + grains)) / x.of('fillVolume')));
+}
 
 /** Jars to the next whole one; a hair over a whole number, from rounding, does not take another jar. */
 function fewest(jars: number): number {
@@ -54,7 +74,7 @@ export const brimful: NumericRow = {
   },
 };
 
-function jarProfileOf(x: Parameters<NonNullable<NumericRow['check']>>[0]) {
+function jarProfileOf(x: Access) {
   return {
     neckDiameter: x.c('neckDiameter'),
     neckHeight: x.c('neckHeight'),
@@ -71,13 +91,18 @@ export const headspaceDepth: NumericRow = {
   range: { least: 0, most: 200, zero: true },
   check: (x, value) => {
     const depth = wholeDepth(jarProfile(x));
-    return value < depth ? null : { code: 'headspaceTooDeep', at: 'headspaceDepth', depth };
+    return value >= depth ? { code: 'headspaceTooDeep', at: 'headspaceDepth', depth } : null;
   },
   ways: {
     usual: {
       words: 'The usual headspace, from the rim down to the surface, grains in.',
       formula: '{headspaceAsked}',
-      rule: (x) => x.of('headspaceAsked'),
+      rule: (x) => {
+        const asked = x.of('headspaceAsked');
+        const depth = wholeDepth(jarProfile(x));
+        if (asked < depth || Number.isNaN(depth)) return Number.isNaN(depth) ? depth : asked;
+        return x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth });
+      },
     },
     fromRoom: {
       words: 'How deep the room left reaches below the rim in a jar of this shape.',
@@ -95,7 +120,7 @@ export const headspaceVolume: NumericRow = {
   weighing: 'water',
   range: { least: 0, most: 60000, zero: true },
   check: (x, value) =>
-    value < x.of('brimful') ? null : { code: 'roomTooLarge', at: 'headspaceVolume', brimful: x.of('brimful') },
+    value >= x.of('brimful') ? { code: 'roomTooLarge', at: 'headspaceVolume', brimful: x.of('brimful') } : null,
   ways: {
     fromDepth: {
       words: 'The room in the neck, shoulder and body of the jar above the surface.',
@@ -107,9 +132,10 @@ export const headspaceVolume: NumericRow = {
       formula: '{brimful} − {fillVolume}',
       rule: (x) => {
         const room = x.of('brimful') - x.of('fillVolume');
-        return room < 0
+        const slack = 1e-9; // tolerance: full to the brim, give or take rounding
+        return room < -slack * x.of('brimful')
           ? x.fail({ code: 'overBrim', at: 'headspaceVolume', over: -room, fits: x.of('brimful') })
-          : room;
+          : Math.max(room, 0);
       },
     },
   },
@@ -121,9 +147,9 @@ export const fillVolume: NumericRow = {
   kind: 'volume',
   typed: 'amount',
   weighing: 'milk',
-  range: { least: 0, most: 60000 },
+  range: { least: 0.01, most: 60000 },
   check: (x, value) =>
-    value <= x.of('brimful') ? null : { code: 'fillOverBrim', at: 'fillVolume', brimful: x.of('brimful') },
+    value > x.of('brimful') ? { code: 'fillOverBrim', at: 'fillVolume', brimful: x.of('brimful') } : null,
   ways: {
     fromRoom: {
       words: 'Brimful capacity less the room left for rising. Milk, sweetener and grains together come up to here.',

@@ -10,7 +10,7 @@ export const sourceMass: NumericRow = {
   kind: 'mass',
   typed: 'amount',
   weighing: 'source',
-  range: { least: 0, most: 100000 },
+  range: { least: 0.01, most: 100000 },
   ways: {
     fromMilk: {
       words: 'Milk, divided by what a gram of the source gives.',
@@ -20,7 +20,13 @@ export const sourceMass: NumericRow = {
     fromBlendWater: {
       words: 'Water to blend, divided by the water ratio (less the source’s own water).',
       formula: '{blendWater} × {waterDensity} ÷ ({waterRatio} − {ownWater})',
-      rule: (x) => (x.of('blendWater') * x.of('waterDensity')) / (x.of('waterRatio') - x.c('ownWater')),
+      rule: (x) => {
+        const tap = x.of('waterRatio') - x.c('ownWater');
+        const mass = (x.of('blendWater') * x.of('waterDensity')) / tap;
+        return tap <= 0 || mass === Number.POSITIVE_INFINITY
+          ? x.fail({ code: 'noRatio', at: 'sourceMass', rows: ['blendWater', 'waterRatio'] })
+          : mass;
+      },
     },
   },
 };
@@ -31,7 +37,7 @@ export const soakWater: NumericRow = {
   kind: 'volume',
   typed: 'aside',
   weighing: 'water',
-  range: { least: 0, most: 500000 },
+  range: { least: 0.01, most: 500000 },
   absent: (x) => {
     const { soak } = x.choices.source;
     if (!soak) return solid(x) ? 'notSoaked' : 'poured';
@@ -68,7 +74,7 @@ export const soakedMass: NumericRow = {
   symbol: 'm_s',
   kind: 'mass',
   typed: 'measured',
-  range: { least: 0, most: 200000 },
+  range: { least: 0.01, most: 200000 },
   absent: (x) => {
     const { soak } = x.choices.source;
     if (!soak) return solid(x) ? 'notSoaked' : 'poured';
@@ -104,7 +110,8 @@ export const waterRatio: NumericRow = {
       formula: 'the ratio at which the balance gives {milkSolids}',
       rule: (x) => {
         const ratio = ratioForSolids(x.reduced(), x.of('milkSolids') / 100);
-        if (ratio !== null && ratio >= 0) return ratio;
+        const slack = 1e-9; // tolerance: the solids of a poured source as it is need no water, give or take rounding
+        if (ratio !== null && ratio >= -slack) return ratio > slack ? ratio : 0;
         return Number.isNaN(x.of('milkSolids')) ? Number.NaN : x.fail({ code: 'noSolids', at: 'milkSolids' });
       },
     },
@@ -127,12 +134,12 @@ export const blendWater: NumericRow = {
   kind: 'volume',
   typed: 'amount',
   weighing: 'water',
-  range: { least: 0, most: 500000 },
+  range: { least: 0.01, most: 500000 },
   absent: (x) => (!solid(x) && !x.plan.accepted.has('blendWater') && x.of('waterRatio') === 0 ? 'poured' : null),
   ways: {
     ratio: {
       words: 'Source times the water ratio (less the source’s own water), as a volume.',
-      formula: '({waterRatio} − {ownWater}) × {sourceMass} ÷ {waterDensity}',
+      formula: '({waterRatio} − {ownWater}) × {sourceMass} ÷ {waterDensity}, never below 0',
       rule: (x) => (Math.max(x.of('waterRatio') - x.c('ownWater'), 0) * x.of('sourceMass')) / x.of('waterDensity'),
     },
   },
@@ -143,13 +150,13 @@ export const blenderLoads: NumericRow = {
   symbol: 'k_b',
   kind: 'count',
   typed: 'never',
-  range: { least: 0, most: 10000 },
+  range: { least: 0.01, most: 10000 },
   absent: (x) => (solid(x) ? null : 'noBlending'),
   ways: {
     capacity: {
       words: 'Soaked source and water, divided by what the blender takes, rounded up.',
       formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up',
-      rule: (x) => Math.ceil(x.of('slurryVolume') / x.c('blenderCapacity') - 1e-9), // tolerance
+      rule: (x) => Math.max(1, Math.ceil(x.of('slurryVolume') / x.c('blenderCapacity') - 1e-9)), // tolerance
     },
   },
 };
@@ -159,16 +166,15 @@ export const pulpMass: NumericRow = {
   symbol: 'P',
   kind: 'mass',
   typed: 'measured',
-  range: { least: 0, most: 200000 },
-  absent: (x) => (solid(x) ? null : 'noPulp'),
+  range: { least: 0.01, most: 200000 },
+  absent: (x) => (solid(x) || x.c('passing') < 1 ? null : 'noPulp'),
   ways: {
     balance: {
       words: 'The solids that do not pass, and the water and sugar they hold at the moisture of pressed pulp.',
       formula: '{sourceMass} × ((1 − {passing}) × {sourceSolids} + {heldBack} × {sourceSugars}) ÷ (1 − {pulpMoisture})',
-      rule: (x) => {
-        const stages = x.stages();
-        return stages ? x.of('sourceMass') * stages.pulpMass : Number.NaN;
-      },
+      rule: (x) =>
+        (x.of('sourceMass') * ((1 - x.c('passing')) * x.of('sourceSolids') + x.of('heldBack') * x.of('sourceSugars'))) /
+        (1 - x.c('pulpMoisture')),
     },
   },
 };
@@ -179,7 +185,7 @@ export const milkVolume: NumericRow = {
   kind: 'volume',
   typed: 'amount',
   weighing: 'milk',
-  range: { least: 0, most: 500000 },
+  range: { least: 0.01, most: 500000 },
   ways: {
     fromFill: {
       words: 'What the jars hold to the headspace, less the room the grains and the dissolved sweetener take.',
@@ -203,12 +209,22 @@ export const milkVolume: NumericRow = {
     fromSweetener: {
       words: 'The milk that the sweetener on hand can sweeten.',
       formula: '1000 × {sweetenerMass} × {fermentable} ÷ {sugarRate}',
-      rule: (x) => (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('sugarRate'),
+      rule: (x) => {
+        const milk = (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('sugarRate');
+        return milk === Number.POSITIVE_INFINITY
+          ? x.fail({ code: 'noRatio', at: 'milkVolume', rows: ['sweetenerMass', 'sugarRate'] })
+          : milk;
+      },
     },
     fromGrains: {
       words: 'The milk that the grains on hand can carry.',
       formula: '1000 × {grainMass} ÷ {grainRate}',
-      rule: (x) => (1000 * x.of('grainMass')) / x.of('grainRate'),
+      rule: (x) => {
+        const milk = (1000 * x.of('grainMass')) / x.of('grainRate');
+        return milk === Number.POSITIVE_INFINITY
+          ? x.fail({ code: 'noRatio', at: 'milkVolume', rows: ['grainMass', 'grainRate'] })
+          : milk;
+      },
     },
   },
 };
@@ -222,7 +238,7 @@ export const milkSolids: NumericRow = {
   symbol: 'σ_m',
   kind: 'share',
   typed: 'rate',
-  range: { least: 0, most: 60 },
+  range: { least: 0.01, most: 60 },
   ways: {
     balance: {
       words: 'Everything in the milk that is not water, by weight.',

@@ -1,7 +1,7 @@
 import { densityOf } from '../models/density';
 import { stagesAt } from '../models/milk';
 import type { Access, Term } from '../row';
-import { reducedFor, treatedFood } from '../treated';
+import { reducedAt, reducedFor, treatedFood } from '../treated';
 
 /** Density of plain water at the temperature volumes are read at, g/mL. Source: Choi & Okos 1986. */
 const waterDensity = densityOf({ water: 1 });
@@ -12,6 +12,7 @@ export const balanceTerms = {
     label: 'Weight of a mL of the source',
     symbol: 'ρₘ',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       cup: {
         words: 'The published weight of a cup of it, or the density of a liquid from its composition.',
@@ -21,14 +22,19 @@ export const balanceTerms = {
     },
   },
   sourceSugars: {
-    label: 'Sugars in the source',
+    label: 'Sugars that reach the blender',
     symbol: 'S',
     kind: 'ratio',
     ways: {
       composition: {
-        words: 'Total sugars of the source, g per g, less what leached into the soaking water.',
-        formula: 'total sugars × (1 − {leaching})',
-        rule: (x) => x.reduced().strain.sugars,
+        words:
+          'Total sugars of the source, g per g, less what leached into the soaking water, and those of its own liquid.',
+        formula: 'total sugars × (1 − {leaching}) + sugars of its own liquid',
+        rule: (x) => {
+          const ratio = x.of('waterRatio');
+          const { sugars, own } = reducedAt(x, ratio).strain;
+          return Number.isNaN(ratio) ? ratio : sugars + own.sugars;
+        },
       },
     },
   },
@@ -87,6 +93,7 @@ export const balanceTerms = {
     label: 'Milk per gram of source',
     symbol: 'y',
     kind: 'count',
+    unit: 'mL/g',
     ways: {
       balance: {
         words:
@@ -102,7 +109,7 @@ export const balanceTerms = {
     kind: 'volume',
     ways: {
       usual: {
-        words: 'What the source gives at its usual water ratio.',
+        words: 'What the source gives at its usual water ratio; 0 where it gels at that.',
         formula: 'source × milk per gram at {usualRatio}',
         rule: (x) => {
           const ratio = x.c('usualRatio');
@@ -110,7 +117,7 @@ export const balanceTerms = {
           const mass = x.plan.accepted.has('sourceMass')
             ? x.of('sourceMass')
             : (x.of('blendWater') * x.of('waterDensity')) / tap;
-          return mass * (stagesAt(reducedFor(x, ratio), ratio)?.milkVolume ?? Number.NaN);
+          return mass * (stagesAt(reducedFor(x, ratio), ratio)?.milkVolume ?? 0);
         },
       },
     },
@@ -120,6 +127,7 @@ export const balanceTerms = {
     label: 'Density of the milk',
     symbol: 'ρ',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       composition: {
         words: 'From what is in the milk: its parts take up their own volumes.',
@@ -132,6 +140,7 @@ export const balanceTerms = {
     label: 'Density of the milk, for reading a typed weight',
     symbol: 'ρ′',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       usual: {
         words: 'From the composition of milk at the usual ratio.',
@@ -152,6 +161,7 @@ export const balanceTerms = {
     label: 'Density of water',
     symbol: 'ρ_w',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       composition: { words: 'Water at 20 °C.', formula: 'density of water at 20 °C', rule: () => waterDensity },
     },

@@ -1,7 +1,8 @@
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOf, roomOf, weightOf } from '../models/blend';
-import { nativeFactor } from '../native';
+import { nativeRange } from '../native';
 import type { Term } from '../row';
+import { reducedAt } from '../treated';
 
 const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
@@ -17,7 +18,8 @@ export const sugarTerms = {
         formula: '1000 × sugars in the milk × hexose per sugar ÷ {milkPerGram}',
         rule: (x) => {
           const stages = x.stages();
-          return stages ? (1000 * stages.milkSugars * nativeFactor(x)) / stages.milkVolume : Number.NaN;
+          const factor = nativeRange(x, reducedAt(x, x.of('waterRatio'))).value;
+          return stages ? (1000 * stages.milkSugars * factor) / stages.milkVolume : Number.NaN;
         },
       },
     },
@@ -51,6 +53,7 @@ export const sugarTerms = {
     label: 'Room taken by a gram of sweetener',
     symbol: 'σ',
     kind: 'count',
+    unit: 'mL/g',
     ways: {
       composition: {
         words: 'Its dry part at the room of dissolved sugar, its water as water, mL per g.',
@@ -63,6 +66,7 @@ export const sugarTerms = {
     label: 'Weight of a mL of the sweetener',
     symbol: 'ρ_z',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon or cup of it.',
@@ -75,6 +79,7 @@ export const sugarTerms = {
     label: 'Weight of a mL of white cane sugar',
     symbol: 'ρ_c',
     kind: 'count',
+    unit: 'g/mL',
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon of granulated sugar.',

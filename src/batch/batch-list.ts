@@ -1,0 +1,64 @@
+import { changeBatch } from './change-batch';
+import { startBatch } from './demo';
+import { type Batch, longestName, mostBatches, type SheetDocument } from './document';
+
+/** Renames a batch. A blank name changes nothing; one too long to be saved is cut. */
+export function renameBatch(document: SheetDocument, batchId: string, name: string): SheetDocument {
+  const kept = name.trim().slice(0, longestName);
+  if (kept === '') return document;
+  return changeBatch(document, batchId, (batch) => (batch.name === kept ? batch : { ...batch, name: kept }));
+}
+
+/** Adds a fresh batch after another, or at the end. A sheet that is full stays as it is. */
+export function addBatch(document: SheetDocument, after?: string): SheetDocument {
+  const names = new Set(document.batches.map(({ name }) => name));
+  let number = document.batches.length + 1;
+  while (names.has(`Batch ${number}`)) number += 1;
+  return insertBatch(document, after, startBatch(nextBatchId(document.batches), `Batch ${number}`));
+}
+
+/** Adds a copy of a batch, all of it, after the batch itself. A sheet that is full stays as it is. */
+export function copyBatch(document: SheetDocument, batchId: string): SheetDocument {
+  const batch = document.batches.find(({ id }) => id === batchId);
+  if (batch === undefined) return document;
+  const names = new Set(document.batches.map(({ name }) => name));
+  let name = withTail(batch.name, ', copy');
+  for (let number = 2; names.has(name); number += 1) name = withTail(batch.name, `, copy ${number}`);
+  return insertBatch(document, batchId, { ...batch, id: nextBatchId(document.batches), name });
+}
+
+function withTail(name: string, tail: string): string {
+  return `${name.slice(0, longestName - tail.length)}${tail}`;
+}
+
+function insertBatch(document: SheetDocument, after: string | undefined, batch: Batch): SheetDocument {
+  const { batches } = document;
+  if (batches.length >= mostBatches) return document;
+  const place = batches.findIndex(({ id }) => id === after);
+  return { ...document, batches: batches.toSpliced(place < 0 ? batches.length : place + 1, 0, batch) };
+}
+
+/** Puts a batch in another place, counted from 0; a place beyond the ends is the end. */
+export function moveBatch(document: SheetDocument, batchId: string, to: number): SheetDocument {
+  const { batches } = document;
+  const from = batches.findIndex(({ id }) => id === batchId);
+  const batch = batches[from];
+  const place = Math.max(0, Math.min(batches.length - 1, Math.trunc(to)));
+  if (batch === undefined || Number.isNaN(place) || place === from) return document;
+  return { ...document, batches: batches.toSpliced(from, 1).toSpliced(place, 0, batch) };
+}
+
+/** Takes a batch away; in place of the last one left comes a fresh one, since a sheet has at least one. */
+export function removeBatch(document: SheetDocument, batchId: string): SheetDocument {
+  const batches = document.batches.filter(({ id }) => id !== batchId);
+  if (batches.length === document.batches.length) return document;
+  return { ...document, batches: batches.length > 0 ? batches : [startBatch(nextBatchId(batches), 'Batch 1')] };
+}
+
+/** An id that no batch here has: b1, b2 …, by counting alone, so that the same edits give the same document. */
+function nextBatchId(batches: readonly Batch[]): string {
+  const ids = new Set(batches.map(({ id }) => id));
+  let number = batches.length + 1;
+  while (ids.has(`b${number}`)) number += 1;
+  return `b${number}`;
+}

@@ -1,0 +1,5 @@
+/** The most a document may hold; more is refused in files and cut or refused while typing. */
+export const longestText = 200;
+export const longestName = 200;
+export const mostBatches = 2000;
+export const largestShare = 100;

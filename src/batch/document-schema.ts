@@ -1,0 +1,128 @@
+import * as z from 'zod/mini';
+import { isRow } from '../formula/evaluate';
+import { measuredRows, rowOrder } from '../formula/order';
+import { usualScoopSet } from '../measure/scoops';
+import { baseUnits, cupStandards } from '../measure/units';
+import { grains } from '../reference/grains';
+import { jars } from '../reference/jars';
+import { sources } from '../reference/sources';
+import { sweeteners } from '../reference/sweeteners';
+import { type DataFault, findDataFault } from './data-fault';
+import { largestShare, longestName, longestText, mostBatches } from './document-limits';
+import { keysOf } from './table-keys';
+
+const mostParts = 50;
+const mostCorrections = 5000;
+
+/** Ids end up in the page's own ids, where a space would part them. */
+const batchId = z.string().check(z.regex(/^[A-Za-z][\w-]{0,63}$/));
+
+const cell = z.object({
+  text: z.string().check(z.maxLength(longestText)),
+  amount: z.nullable(z.number()),
+  kind: z.enum(keysOf(baseUnits)),
+  use: z.exactOptional(z.literal('onHand')),
+});
+
+const givenCell = z.extend(cell, { row: z.enum(rowOrder.filter(isRow)) });
+
+const sweetenerPart = z.object({
+  id: z.enum(keysOf(sweeteners)),
+  share: z.number().check(z.gte(0), z.lte(largestShare)),
+});
+
+const heatStep = z.object({ what: z.enum(['source', 'milk']), temperature: z.number(), minutes: z.number() });
+
+const batch = z.object({
+  id: batchId,
+  name: z.string().check(z.maxLength(longestName)),
+  vessel: z.enum(keysOf(jars)),
+  source: z.enum(keysOf(sources)),
+  sweetener: z.array(sweetenerPart).check(z.minLength(1), z.maxLength(mostParts)),
+  grains: z.enum(keysOf(grains)),
+  given: z.array(givenCell).check(z.refine((cells) => areUnique(cells.map(({ row }) => row)))),
+  measured: z.partialRecord(z.enum(measuredRows), cell),
+  heat: z.nullable(heatStep),
+});
+
+const yours = z.object({ value: z.number(), how: z.enum(['typed', 'measured', 'learned']) });
+
+function scoopsOf<S extends string>(all: readonly S[]) {
+  return z.array(z.enum(all)).check(z.maxLength(all.length));
+}
+
+const settings = z.object({
+  leads: z.enum(['metric', 'us']),
+  cups: z.enum(keysOf(cupStandards)),
+  scoops: z.object({
+    cups: scoopsOf(usualScoopSet.cups),
+    tablespoon: z.boolean(),
+    teaspoons: scoopsOf(usualScoopSet.teaspoons),
+  }),
+  decimalComma: z.boolean(),
+});
+
+const sheetDocument = z.object({
+  version: z.literal(1),
+  batches: z.array(batch).check(
+    z.minLength(1),
+    z.maxLength(mostBatches),
+    z.refine((all) => areUnique(all.map(({ id }) => id))),
+  ),
+  yours: z
+    .record(z.string().check(z.maxLength(longestText)), yours)
+    .check(z.refine((all) => Object.keys(all).length <= mostCorrections)),
+  settings,
+});
+
+type Fixed<T> = { readonly [K in keyof T]: Fixed<T[K]> };
+
+/** What was typed, as typed, and how it was read: in the base unit of its kind, null where it can't be read. */
+export type Cell = Fixed<z.infer<typeof cell>>;
+export type GivenCell = Fixed<z.infer<typeof givenCell>>;
+/** One make. `given` is in the order of typing, which decides what a batch is sized from. */
+export type Batch = Fixed<z.infer<typeof batch>>;
+export type Settings = Fixed<z.infer<typeof settings>>;
+/** All that is saved. Corrections in `yours` are kept by coefficient key and hold for every batch. */
+export type SheetDocument = Fixed<z.infer<typeof sheetDocument>>;
+
+/** Why data is no document; `at` is the path to what is wrong, such as `batches.0.vessel`. */
+export type DocumentProblem =
+  | DataFault
+  | { readonly code: 'notADocument' }
+  | { readonly code: 'newer'; readonly version: number }
+  | { readonly code: 'wrongPart'; readonly at: string };
+
+export type DocumentRead =
+  | { readonly ok: true; readonly document: SheetDocument }
+  | { readonly ok: false; readonly why: DocumentProblem };
+
+const version = 1;
+
+/**
+ * The document in data of unknown origin, such as a saved text just parsed. What this version does not know is kept, so
+ * that a sheet that went through an older page loses nothing. Never throws on what JSON can hold.
+ */
+export function readDocument(data: unknown): DocumentRead {
+  const fault = findDataFault(data);
+  if (fault !== null) return { ok: false, why: fault };
+  const found = z.safeParse(z.object({ version: z.number() }), data);
+  if (!found.success) return { ok: false, why: { code: 'notADocument' } };
+  if (found.data.version > version) return { ok: false, why: { code: 'newer', version: found.data.version } };
+  return isDocument(data)
+    ? { ok: true, document: data }
+    : { ok: false, why: { code: 'wrongPart', at: findWrongPart(data) } };
+}
+
+/** The data itself passes, not zod's copy of it, which would lack what this version does not know. */
+function isDocument(data: unknown): data is SheetDocument {
+  return z.safeParse(sheetDocument, data).success;
+}
+
+function findWrongPart(data: unknown): string {
+  return (z.safeParse(sheetDocument, data).error?.issues[0]?.path ?? []).join('.');
+}
+
+function areUnique(all: readonly string[]): boolean {
+  return new Set(all).size === all.length;
+}

@@ -1,0 +1,11 @@
+import type { Recipe } from '../formula/recipe';
+import type { Batch, SheetDocument } from './document-schema';
+
+export { largestShare, longestName, longestText, mostBatches } from './document-limits';
+export type { Batch, Cell, GivenCell, Settings, SheetDocument } from './document-schema';
+
+/** What the engine works this batch out from: its own cells, and the corrections that hold for every batch. */
+export function recipeOf({ yours }: SheetDocument, batch: Batch): Recipe {
+  const { vessel, source, sweetener, grains, given, measured, heat } = batch;
+  return { vessel, source, sweetener, grains, given, measured, yours, heat };
+}

@@ -1,0 +1,30 @@
+import type { HeatStep } from '../formula/recipe';
+import { describeReadProblem } from '../measure/read-problem-words';
+import { readQuantity } from '../measure/read-quantity';
+import { convertNumber } from '../measure/units';
+
+export type HeatRead = { readonly ok: true; readonly heat: HeatStep } | { readonly ok: false; readonly why: string };
+
+interface Habits {
+  readonly leads: 'metric' | 'us';
+  readonly decimalComma: boolean;
+}
+
+/**
+ * A heat step as typed: a temperature (a bare number is in the unit that leads) and a time (a bare number is minutes).
+ * Refused where either can't be read, is not above 0, or is more than a pot of water reaches.
+ */
+export function readHeat(what: HeatStep['what'], temperature: string, time: string, habits: Habits): HeatRead {
+  const { decimalComma } = habits;
+  const bareUnit = habits.leads === 'us' ? '°F' : '°C';
+  const hot = readQuantity(temperature, { kind: 'temperature', bareUnit, cups: 'us', decimalComma });
+  if (!hot.ok) return { ok: false, why: describeReadProblem(hot.problem) };
+  const long = readQuantity(time, { kind: 'time', bareUnit: 'min', cups: 'us', decimalComma });
+  if (!long.ok) return { ok: false, why: describeReadProblem(long.problem) };
+  const minutes = convertNumber(long.reading.amount, 'h', 'min');
+  const celsius = hot.reading.amount;
+  if (celsius <= 0 || celsius > 100)
+    return { ok: false, why: 'Type a temperature between 0 °C and 100 °C (32 °F and 212 °F).' };
+  if (minutes <= 0 || minutes > 1000) return { ok: false, why: 'Type a time of more than 0 minutes and at most 1000.' };
+  return { ok: true, heat: { what, temperature: celsius, minutes } };
+}

@@ -1,0 +1,78 @@
+import type { CautionId } from '../reference/cautions';
+import type { Choices } from './coefficients';
+import type { Formulation } from './formulate';
+import type { Recipe } from './recipe';
+
+/** What a caution is about, in the order in which the foot of the page speaks of them. */
+export const cautionTopics = [
+  'pressure',
+  'spoilage',
+  'cleanliness',
+  'choice',
+  'allergens',
+  'infants',
+  'alcohol',
+  'people',
+  'law',
+] as const;
+export type CautionTopic = (typeof cautionTopics)[number];
+
+type Condition = (choices: Choices, recipe: Recipe) => boolean;
+type Entry = readonly [topic: CautionTopic, condition: Condition];
+
+const always: Condition = () => true;
+// A carton is heat-treated and closed; a can let down with tap water counts with what is made at home.
+const isHomemade: Condition = ({ source }) => source.family !== 'carton';
+const isNutOrSeed: Condition = ({ source }) => ['nut', 'seed', 'legume'].includes(source.family);
+const isSoaked: Condition = ({ source }) => source.soak?.drained === true;
+const isHeated: Condition = (_, { heat }) => heat !== undefined && heat !== null;
+
+/** Whether the milk is warm on the way, so that it has to cool before the grains go in. */
+export function isWarm({ choices, recipe }: Pick<Formulation, 'choices' | 'recipe'>): boolean {
+  return choices.source.blendWater?.words === 'warm' || isHeated(choices, recipe);
+}
+
+const entries = {
+  jarsUnrated: ['pressure', always],
+  lidLoose: ['pressure', always],
+  headspace: ['pressure', always],
+  sealedGlass: ['pressure', always],
+  yeastGoesOn: ['pressure', always],
+  throwOut: ['spoilage', always],
+  acidityLine: ['spoilage', isHomemade],
+  acidityLimits: ['spoilage', always],
+  waitOnlyCartons: ['spoilage', (choices, recipe) => !isHomemade(choices, recipe)],
+  readyIsARange: ['spoilage', always],
+  keepCold: ['spoilage', always],
+  dangerZone: ['spoilage', always],
+  treatedNuts: ['cleanliness', isNutOrSeed],
+  cultureIsNoCure: ['cleanliness', always],
+  plantMilkFeeds: ['cleanliness', always],
+  soakCold: ['cleanliness', isSoaked],
+  soakWarmGrowth: ['cleanliness', isSoaked],
+  soakWalnuts: ['cleanliness', (_, { source }) => source === 'walnut'],
+  heatStep: ['cleanliness', isHeated],
+  coolBeforeGrains: ['cleanliness', (choices, recipe) => isWarm({ choices, recipe })],
+  bitterAlmonds: ['choice', ({ source }) => source.allergens.includes('almond')],
+  allergenLists: ['allergens', always],
+  milkProtein: ['allergens', ({ grain }) => grain.allergens.includes('milk')],
+  honeyInfants: ['infants', ({ sweetener }) => sweetener.some(({ entry }) => entry.honeyUnderOne === true)],
+  traceAlcohol: ['alcohol', always],
+  alcoholForSale: ['alcohol', always],
+  higherRisk: ['people', always],
+  notKefirByName: ['law', always],
+  localLaw: ['law', always],
+} satisfies Record<CautionId, Entry>;
+const table: Readonly<Record<CautionId, Entry>> = entries;
+
+/** Whether a caution holds for this batch. */
+export function holdsFor(id: CautionId, { choices, recipe }: Formulation): boolean {
+  const [, condition] = table[id];
+  return condition(choices, recipe);
+}
+
+/** What a caution is about. */
+export function topicOf(id: CautionId): CautionTopic {
+  const [topic] = table[id];
+  return topic;
+}

@@ -1,0 +1,25 @@
+import { isRow } from './evaluate';
+import type { RowId } from './order';
+import type { Absence } from './row';
+import { choiceRows, numericRows } from './sheet';
+
+/** The label of a row, as the page shows it. */
+export function labelOf(id: RowId): string {
+  return isRow(id) ? numericRows[id].label : choiceRows[id].label;
+}
+
+const absences: Readonly<Record<Absence, string>> = {
+  notSoaked: 'This source is not soaked.',
+  soaksInBlendingWater: 'It soaks in the blending water, which is not drained.',
+  poured: 'It is poured as it is; no water is added.',
+  noPulp: 'A liquid leaves no pulp.',
+  noBlending: 'A liquid needs no blending.',
+  noSweetener: 'No sweetener is chosen.',
+  refusedSweetener: 'The grains can’t ferment this sweetener.',
+  measuredOnly: 'Measured only: dip a strip or a meter.',
+};
+
+/** Why a quantity is not there. */
+export function describeAbsence(absence: Absence): string {
+  return absences[absence];
+}

@@ -1,0 +1,68 @@
+import { kitchen } from '../../reference/kitchen';
+import { isWarm } from '../caution-conditions';
+import { type Pen, say } from './pen';
+import type { StepDraft } from './step';
+
+/** Cooling what was warmed or heated; null where nothing was. */
+export function coolStep(pen: Pen): StepDraft | null {
+  if (!isWarm(pen.formulation)) return null;
+  const most = pen.quantity(kitchen.grainTemperatureLimit.value, 'temperature');
+  return { id: 'cool', title: 'Cool the milk', text: `Cool the milk to ${most} or less before the grains go in.` };
+}
+
+/** The grains, their dose, and where they gather. */
+export function cultureStep(pen: Pen): StepDraft {
+  const { floats, dairy } = pen.formulation.choices.grain;
+  const each = pen.eachJar('grainMass');
+  const text = say(
+    dairy ? 'For a vegan batch, rinse the dairy milk off the grains with cool boiled water.' : null,
+    `Drain the grains and add ${pen.amount('grainMass')}.`,
+    floats ? 'Milk grains float.' : 'Water grains sink.',
+  );
+  const step: StepDraft = { id: 'culture', title: 'Add the grains', text };
+  return each === null ? step : { ...step, perJar: `Grains for each jar: ${each}.` };
+}
+
+/** Filling to the headspace, in how many jars, and a cover that lets gas escape. */
+export function coverStep(pen: Pen): StepDraft {
+  const { name } = pen.formulation.choices.jar;
+  const jars = pen.value('vesselCount');
+  const fill = pen.amount('fillVolume');
+  const cover = 'Cover with a cloth, an airlock, or a lid that is not tightened.';
+  const room = `Leave ${pen.amount('headspaceDepth')} free below the rim.`;
+  const step = { id: 'cover', title: 'Fill and cover' } as const;
+  if (jars === 1) return { ...step, text: say(`${name}, filled with milk and grains: ${fill}.`, room, cover) };
+  const count = pen.amount('vesselCount');
+  const filled = jars === null ? `Jars (${name}): ${count}.` : `${count} jars (${name}): share the milk equally.`;
+  const text = say(filled, room, cover);
+  return { ...step, text, perJar: `Milk and grains in each jar: ${fill}.` };
+}
+
+/** When to taste: the usual hours of these grains at their usual temperature, as an estimate. */
+export function waitStep(pen: Pen): StepDraft {
+  const { readyTime, readyTemperature } = pen.formulation.choices.grain;
+  const [from, to] = [readyTime.low ?? readyTime.value, readyTime.high ?? readyTime.value];
+  const [first, last] = [pen.quantity(from, 'time'), pen.quantity(to, 'time')];
+  const room = pen.quantity(readyTemperature.value, 'temperature');
+  return {
+    id: 'wait',
+    title: 'Wait and taste',
+    text: say(
+      `Leave it at room temperature and taste it from ${first} on.`,
+      `At ${room} it usually takes ${first} to ${last}: an estimate, not a promise.`,
+    ),
+  };
+}
+
+/** Straining the grains out, what there is to drink, and where the grains go. */
+export function liftStep(pen: Pen): StepDraft {
+  return {
+    id: 'lift',
+    title: 'Lift the grains',
+    text: say(
+      'Strain the grains out through a clean sieve.',
+      pen.outcome('drinkVolume', 'kefir'),
+      'The grains go into their resting jar, or straight into the next batch.',
+    ),
+  };
+}

@@ -1,0 +1,77 @@
+import { convertNumber, type Kind, units } from '../../measure/units';
+import { writeMetric, writeTrimmed, writeUS } from '../../measure/write-quantity';
+import type { Formulation } from '../formulate';
+import { labelOf } from '../labels';
+import type { NumericRowId } from '../order';
+import { type Kitchen, type Written, writeNumeric, writeValue } from '../write-row';
+import type { WriteAmount } from './step';
+
+/** Writes the amounts of one batch into the sentences of its steps. */
+export class Pen {
+  constructor(
+    readonly formulation: Formulation,
+    private readonly write: WriteAmount,
+    private readonly kitchen: Kitchen | undefined,
+  ) {}
+
+  /** The value of a row, or null where it has none. */
+  value(row: NumericRowId): number | null {
+    const { value } = this.formulation.rows[row];
+    return typeof value === 'number' ? value : null;
+  }
+
+  /** A row's amount as the cook reads it; where the sheet can't work it out, which row has to be mended first. */
+  amount(row: NumericRowId): string {
+    const { value, problems } = this.formulation.rows[row];
+    if (value !== null) return this.write(row);
+    const waiting = problems.find(({ code }) => code === 'waits');
+    const root = waiting?.code === 'waits' ? waiting.for : row;
+    return `the amount the sheet gives once “${labelOf(root)}” is mended`;
+  }
+
+  /** A row's amount with what it is: expected, or read off while making it. */
+  outcome(row: NumericRowId, name: string): string {
+    const { status } = this.formulation.rows[row];
+    return `${status === 'measured' ? 'Measured' : 'Expected'} ${name}: ${this.amount(row)}.`;
+  }
+
+  /** The part of a row's amount that one jar gets; null for a single jar and where the amount is not known. */
+  eachJar(row: NumericRowId): string | null {
+    const [value, jars] = [this.value(row), this.value('vesselCount')];
+    return value === null || jars === null || jars <= 1 ? null : this.share(row, 1 / jars);
+  }
+
+  /** A share (0 to 1) of a row's amount; null where the amount is not known. */
+  share(row: NumericRowId, share: number): string | null {
+    const value = this.value(row);
+    if (value === null) return null;
+    if (this.kitchen !== undefined) return this.lead(writeNumeric(this.formulation, row, value * share, this.kitchen));
+    const { kind } = this.formulation.rows[row];
+    return kind === 'choice' ? null : this.quantity(value * share, kind);
+  }
+
+  /** A quantity that has no row, in base units of its kind. */
+  quantity(value: number, kind: Kind): string {
+    if (this.kitchen !== undefined) return this.lead(writeValue(value, kind, null, this.kitchen));
+    return this.lead({ metric: writeMetric(value, kind, false), us: writeUS(value, kind, false), error: null });
+  }
+
+  /** Seconds as they are: the half minutes of a blender would be lost in whole ones. */
+  seconds(value: number): string {
+    return `${writeTrimmed(value, 0, this.kitchen?.decimalComma ?? false)}\u00A0${units.s.symbol}`;
+  }
+
+  minutes(value: number): string {
+    return this.quantity(convertNumber(value, 'min', 'h'), 'time');
+  }
+
+  private lead({ metric, us }: Written): string {
+    if (us === null) return metric;
+    return this.kitchen?.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  }
+}
+
+/** Sentences in a row, leaving out those that don't apply. */
+export function say(...sentences: readonly (string | null)[]): string {
+  return sentences.filter((sentence) => sentence !== null && sentence !== '').join(' ');
+}

@@ -1,0 +1,105 @@
+import type { CautionId } from '../reference/cautions';
+import { type Note, notesOf } from '../reference/source-notes';
+import { findCaution } from './cautions';
+import type { Formulation } from './formulate';
+import { coolStep, coverStep, cultureStep, liftStep, waitStep } from './step-words/culturing';
+import { blendStep, chooseStep, drainStep, heatStep, soakStep, strainStep } from './step-words/making-milk';
+import { Pen } from './step-words/pen';
+import type { Step, StepDraft, StepId, StepNote, WriteAmount } from './step-words/step';
+import { sweetenStep } from './step-words/sweetening';
+import type { Kitchen } from './write-row';
+
+export { type Step, type StepId, type StepNote, stepOrder, type WriteAmount } from './step-words/step';
+
+/**
+ * The batch as steps in the order of the work, with its amounts in them. Rows are written by `write`; quantities that
+ * have no row (temperatures, what goes in each jar) as `kitchen` reads them, or without one in metric with US units
+ * behind. An amount the sheet can't work out is named with the row to mend.
+ */
+export function stepsOf(formulation: Formulation, write: WriteAmount, kitchen?: Kitchen): readonly Step[] {
+  const pen = new Pen(formulation, write, kitchen);
+  const drafts = [
+    chooseStep(pen),
+    soakStep(pen),
+    drainStep(pen),
+    heatStep(pen, 'source'),
+    blendStep(pen),
+    strainStep(pen),
+    heatStep(pen, 'milk'),
+    sweetenStep(pen),
+    coolStep(pen),
+    cultureStep(pen),
+    coverStep(pen),
+    waitStep(pen),
+    liftStep(pen),
+  ].filter((draft) => draft !== null);
+  const notes = placedNotes(formulation);
+  return drafts.map((draft) => ({
+    ...draft,
+    notes: notes.filter(({ at }) => firstOf(at, drafts) === draft.id).map(({ note }) => note),
+  }));
+}
+
+/** A note and the steps it may stand at: the first of them that this batch has. */
+interface Placed {
+  readonly at: readonly StepId[];
+  readonly note: StepNote;
+}
+
+function firstOf(at: readonly StepId[], drafts: readonly StepDraft[]): StepId | undefined {
+  return at.find((id) => drafts.some((draft) => draft.id === id));
+}
+
+const placesOfNotes: Readonly<Record<Note['step'], readonly StepId[]>> = {
+  choose: ['choose'],
+  soak: ['soak', 'choose'],
+  drain: ['drain', 'blend'],
+  blend: ['blend'],
+  strain: ['strain', 'blend'],
+  sweeten: ['sweeten', 'blend'],
+  culture: ['culture'],
+  ferment: ['wait'],
+  keep: ['lift'],
+};
+
+/** Cautions of the table that a cook needs while at that step, and that its sentences don't say themselves. */
+const placesOfCautions: readonly (readonly [CautionId, readonly StepId[]])[] = [
+  ['treatedNuts', ['choose']],
+  ['plantMilkFeeds', ['choose']],
+  ['soakCold', ['soak']],
+  ['dangerZone', ['strain', 'blend']],
+  ['jarsUnrated', ['cover']],
+  ['acidityLine', ['wait']],
+  ['waitOnlyCartons', ['wait']],
+  ['throwOut', ['lift']],
+  ['keepCold', ['lift']],
+];
+
+function placedNotes(formulation: Formulation): readonly Placed[] {
+  const { source, grain, sweetener } = formulation.choices;
+  // What steeps in its blending water gets its notes on blending where that water goes in.
+  const blending: readonly StepId[] = source.soak?.place === 'blending water' ? ['soak'] : placesOfNotes.blend;
+  const ofSource = notesOf(formulation.recipe.source).map(({ step, text, origin, caution }): Placed => {
+    const at = step === 'blend' ? blending : placesOfNotes[step];
+    return { at, note: { text, caution: caution === true, origin } };
+  });
+  const ofSweetener = sweetener.flatMap(({ entry }): Placed[] => {
+    const { caution, cautionOrigin, state } = entry;
+    if (caution === undefined || cautionOrigin === undefined) return [];
+    const at: readonly StepId[] = state === 'fruit' ? ['blend'] : placesOfNotes.sweeten;
+    return [{ at, note: { text: caution, caution: true, origin: cautionOrigin } }];
+  });
+  // A caution about the grains holds when they go in; the rest is about how they are kept.
+  const ofGrains = grain.notes.map(({ text, origin, caution }): Placed => {
+    return { at: [caution === true ? 'culture' : 'lift'], note: { text, caution: caution === true, origin } };
+  });
+  return [...ofSource, ...ofSweetener, ...ofGrains, ...ofTable(formulation)];
+}
+
+function ofTable(formulation: Formulation): readonly Placed[] {
+  return placesOfCautions.flatMap(([id, at]): Placed[] => {
+    const caution = findCaution(id, formulation);
+    if (caution === null) return [];
+    return [{ at, note: { text: caution.text, caution: true, origin: caution.origin } }];
+  });
+}

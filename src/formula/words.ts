@@ -1,0 +1,113 @@
+import type { Kind } from '../measure/units';
+import { writeNumber } from '../measure/write-quantity';
+import { kitchen as defaults } from '../reference/kitchen';
+import { coefficients } from './coefficients';
+import { isRow } from './evaluate';
+import { labelOf } from './labels';
+import type { RowId } from './order';
+import type { Problem, ProblemCode } from './problem';
+import { numericRows } from './sheet';
+import { type Kitchen, writeValue } from './write-row';
+
+interface Write {
+  (value: number, kind?: Kind): string;
+  number(value: number, places: number): string;
+}
+type Sentences = {
+  readonly [C in ProblemCode]: (problem: Extract<Problem, { readonly code: C }>, write: Write, row: string) => string;
+};
+
+function writerFor(problem: Problem, kitchen: Kitchen): Write {
+  const own = isRow(problem.at) ? numericRows[problem.at].kind : 'count';
+  const write = (value: number, kind: Kind = own): string => {
+    const { metric, us } = writeValue(value, kind, null, kitchen);
+    return us === null ? metric : kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  };
+  return Object.assign(write, {
+    number: (value: number, places: number) => writeNumber(value, places, kitchen.decimalComma),
+  });
+}
+
+function list(rows: readonly RowId[]): string {
+  return rows.map((id) => `“${labelOf(id)}”`).join(' and ');
+}
+
+function percentOff(typed: number, computed: number, write: Write): string {
+  const share = Math.abs(typed - computed) / Math.max(Math.abs(computed), Number.MIN_VALUE);
+  return `${write.number(100 * Math.min(share, 1000), share < 1 ? 1 : 0)}\u00A0%`;
+}
+
+const sentences: Sentences = {
+  unreadable: () => 'This can’t be read as an amount. Write a number and a unit, such as 170 g or 1 ½ cups.',
+  notPositive: (_, __, row) => `${row} must be more than 0. Type an amount, or clear the cell to have it worked out.`,
+  negative: (_, __, row) => `${row} can’t be less than 0. Leave out the minus sign, or clear the cell.`,
+  tooLarge: ({ typed, most, kind }, write) =>
+    `${write(typed, kind)} is more than this sheet takes (${write(most, kind)} at most). Check the unit.`,
+  tooSmall: ({ least, kind }, write) =>
+    `This is less than the sheet takes: ${write(least, kind)} at least. Check the unit.`,
+  notWhole: () => 'Jars come whole. Type 1, 2, 3 and so on.',
+  notTyped: (_, __, row) => `${row} is worked out from other cells and can’t be typed.`,
+  noCupWeight: ({ food }) => `No cup weight is published for this (${food}). Type it in grams or ounces.`,
+  wrongKind: () => 'That unit measures something else. Use one that fits this row.',
+  headspaceTooDeep: ({ depth }, write) =>
+    `The jar is only ${write(depth)} deep inside. Type a smaller headspace, or choose a bigger jar.`,
+  roomTooLarge: ({ brimful }, write) =>
+    `The whole jar holds ${write(brimful)}. Leave less room, or choose a bigger jar.`,
+  fillOverBrim: ({ brimful }, write) =>
+    `That is over the brim: the jar holds ${write(brimful)} to the very rim. Type less, or choose a bigger jar.`,
+  jarTooSmall: ({ least }, write) =>
+    `A neck and shoulder of this shape alone hold ${write(least)}. Type more, or choose a smaller kind of jar.`,
+  overBrim: ({ over, fits }, write) =>
+    `Each jar would run over by ${write(over)}: it holds ${write(fits)} to the rim. Use more jars, a bigger jar, or less of the source.`,
+  gels: ({ least, gelling }, write) =>
+    gelling
+      ? `This gels: it needs at least ${write.number(least, 1)} g of water per g of seed before any milk runs through.`
+      : `The pulp keeps all of this water: at least ${write.number(least, 1)} g per g of source is needed before any milk runs through.`,
+  noRatio: ({ rows }) =>
+    `No amount of water makes ${list(rows)} fit together. Change one of them, or clear one to have it worked out.`,
+  noSolids: () =>
+    'No amount of water gives milk of these solids from this source. Type another figure, or clear the cell.',
+  belowNative: ({ native }, write) =>
+    `The milk brings ${write(native)} of its own. Type at least that, or clear the cell.`,
+  noRoomForMilk: ({ fill }, write) =>
+    `The sweetener and grains you typed leave no room for milk in ${write(fill, 'volume')}. Type less of them.`,
+  nothingToFerment: ({ sweetener, reason }) =>
+    reason === ''
+      ? `${sweetener}: nothing is added, so there is nothing to measure here. Choose a sweetener first.`
+      : `${sweetener} can’t feed the grains. ${reason}`,
+  sharesOff: () => 'The shares of a blend must add up to 100 %.',
+  coefficientRefused: ({ coefficient }) =>
+    `Your own figure for “${coefficients[coefficient].label}” is outside what is possible, so the table’s is used.`,
+  waits: ({ for: root }) => `Waits for “${labelOf(root)}”, which needs mending first.`,
+  conflict: ({ typed, computed, with: rows }, write) =>
+    `You typed ${write(typed)}, but ${rows.length === 0 ? 'the rest of the sheet' : list(rows)} ${rows.length > 1 ? 'make' : 'makes'} it ${write(computed)}: ${percentOff(typed, computed, write)} apart. The sheet counts with ${write(computed)}. Clear one of them.`,
+  headspaceKept: ({ actual }, write) => `Kept: this batch leaves ${write(actual)}, more than you asked for.`,
+  headspaceUnderWise: ({ wise }, write) => `Under ${write(wise)} there is little room for rising: it may run over.`,
+  severalJars: ({ jars }, write) =>
+    `More than one jar of this kind takes with its headspace, so it is shared among ${write.number(jars, 0)}.`,
+  outsideUsual: ({ low, high, kind }, write) => `Usual is ${write(low, kind)} to ${write(high, kind)}.`,
+  ownWater: ({ volume }, write) => `Besides its own ${write(volume, 'volume')} of liquid, which goes in first.`,
+  sugarEstimated: ({ low, high }, write) =>
+    `An estimate: no table gives its sugars one by one. It may be ${write(low)} to ${write(high)}.`,
+  nativeCounted: ({ native, lowered }, write) =>
+    `Lowered by ${write(lowered)}, since the milk brings ${write(native)} of its own.`,
+  measuredOff: ({ planned }, write) => `${write(planned)} was planned; the sheet goes on with what is really there.`,
+  measuredImpossible: () => 'That is more than went in. Read the scale or jug again.',
+  notAcid: ({ measured }, write) =>
+    `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
+  notSoaked: () => 'This source is not soaked, so nothing is worked out from this.',
+};
+
+/** What to do about a problem, in a plain sentence or two, amounts in both units. */
+export function describeProblem(problem: Problem, kitchen: Kitchen): string {
+  return say(problem.code, problem, writerFor(problem, kitchen));
+}
+
+function say<C extends ProblemCode>(code: C, problem: Problem, write: Write): string {
+  const row = `“${labelOf(problem.at)}”`;
+  return isOf(code, problem) ? sentences[code](problem, write, row) : '';
+}
+
+function isOf<C extends ProblemCode>(code: C, problem: Problem): problem is Extract<Problem, { readonly code: C }> {
+  return problem.code === code;
+}

@@ -1,0 +1,69 @@
+import { measureInScoops, type ScoopSet, writeScoops } from '../measure/scoops';
+import type { CupStandardId, Kind } from '../measure/units';
+import { writeMetric, writeNumber, writeUS } from '../measure/write-quantity';
+import { kitchen as defaults } from '../reference/kitchen';
+import { isRow } from './evaluate';
+import type { Formulation } from './formulate';
+import { rowWeight } from './givens';
+import type { NumericRowId, RowId } from './order';
+import { numericRows } from './sheet';
+
+/** How this cook measures and reads. */
+export interface Kitchen {
+  readonly leads: 'metric' | 'us';
+  readonly cups: CupStandardId;
+  readonly scoops: ScoopSet;
+  readonly decimalComma: boolean;
+}
+
+export interface Written {
+  readonly metric: string;
+  /** In US kitchen measure; null for what has no other unit (a count, a share, a time). */
+  readonly us: string | null;
+  /** How far the scoops are from the amount, as a share of it, where that is more than 1 %. */
+  readonly error: number | null;
+}
+
+export interface WrittenRow extends Written {
+  /** How much goes into each jar, where there are several and the row is shared among them. */
+  readonly each: Written | null;
+}
+
+const sharedAmongJars: readonly RowId[] = ['milkVolume', 'sweetenerMass', 'grainMass', 'drinkVolume'];
+
+/** A value in base units as a cook reads it, solids also by the cup where `weight` (g per mL) is known. */
+export function writeValue(value: number, kind: Kind, weight: number | null, kitchen: Kitchen): Written {
+  const metric = writeMetric(value, kind, kitchen.decimalComma);
+  if (kind === 'volume') return inScoops(metric, value, null, kitchen);
+  const us = writeUS(value, kind, kitchen.decimalComma);
+  if (kind === 'mass' && weight !== null) return inScoops(metric, value / weight, us, kitchen);
+  return { metric, us, error: null };
+}
+
+function inScoops(metric: string, volume: number, ounces: string | null, kitchen: Kitchen): Written {
+  const scooped = measureInScoops(volume, kitchen.scoops, kitchen.cups);
+  const spoons = writeScoops(scooped, kitchen.decimalComma);
+  const error = Math.abs(scooped.error) > defaults.scoopSlack.value && scooped.parts.length > 0 ? scooped.error : null;
+  return { metric, us: ounces === null ? spoons : `${spoons} · ${ounces}`, error };
+}
+
+/** A numeric row's value in metric and US kitchen measure, and the share of each jar; null where it has no value. */
+export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen): WrittenRow | null {
+  const { value } = formulation.rows[id];
+  if (typeof value !== 'number' || !isRow(id)) return null;
+  const whole = writeNumeric(formulation, id, value, kitchen);
+  const jars = formulation.rows.vesselCount.value;
+  const shares = typeof jars === 'number' && jars > 1 && sharedAmongJars.includes(id);
+  return { ...whole, each: shares ? writeNumeric(formulation, id, value / jars, kitchen) : null };
+}
+
+/** Any value of a row's kind, written as that row is: also one that was typed, planned or measured. */
+export function writeNumeric(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
+  const row = numericRows[id];
+  const written = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  if (id !== 'headspaceVolume') return written;
+  const brimful = formulation.rows.brimful.value;
+  if (typeof brimful !== 'number') return written;
+  const share = writeNumber((100 * value) / brimful, 0, kitchen.decimalComma);
+  return { ...written, metric: `${written.metric} (${share}\u00A0%)` };
+}

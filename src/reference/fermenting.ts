@@ -1,0 +1,144 @@
+import { type Coefficient, fromMemory, judgement, type Origin, published } from './origins';
+
+/**
+ * Density of pure water in kg/m³ at 1 atm, t in °C from 0 to 100: the numerator's polynomial over 1 + denominator·t.
+ * For turning the mass of water a jar holds into its capacity.
+ */
+export const waterDensity = {
+  numerator: [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12],
+  denominator: 16.87985e-3,
+  unit: 'kg/m³',
+  from: 0,
+  to: 100,
+  origin: fromMemory('Kell’s formula of 1975, not looked up; agrees with the usual tables.'),
+} as const;
+
+const figures = {
+  ethanolDensity: { value: 0.78924, unit: 'g/mL', origin: fromMemory('At 20 °C.') },
+  gasConstant: { value: 8.314462618, unit: 'J/(mol·K)', origin: fromMemory('Exact by the definitions of the SI.') },
+  atmosphere: { value: 101325, unit: 'Pa', origin: fromMemory('Exact by definition.') },
+  zeroCelsius: { value: 273.15, unit: 'K', origin: fromMemory('Exact by definition.') },
+  henry: {
+    value: 3.4e-4,
+    unit: 'mol/(m³·Pa)',
+    low: 3.3e-4,
+    high: 3.4e-4,
+    origin: published('henry-2023', 'carbon dioxide, literature evaluations', 'At 25 °C.'),
+  },
+  henrySlope: {
+    value: 2300,
+    unit: 'K',
+    low: 2300,
+    high: 2400,
+    origin: published('henry-2023', 'carbon dioxide, literature evaluations', 'd ln H / d(1/T).'),
+  },
+  henryTemperature: {
+    value: 298.15,
+    unit: 'K',
+    origin: published('henry-2023', 'reference temperature of the constants'),
+  },
+  ethanolActivation: {
+    value: 64300,
+    unit: 'J/mol',
+    origin: published('kefir-ethanol', 'abstracts', 'Ethanol made by milk kefir grains.'),
+  },
+  leastHeadspace: {
+    value: 0.03,
+    unit: 'share',
+    origin: judgement('With less gas space in a sealed bottle the liquid’s own expansion on warming can burst it.'),
+  },
+  forgottenTemperature: {
+    value: 30,
+    unit: '°C',
+    origin: judgement('A bottle forgotten in a warm kitchen; the warmer of this and the typed temperature counts.'),
+  },
+  ripeningCoolest: {
+    value: 16,
+    unit: '°C',
+    origin: judgement('Published water kefir series begin at 17 °C, and the models part ways below this.'),
+  },
+  ripeningWarmest: {
+    value: 30,
+    unit: '°C',
+    origin: judgement('Published water kefir series end at 29 °C, and the models part ways above this.'),
+  },
+  doseExponent: {
+    value: 0.75,
+    unit: 'power',
+    low: 0.5,
+    high: 1,
+    origin: fromMemory('Low confidence: more grains are faster, how much was not found.'),
+  },
+  sugarExponent: {
+    value: 0.15,
+    unit: 'power',
+    low: 0,
+    high: 0.3,
+    origin: fromMemory('Low confidence: none was found.'),
+  },
+} satisfies Record<string, Coefficient>;
+
+/** Figures of fermenting and of sealed bottles. */
+export const fermenting: Readonly<Record<keyof typeof figures, Coefficient>> = figures;
+
+/**
+ * Carbon dioxide in water at low pressure, better than the simple form below 15 °C:
+ * ln(H₂₁/MPa) = Σ aᵢ/Tⁱ, T in K, 273 to 433 K, to 1 MPa, on mole fractions.
+ */
+export const carrollHenry = {
+  coefficients: [-6.8346, 1.2817e4, -3.7668e6, 2.997e8],
+  unit: 'ln MPa',
+  from: 273,
+  to: 433,
+  origin: published('carroll-1991', 'abstract, correlation'),
+} as const;
+
+export interface CardinalTemperatures {
+  readonly name: string;
+  readonly minimum: Coefficient;
+  readonly optimum: Coefficient;
+  readonly maximum: Coefficient;
+}
+
+function cardinals(name: string, origin: Origin, minimum: number, optimum: number, maximum: number) {
+  return {
+    name,
+    minimum: { value: minimum, unit: '°C', origin },
+    optimum: { value: optimum, unit: '°C', origin },
+    maximum: { value: maximum, unit: '°C', origin },
+  } satisfies CardinalTemperatures;
+}
+
+const saccharomyces = published('saccharomyces-2011', 'abstract');
+
+const organisms = {
+  plantarum: cardinals(
+    'Lactiplantibacillus plantarum in lactose-free milk',
+    published('plantarum-2019', 'abstract', 'Nearest to plant milk, which is a judgement.'),
+    5.4,
+    34.2,
+    41.4,
+  ),
+  starter: cardinals(
+    'Dairy starter of three bacterial species, in milk',
+    published('dairy-starter-2019', 'abstract'),
+    4,
+    38.3,
+    49.6,
+  ),
+  yeast: {
+    ...cardinals('Saccharomyces cerevisiae', saccharomyces, 2.8, 32.3, 45.4),
+    minimum: {
+      value: 2.8,
+      unit: '°C',
+      low: 1.3,
+      high: 4.3,
+      origin: fromMemory('The range is that published for the genus.'),
+    },
+  },
+} satisfies Record<string, CardinalTemperatures>;
+
+export type CardinalId = keyof typeof organisms;
+
+/** Published growth temperatures; their spread about the usual room is the range of the ready time. */
+export const cardinalTemperatures: Readonly<Record<CardinalId, CardinalTemperatures>> = organisms;

@@ -1,0 +1,45 @@
+import type { Batch } from '../batch/document';
+import type { Store } from '../batch/store';
+import { labelOf } from '../formula/labels';
+import type { NumericRowId } from '../formula/order';
+import { stepsOf } from '../formula/steps';
+import { writeRow } from '../formula/write-row';
+import { Heat } from './Heat';
+import { leading } from './leading';
+
+interface Props {
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+/** The batch as a list of steps with its amounts in them. */
+export function Steps({ batch, store }: Props) {
+  const formulation = store.formulationOf(batch);
+  const settings = store.settings.value;
+  const write = (id: NumericRowId): string => {
+    const written = writeRow(formulation, id, settings);
+    if (written === null) return `the amount under “${labelOf(id)}”`;
+    const { first, second } = leading(written, settings.leads);
+    return second === null ? first : `${first} (${second})`;
+  };
+  return (
+    <section class="steps" aria-label={`Steps for ${batch.name}`}>
+      <h2>{batch.name}, step by step</h2>
+      <ol>
+        {stepsOf(formulation, write, settings).map((step) => (
+          <li key={step.id}>
+            <h3>{step.title}</h3>
+            <p>{step.text}</p>
+            {step.perJar !== undefined && <p>{step.perJar}</p>}
+            {step.notes.map(({ text, caution }) => (
+              <p class={caution ? 'note caution' : 'note'} key={text}>
+                {text}
+              </p>
+            ))}
+          </li>
+        ))}
+      </ol>
+      <Heat batch={batch} store={store} />
+    </section>
+  );
+}

@@ -1,0 +1,21 @@
+import { useEffect, useState } from 'preact/hooks';
+
+/** Widths at which the page changes its ways; the same lines as in `style.css`. */
+export const media = {
+  /** The working stands beside the sheet. */
+  wide: '(min-width: 66.01rem)',
+  /** One batch at a time, its head over both columns. */
+  phone: '(max-width: 40rem)',
+} as const;
+
+/** Whether a media query holds, followed as it changes; where there are no media queries, as on a wide screen. */
+export function useMedia(query: (typeof media)[keyof typeof media]): boolean {
+  const list = typeof matchMedia === 'function' ? matchMedia(query) : null;
+  const [matches, setMatches] = useState(list?.matches ?? query === media.wide);
+  useEffect(() => {
+    const follow = (event: MediaQueryListEvent) => setMatches(event.matches);
+    list?.addEventListener('change', follow);
+    return () => list?.removeEventListener('change', follow);
+  }, []);
+  return matches;
+}

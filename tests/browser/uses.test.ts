@@ -1,0 +1,105 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { describeInBrowser } from './chromium';
+import { noFaults, type OpenedPage, openPage, type Visit } from './page';
+import { choose, findCell, readCell, readNumber, typeInto } from './sheet-page';
+
+describeInBrowser('a cook at the page', () => {
+  let opened: OpenedPage;
+  let visit: Visit;
+  let page: Page;
+
+  beforeAll(async () => {
+    opened = await openPage();
+  });
+
+  afterAll(() => opened?.close());
+
+  beforeEach(async () => {
+    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
+    page = visit.page;
+    await page.getByRole('grid').waitFor();
+  });
+
+  afterEach(async () => {
+    expect(visit.faults).toEqual(noFaults);
+    await visit.close();
+  });
+
+  test('turns a recipe in cups into grams', async () => {
+    await choose(page, 'Nut, seed or coconut', 'Almonds, whole');
+    await typeInto(page, 'Source, as bought', '1 1/4 cups');
+    await typeInto(page, 'Water to blend', '3 ¼ c');
+    // USDA 12061: a cup of whole almonds weighs 143 g, so 1 ¼ cups weigh 178.75 g.
+    expect(await readCell(page, 'Source, as bought')).toContain('179 g');
+    // 3 ¼ US cups of 236.588 mL.
+    expect(await readCell(page, 'Water to blend')).toContain('769 mL');
+    // 769 mL of water to 178.75 g of almonds.
+    expect(await readNumber(page, 'Water per source, by weight')).toBeCloseTo(4.28, 2);
+    expect(await page.getByText('the batch is sized from this').count()).toBe(1);
+  });
+
+  test('swaps cane sugar for honey, then maple syrup, at equal fermentable sugar', async () => {
+    await choose(page, 'Kind of grains', 'Water kefir grains');
+    await choose(page, 'Kind of sweetener', 'Cane sugar, white');
+    await typeInto(page, 'The same as cane sugar', '18 g');
+    await choose(page, 'Kind of sweetener', 'Honey');
+    // 18 g of cane sugar hold 18 × 0.998 × 1.05263 = 18.91 g of hexose; honey holds 0.8224 g per g.
+    expect(await readNumber(page, 'Sweetener to add')).toBe(23);
+    expect(await readCell(page, 'The same as cane sugar')).toContain('18 g');
+    await choose(page, 'Kind of sweetener', 'Maple syrup');
+    // Maple syrup holds 0.5832 × 1.05263 + 0.0212 = 0.6351 g per g.
+    expect(await readNumber(page, 'Sweetener to add')).toBe(30);
+    expect(await readCell(page, 'The same as cane sugar')).toContain('18 g');
+  });
+
+  test('sizes a batch for a two-litre jar', async () => {
+    await choose(page, 'Kind of jar', 'Two-litre jar');
+    const fill = await readNumber(page, 'Fill, each jar');
+    const milk = await readNumber(page, 'Milk after straining');
+    // 2 L and 6 % to the brim, less 5 cm of headspace in a neck of 7.6 cm and a body of 11.5 cm.
+    expect(fill).toBeGreaterThan(1700);
+    expect(fill).toBeLessThan(1900);
+    expect(milk).toBeLessThan(fill);
+    await typeInto(page, 'Headspace', '2 in');
+    expect(await readCell(page, 'Headspace')).toContain('5.1 cm');
+    expect(await readNumber(page, 'Fill, each jar')).toBeLessThan(fill);
+  });
+
+  test.each([
+    ['zero', 'Source, as bought', '0', 'must be more than 0'],
+    ['a negative amount', 'Source, as bought', '-5 g', 'less than 0'],
+    ['an absurdly large amount', 'Milk after straining', '9999999 L', 'more than this sheet takes'],
+    ['a headspace deeper than the jar', 'Headspace', '60 cm', 'deep inside'],
+    ['a slip of the finger', 'Source, as bought', '17o g', '17o'],
+  ])('explains %s beside the cell and keeps what was typed', async (_, label, text, says) => {
+    await typeInto(page, label, text);
+    const shown = await readCell(page, label);
+    expect(shown).toContain(text);
+    expect(shown).toContain(says);
+    expect(await page.getByText(/NaN|Infinity|undefined/).count()).toBe(0);
+    await page.keyboard.press('Delete');
+    expect(await readCell(page, label)).not.toContain(says);
+  });
+
+  test('says when a source is heavier than the typed jars can take', async () => {
+    await typeInto(page, 'Number of jars', '1');
+    await typeInto(page, 'Source, as bought', '900 g');
+    expect(await readCell(page, 'Room left for rising')).toContain('run over');
+    expect(await readCell(page, 'Source, as bought')).toContain('900 g');
+  });
+
+  test('remembers which unit leads, and the batch, over a reload', async () => {
+    await page.getByText('US first').click();
+    await typeInto(page, 'Source, as bought', '6 oz');
+    await page.reload();
+    await page.getByRole('grid').waitFor();
+    expect((await readCell(page, 'Source, as bought')).indexOf('cup')).toBeLessThan(
+      (await readCell(page, 'Source, as bought')).indexOf('170 g'),
+    );
+    await findCell(page, 'Source, as bought').click();
+    await page.keyboard.press('F2');
+    expect(await page.getByRole('textbox', { name: 'Source, as bought' }).inputValue()).toBe('6 oz');
+    await page.keyboard.press('Escape');
+  });
+});

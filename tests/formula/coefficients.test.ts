@@ -1,0 +1,71 @@
+import { describe, expect, test } from 'vitest';
+import {
+  chooseFrom,
+  coefficientIds,
+  coefficientInEffect,
+  coefficientKey,
+  coefficients,
+  isAllowed,
+  sharesOf,
+} from '../../src/formula/coefficients';
+import { grainIds, jarIds, recipeOf, sourceIds } from '../batches';
+
+describe('a coefficient', () => {
+  test('of every choice lies within what may be typed for it, with its origin', () => {
+    for (const vessel of jarIds) {
+      for (const source of sourceIds) {
+        for (const grains of grainIds) {
+          const recipe = recipeOf({ vessel, source, grains });
+          for (const id of coefficientIds) {
+            const { value, origin } = coefficientInEffect(id, recipe, chooseFrom(recipe));
+            const absent = (id === 'labelServing' && value === 0) || isAllowed(id, value);
+            expect(absent, `${id} of ${source} in ${vessel}: ${value}`).toBe(true);
+            expect(origin.kind).not.toBe('yours');
+          }
+        }
+      }
+    }
+  });
+
+  test('corrected holds for its own choice alone, or for the whole kitchen', () => {
+    expect(coefficientKey('uptake', recipeOf())).toBe('almond.uptake');
+    expect(coefficientKey('uptake', recipeOf({ source: 'hemp' }))).toBe('hemp.uptake');
+    expect(coefficientKey('brimfulUsual', recipeOf())).toBe('quartWide.brimfulUsual');
+    expect(coefficientKey('usualDose', recipeOf({ grains: 'milk' }))).toBe('milk.usualDose');
+    expect(coefficientKey('sugarUsual', recipeOf())).toBe('kitchen.sugarUsual');
+  });
+
+  test('corrected stays corrected, with its unit, unless it can’t be', () => {
+    const recipe = recipeOf({ yours: { 'almond.passing': { value: 0.5, how: 'learned' } } });
+    expect(coefficientInEffect('passing', recipe, chooseFrom(recipe))).toEqual({
+      value: 0.5,
+      unit: 'share',
+      origin: { kind: 'yours', how: 'learned' },
+    });
+    const impossible = recipeOf({ yours: { 'almond.passing': { value: 1.5, how: 'typed' } } });
+    expect(coefficientInEffect('passing', impossible, chooseFrom(impossible)).value).toBe(0.45);
+  });
+
+  test('has a symbol of its own', () => {
+    const symbols = coefficientIds.map((id) => coefficients[id].symbol);
+    expect(new Set(symbols).size).toBe(symbols.length);
+  });
+});
+
+describe('the shares of a blend', () => {
+  const blend = recipeOf({
+    sweetener: [
+      { id: 'honey', share: 3 },
+      { id: 'caneWhite', share: 1 },
+    ],
+  });
+
+  test('that do not add up to 1 count in proportion', () => {
+    expect(sharesOf(blend)).toBe(4);
+    expect(chooseFrom(blend).sweetener.map(({ share }) => share)).toEqual([0.75, 0.25]);
+  });
+
+  test('of an empty blend are none', () => {
+    expect(chooseFrom(recipeOf({ sweetener: [] })).sweetener).toEqual([]);
+  });
+});

@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { formulate } from '../../src/formula/formulate';
+import type { MeasuredRowId } from '../../src/formula/order';
+import type { Amount, Recipe } from '../../src/formula/recipe';
+import { measuredRecipe, recipeOf, typed } from '../batches';
+import { agrees, codesAt, differences, numberIn, problemAt } from '../results';
+
+function measuring(
+  entries: Partial<Record<MeasuredRowId, number>>,
+  changes: Partial<Recipe> = {},
+): ReturnType<typeof formulate> {
+  const measured: Partial<Record<MeasuredRowId, Amount>> = {};
+  for (const row of ['soakedMass', 'pulpMass', 'grainMass'] as const) {
+    const amount = entries[row];
+    if (amount !== undefined) measured[row] = { kind: 'mass', amount };
+  }
+  for (const row of ['milkVolume', 'drinkVolume'] as const) {
+    const amount = entries[row];
+    if (amount !== undefined) measured[row] = { kind: 'volume', amount };
+  }
+  return formulate(recipeOf({ ...changes, measured }));
+}
+
+const planned = formulate(recipeOf());
+
+describe('measuring', () => {
+  test('never resizes: source, water and jars stay as they were', () => {
+    const formulation = measuring({ soakedMass: 240, pulpMass: 200, milkVolume: 650, grainMass: 30, drinkVolume: 600 });
+    for (const id of ['vesselCount', 'sourceMass', 'soakWater', 'waterRatio', 'blendWater', 'blenderLoads'] as const) {
+      expect(numberIn(formulation, id), id).toBe(numberIn(planned, id));
+    }
+  });
+
+  test('milk gives sugar and grains for the milk that is really there', () => {
+    const formulation = measuring({ milkVolume: 650 });
+    expect(formulation.of('nativeSugar')).toBeCloseTo(planned.of('nativeSugar'), 9);
+    expect(numberIn(formulation, 'sweetenerMass')).toBeCloseTo((650 * 26.26) / 1000 / 1.050524, 4);
+    expect(numberIn(formulation, 'grainMass')).toBeCloseTo(650 * 0.054, 9);
+    expect(numberIn(formulation, 'headspaceDepth')).toBeGreaterThan(5);
+  });
+
+  test('milk leaves what was typed by weight as it is', () => {
+    const formulation = measuring({ milkVolume: 650 }, { given: [typed('sweetenerMass', 20)] });
+    expect(numberIn(formulation, 'sweetenerMass')).toBe(20);
+    expect(numberIn(formulation, 'sugarRate')).toBeCloseTo((20 * 1.050524 * 1000) / 650, 4);
+  });
+
+  test('milk beside milk that was typed says what was planned', () => {
+    const formulation = measuring({ milkVolume: 650 }, { given: [typed('milkVolume', 700)] });
+    expect(problemAt(formulation, 'milkVolume', 'measuredOff')).toMatchObject({ planned: 700, measured: 650 });
+  });
+
+  test('grains give the dose that is really there, and a typed dose says that it is off', () => {
+    const formulation = measuring({ grainMass: 30 }, { given: [typed('milkVolume', 500), typed('grainRate', 50)] });
+    expect(numberIn(formulation, 'grainRate')).toBeCloseTo(60, 9);
+    expect(problemAt(formulation, 'grainRate', 'measuredOff')).toMatchObject({ planned: 50 });
+  });
+
+  test('kefir gives the glasses that are really there', () => {
+    const shared = measuring({ drinkVolume: 600 }, { given: [typed('servings', 4)] });
+    expect(numberIn(shared, 'servings')).toBe(2.4);
+    const byGlass = measuring({ drinkVolume: 600 }, { given: [typed('sourceMass', 150), typed('servings', 4)] });
+    expect(numberIn(byGlass, 'servings')).toBe(4);
+    expect(numberIn(byGlass, 'servingSize')).toBe(150);
+  });
+
+  test('exactly what was planned changes nothing', () => {
+    const rows = ['soakedMass', 'pulpMass', 'milkVolume', 'drinkVolume', 'grainMass'] as const;
+    for (const row of rows) {
+      expect(differences(planned, measuring({ [row]: numberIn(planned, row) })), row).toEqual([]);
+    }
+  });
+
+  test('conserves mass wherever a coefficient takes up the difference', () => {
+    fc.assert(
+      fc.property(measuredRecipe, (recipe) => {
+        const { of, evaluation, rows } = formulate(recipe);
+        const corrected = evaluation.standing.coefficients;
+        const { soakedMass, pulpMass, milkVolume } = recipe.measured;
+        const solid = evaluation.choices.source.form === 'solid';
+        fc.pre(rows.milkVolume.status !== 'refused' && Number.isFinite(of('waterRatio')));
+        fc.pre(soakedMass === undefined || corrected.has('uptake') || rows.soakedMass.status === 'absent');
+        fc.pre(pulpMass === undefined || corrected.has('pulpMoisture') || !solid);
+        fc.pre(milkVolume === undefined || corrected.has('handlingLoss') || corrected.has('pulpMoisture'));
+        fc.pre(milkVolume === undefined || pulpMass === undefined || corrected.has('handlingLoss'));
+        const source = of('sourceMass');
+        const into = source * (1 + evaluation.c('uptake') + of('waterRatio'));
+        const out = of('leached') + of('pulpMass') + of('milkVolume') * of('milkDensity') + of('lost');
+        fc.pre(Number.isFinite(into) && Number.isFinite(out));
+        expect(agrees(into, out), `${into} in, ${out} out`).toBe(true);
+      }),
+      { numRuns: 3000 },
+    );
+  });
+});
+
+describe('what can’t be', () => {
+  test.each([
+    ['pulp heavier than the slurry', 'pulpMass', 1100],
+    ['more milk than there was slurry', 'milkVolume', 1000],
+    ['more kefir than there was in the jars', 'drinkVolume', 800],
+    ['nuts lighter after soaking than before', 'soakedMass', 100],
+  ] as const)('is told of: %s', (_, row, amount) => {
+    const formulation = measuring({ [row]: amount });
+    expect(numberIn(formulation, row)).toBe(amount);
+    expect(problemAt(formulation, row, 'measuredImpossible')).toMatchObject({ planned: numberIn(planned, row) });
+  });
+
+  test('is read no further: another unit, or nothing legible', () => {
+    const time = formulate(recipeOf({ measured: { pulpMass: { kind: 'time', amount: 3 } } }));
+    expect(codesAt(time, 'pulpMass')).toEqual(['wrongKind']);
+    const blank = formulate(recipeOf({ measured: { milkVolume: { kind: 'volume', amount: null } } }));
+    expect(codesAt(blank, 'milkVolume')).toEqual(['unreadable']);
+    expect(numberIn(blank, 'sweetenerMass')).toBe(numberIn(planned, 'sweetenerMass'));
+  });
+
+  test('has no place in a source that lacks it: a poured milk leaves no pulp', () => {
+    const formulation = measuring({ pulpMass: 50, soakedMass: 300 }, { source: 'coconutMilk' });
+    expect(formulation.rows.pulpMass).toMatchObject({ status: 'absent', absence: 'noPulp' });
+    expect(formulation.rows.soakedMass.status).toBe('absent');
+    expect(formulation.of('pulpMass')).toBe(0);
+  });
+
+  test('is no soaked weight of kernels that need no soak: it counts', () => {
+    const sunflower = measuring({ soakedMass: 310 }, { source: 'sunflower', given: [typed('sourceMass', 200)] });
+    expect(sunflower.rows.soakedMass).toMatchObject({ status: 'measured', value: 310 });
+    expect(sunflower.evaluation.c('uptake')).toBeCloseTo(0.55, 9);
+  });
+
+  test('leaves a plan that can’t be worked out with its own problem to mend', () => {
+    const formulation = measuring({ grainMass: 30 }, { source: 'cartonPlain', given: [typed('milkSolids', 15)] });
+    expect(codesAt(formulation, 'milkSolids')).toEqual(['noSolids']);
+    expect(problemAt(formulation, 'sourceMass', 'waits')).toMatchObject({ for: 'milkSolids' });
+    expect(formulation.rows.grainMass).toMatchObject({ status: 'measured', value: 30, working: null });
+  });
+});

@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import { formulate } from '../../../src/formula/formulate';
+import { recipeOf, typed } from '../../batches';
+import { codesAt, numberIn, problemAt, worked } from '../../results';
+
+// The wide-mouth quart by hand: brimful 946.352946 × 1.06 = 1003.134 mL. Neck 7.6 cm across and 2.25 cm high:
+// π × 3.8² × 2.25 = 102.070 mL. Shoulder 1.5 cm, radius 3.8 to 4.5: π × 1.5 × (3.8² + 3.8 × 4.5 + 4.5²)/3 = 81.351 mL.
+// Body 9 cm across: π × 4.5² = 63.617 mL a cm.
+const quart = recipeOf();
+
+describe('number of jars', () => {
+  test('is one, unless something asks for more', () => {
+    expect(worked(quart, 'vesselCount')).toBe(1);
+  });
+
+  test('is the fewest that keep the headspace: 3 L of milk fill 3200.8 mL, and 740.19 mL go in each', () => {
+    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 3000)] }));
+    expect(formulation.of('totalFill')).toBeCloseTo(3200.8, 0);
+    expect(numberIn(formulation, 'vesselCount')).toBe(5);
+    expect(codesAt(formulation, 'vesselCount')).toEqual(['severalJars']);
+  });
+
+  test('does not take another jar for a hair of rounding', () => {
+    const two = worked(recipeOf({ given: [typed('vesselCount', 2)] }), 'milkVolume');
+    expect(worked(recipeOf({ given: [typed('milkVolume', two)] }), 'vesselCount')).toBe(2);
+  });
+
+  test.each([1.5, 2.001])('refuses %s jars', (jars) => {
+    expect(codesAt(formulate(recipeOf({ given: [typed('vesselCount', jars)] })), 'vesselCount')).toEqual(['notWhole']);
+  });
+
+  test('refuses none and a thousand and one', () => {
+    expect(codesAt(formulate(recipeOf({ given: [typed('vesselCount', 0)] })), 'vesselCount')).toEqual(['notPositive']);
+    expect(codesAt(formulate(recipeOf({ given: [typed('vesselCount', 1001)] })), 'vesselCount')).toEqual(['tooLarge']);
+  });
+});
+
+describe('brimful capacity', () => {
+  test('is that of the kind of jar', () => {
+    expect(worked(quart, 'brimful')).toBeCloseTo(946.352946 * 1.06, 6);
+  });
+
+  test('typed makes it a jar of its own, with the shape of its kind', () => {
+    const formulation = formulate(recipeOf({ given: [typed('brimful', 1200)] }));
+    expect(numberIn(formulation, 'brimful')).toBe(1200);
+    expect(numberIn(formulation, 'headspaceVolume')).toBeCloseTo(262.94, 2);
+    expect(numberIn(formulation, 'fillVolume')).toBeCloseTo(1200 - 262.94, 2);
+  });
+
+  test('is read from the weight of the water it holds', () => {
+    const weighed = formulate(recipeOf({ given: [typed('brimful', 1000, 'mass')] }));
+    expect(numberIn(weighed, 'brimful')).toBeCloseTo(1000 / 0.99574, 1);
+  });
+
+  test('refuses a jar smaller than its neck and shoulder, and says what those hold', () => {
+    const small = formulate(recipeOf({ given: [typed('brimful', 150)] }));
+    expect(problemAt(small, 'brimful', 'jarTooSmall')).toMatchObject({ least: expect.closeTo(183.42, 2) });
+    expect(problemAt(small, 'milkVolume', 'waits')).toMatchObject({ for: 'brimful' });
+  });
+});
+
+describe('headspace', () => {
+  test('is 5 cm, which reaches 1.25 cm into the body: 102.070 + 81.351 + 1.25 × 63.617 = 262.94 mL', () => {
+    const formulation = formulate(quart);
+    expect(numberIn(formulation, 'headspaceDepth')).toBe(5);
+    expect(numberIn(formulation, 'headspaceVolume')).toBeCloseTo(262.94, 2);
+  });
+
+  test('typed as depth gives its room; typed as room gives its depth', () => {
+    expect(worked(recipeOf({ given: [typed('headspaceDepth', 2.25)] }), 'headspaceVolume')).toBeCloseTo(102.07, 2);
+    expect(worked(recipeOf({ given: [typed('headspaceVolume', 102.0703453)] }), 'headspaceDepth')).toBeCloseTo(2.25, 6);
+  });
+
+  test('of nothing at all fills to the brim, with a caution', () => {
+    const brim = formulate(recipeOf({ given: [typed('headspaceDepth', 0)] }));
+    expect(numberIn(brim, 'headspaceVolume')).toBe(0);
+    expect(numberIn(brim, 'fillVolume')).toBe(numberIn(brim, 'brimful'));
+    expect(codesAt(brim, 'headspaceDepth')).toEqual(['headspaceUnderWise']);
+  });
+
+  test('refuses a depth that leaves no jar, and says how deep it is', () => {
+    // (1003.134 − 183.421) ÷ 63.617 = 12.885 cm of body under 3.75 cm of neck and shoulder.
+    const deep = formulate(recipeOf({ given: [typed('headspaceDepth', 17)] }));
+    expect(problemAt(deep, 'headspaceDepth', 'headspaceTooDeep')).toMatchObject({ depth: expect.closeTo(16.635, 3) });
+  });
+
+  test('that is usual, but deeper than a small jar of one’s own, is refused at its root', () => {
+    const squat = formulate(recipeOf({ given: [typed('brimful', 200), typed('sourceMass', 100)] }));
+    expect(codesAt(squat, 'headspaceDepth')).toEqual(['headspaceTooDeep']);
+    expect(problemAt(squat, 'vesselCount', 'waits')).toMatchObject({ for: 'headspaceDepth' });
+  });
+
+  test('refuses a room as large as the jar', () => {
+    const all = formulate(recipeOf({ given: [typed('headspaceVolume', 1100)] }));
+    expect(problemAt(all, 'headspaceVolume', 'roomTooLarge')).toMatchObject({ brimful: expect.closeTo(1003.13, 2) });
+  });
+
+  test('waits for a brimful capacity that cannot be read', () => {
+    const formulation = formulate(recipeOf({ given: [typed('brimful', null), typed('headspaceVolume', 200)] }));
+    expect(codesAt(formulation, 'brimful')).toEqual(['unreadable']);
+    expect(problemAt(formulation, 'fillVolume', 'waits')).toMatchObject({ for: 'brimful' });
+  });
+});
+
+describe('fill', () => {
+  test('is brimful less the room left: 1003.13 − 262.94 = 740.19 mL', () => {
+    expect(worked(quart, 'fillVolume')).toBeCloseTo(740.19, 2);
+  });
+
+  test('is shared equally among several jars', () => {
+    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 3000)] }));
+    expect(numberIn(formulation, 'fillVolume')).toBeCloseTo(formulation.of('totalFill') / 5, 9);
+  });
+
+  test('to the very brim is taken, a drop more is refused', () => {
+    const brim = 946.352946 * 1.06;
+    expect(worked(recipeOf({ given: [typed('fillVolume', brim)] }), 'headspaceVolume')).toBe(0);
+    const over = formulate(recipeOf({ given: [typed('fillVolume', brim + 0.01)] }));
+    expect(codesAt(over, 'fillVolume')).toEqual(['fillOverBrim']);
+  });
+
+  test('that runs over is told where the room would be', () => {
+    const over = formulate(recipeOf({ given: [typed('vesselCount', 1), typed('milkVolume', 1500)] }));
+    const fill = numberIn(over, 'fillVolume');
+    expect(problemAt(over, 'headspaceVolume', 'overBrim')).toMatchObject({ over: expect.closeTo(fill - 1003.134, 2) });
+    expect(problemAt(over, 'headspaceDepth', 'waits')).toMatchObject({ for: 'headspaceVolume' });
+    expect(numberIn(over, 'vesselCount')).toBe(1);
+  });
+});
