@@ -6,6 +6,7 @@ import { App } from './ui/App';
 import './ui/style.css';
 import './ui/sheet.css';
 import './ui/jar.css';
+import './ui/batches.css';
 import './ui/working.css';
 import './ui/below.css';
 import './ui/phone.css';

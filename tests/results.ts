@@ -7,9 +7,9 @@ import type { Recipe } from '../src/formula/recipe';
 /** How near is equal where the same number is reached by another path, as a share of it. */
 export const rounding = 1e-9;
 
-/** Whether two numbers agree to rounding; below a millionth, to rounding of that. */
+/** Whether two numbers agree to rounding; below a thousandth, to rounding of that. */
 export function agrees(one: number, other: number): boolean {
-  return Math.abs(one - other) <= rounding * Math.max(Math.abs(one), Math.abs(other), 1e-6);
+  return Math.abs(one - other) <= rounding * Math.max(Math.abs(one), Math.abs(other), 1e-3);
 }
 
 /** The value of a numeric cell; fails the test where it has none. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { isRow } from '../formula/evaluate';
-import { measuredRows, rowOrder } from '../formula/order';
+import { measuredRows, rowOrder, stockIds } from '../formula/order';
 import { usualScoopSet } from '../measure/scoops';
 import { baseUnits, cupStandards } from '../measure/units';
 import { grains } from '../reference/grains';
@@ -43,6 +43,7 @@ const batch = z.object({
   given: z.array(givenCell).check(z.refine((cells) => areUnique(cells.map(({ row }) => row)))),
   measured: z.partialRecord(z.enum(measuredRows), cell),
   heat: z.nullable(heatStep),
+  onHand: z.exactOptional(z.partialRecord(z.enum(stockIds), cell)),
 });
 
 const yours = z.object({ value: z.number(), how: z.enum(['typed', 'measured', 'learned']) });

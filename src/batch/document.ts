@@ -4,8 +4,10 @@ import type { Batch, SheetDocument } from './document-schema';
 export { largestShare, longestName, longestText, mostBatches } from './document-limits';
 export type { Batch, Cell, GivenCell, Settings, SheetDocument } from './document-schema';
 
+const nothing = {};
+
 /** What the engine works this batch out from: its own cells, and the corrections that hold for every batch. */
 export function recipeOf({ yours }: SheetDocument, batch: Batch): Recipe {
-  const { vessel, source, sweetener, grains, given, measured, heat } = batch;
-  return { vessel, source, sweetener, grains, given, measured, yours, heat };
+  const { vessel, source, sweetener, grains, given, measured, heat, onHand = nothing } = batch;
+  return { vessel, source, sweetener, grains, given, measured, yours, heat, onHand };
 }

@@ -1,6 +1,6 @@
 import { coefficients } from '../formula/coefficients';
 import { labelOf } from '../formula/labels';
-import type { ChoiceRowId, MeasuredRowId, NumericRowId } from '../formula/order';
+import type { ChoiceRowId, MeasuredRowId, NumericRowId, StockId } from '../formula/order';
 import type { HeatStep, SweetenerPart } from '../formula/recipe';
 import { writeTrimmed } from '../measure/write-quantity';
 import { grains } from '../reference/grains';
@@ -34,6 +34,8 @@ export const stepNames = {
     `Blend ${parts.map(({ id }) => sweeteners[id].name).join(' with ')}`,
   setUse: (row: NumericRowId, use: 'onHand' | undefined) =>
     use === 'onHand' ? `Size the batch from ${labelOf(row)}` : `No longer size the batch from ${labelOf(row)}`,
+  stockUp: (stock: StockId, text: string) =>
+    isBlank(text) ? `Forget the ${stock} on hand` : `Have ${shorten(text)} of ${stock} on hand`,
   setHeat: (heat: HeatStep | null) => (heat === null ? 'Leave out the heat step' : `Heat the ${heat.what}`),
   correct: (key: string, value: number, decimalComma: boolean) =>
     `Use ${writeTrimmed(value, places, decimalComma)} for ${coefficientLabel(key)}`,

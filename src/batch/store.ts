@@ -1,13 +1,15 @@
 import { computed, signal } from '@preact/signals';
 import { type Formulation, formulate } from '../formula/formulate';
-import type { ChoiceRowId, MeasuredRowId, NumericRowId } from '../formula/order';
+import type { ChoiceRowId, MeasuredRowId, NumericRowId, StockId } from '../formula/order';
 import type { HeatStep, SweetenerPart } from '../formula/recipe';
+import type { WayOut } from '../formula/ways-out';
 import * as list from './batch-list';
 import { type Batch, recipeOf, type Settings, type SheetDocument } from './document';
 import * as edits from './edits';
 import * as histories from './history';
 import { changeSettings } from './settings';
 import { stepNames } from './step-names';
+import { stockUp, takeChanges } from './take-changes';
 
 export interface StoreOptions {
   /** What to tell the cook from the start, such as that a saved sheet could not be opened. */
@@ -78,6 +80,11 @@ export function createStore(initial: SheetDocument, options: StoreOptions = {}) 
       commit(edits.blendSweeteners(now(), batchId, parts), stepNames.blendSweeteners(parts)),
     setUse: (batchId: string, row: 'sweetenerMass' | 'grainMass', use: 'onHand' | undefined) =>
       commit(edits.setUse(now(), batchId, row, use), stepNames.setUse(row, use)),
+    takeWayOut: (batchId: string, { label, changes }: WayOut) => commit(takeChanges(now(), batchId, changes), label),
+    stockUp: (batchId: string, stock: StockId, text: string) =>
+      commit(stockUp(now(), batchId, stock, text), stepNames.stockUp(stock, text)),
+    /** Takes a document that an edit of several cells at once has made, as one step. */
+    takeEdit: (next: SheetDocument, step: string) => commit(next, step),
     setHeat: (batchId: string, heat: HeatStep | null) =>
       commit(edits.setHeat(now(), batchId, heat), stepNames.setHeat(heat)),
 

@@ -1,7 +1,7 @@
 import { type CautionId, cautions } from '../reference/cautions';
 import type { Origin } from '../reference/origins';
 import { type Note, notesOf } from '../reference/source-notes';
-import { sweeteners } from '../reference/sweeteners';
+import { sweetenerNotes } from '../reference/sweetener-notes';
 import { allergensOf } from './batch-allergens';
 import { type CautionTopic, cautionTopics, holdsFor, topicOf } from './caution-conditions';
 import type { Formulation } from './formulate';
@@ -81,9 +81,8 @@ function ofSource({ recipe }: Formulation): readonly Placed[] {
 
 function ofSweetener({ recipe }: Formulation): readonly Placed[] {
   return recipe.sweetener.flatMap(({ id }): Placed[] => {
-    const { caution, cautionOrigin } = sweeteners[id];
-    if (caution === undefined || cautionOrigin === undefined) return [];
-    return [{ id: `sweetener:${id}`, at: 'sweetener', topic: 'choice', text: caution, origin: cautionOrigin }];
+    const { caution } = sweetenerNotes[id];
+    return caution === undefined ? [] : [{ id: `sweetener:${id}`, at: 'sweetener', topic: 'choice', ...caution }];
   });
 }
 

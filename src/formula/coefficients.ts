@@ -241,6 +241,8 @@ export function isAllowed(id: CoefficientId, value: number): boolean {
 export function coefficientInEffect(id: CoefficientId, recipe: Recipe, choices: Choices): Coefficient {
   const published = coefficients[id].find(choices);
   const yours = recipe.yours[coefficientKey(id, recipe)];
+  // A figure of one’s own for what this source does not have counts for nothing.
+  if (published === none || published === noTime) return published;
   if (yours === undefined || !isAllowed(id, yours.value)) return published;
   return { value: yours.value, unit: published.unit, origin: { kind: 'yours', how: yours.how } };
 }

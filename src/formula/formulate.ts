@@ -49,9 +49,11 @@ export interface Formulation {
 export function formulate(recipe: Recipe): Formulation {
   const choices = chooseFrom(recipe);
   const given = recipe.given.filter(({ row }) => isTypable(numericRows[row]));
+  const tapWater =
+    coefficientInEffect('usualRatio', recipe, choices).value - coefficientInEffect('ownWater', recipe, choices).value;
+  const slack = 1e-3; // tolerance: a drop of water sizes nothing
   const plan = planBatch(given, {
-    takesWater:
-      coefficientInEffect('usualRatio', recipe, choices).value > coefficientInEffect('ownWater', recipe, choices).value,
+    takesWater: tapWater > slack,
     sweetens: fermentableOf(choices.sweetener, choices.grain.takes).value > 0,
   });
   const planned = new Evaluation(recipe, plan);

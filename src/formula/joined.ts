@@ -14,7 +14,8 @@ interface Reading {
  * The water ratio (g/g) at which a typed amount of source or of water gives a typed amount of milk, fill or drink.
  * Closed form: milk and native sugar are both linear in W′ and 1/W′ (see `models/milk.ts`), and so is what the grains
  * and the dissolved sweetener add. The usual sugar has three regimes (native sugar not counted, counted, enough by
- * itself), of which just one holds. Where no ratio does it: a problem naming both rows.
+ * itself), of which just one holds at a ratio. Of two ratios that do it, the one nearer to the usual. Where none does:
+ * a problem naming both rows.
  */
 export function joinedRatio(x: Access): number {
   const { target, fixed, kept } = wanted(x);
@@ -51,15 +52,15 @@ function anchor(x: Access): 'sourceMass' | 'blendWater' {
 
 /** What is wanted in all, mL; the part of it that does not grow with the milk; and what the grains add per mL of milk. */
 function wanted(x: Access): { target: number; fixed: number; kept: number } {
-  const perMilk = x.plan.grainsFixed ? 0 : x.of('grainRate') / 1000;
+  const perMilk = (): number => (x.plan.grainsFixed ? 0 : x.of('grainRate') / 1000);
   switch (x.plan.joinedBy) {
     case 'milk':
       return { target: x.of('milkVolume'), fixed: 0, kept: 0 };
     case 'drink':
-      return { target: x.of('drinkVolume'), fixed: x.of('drinkFixed'), kept: -perMilk * x.c('cling') };
+      return { target: x.of('drinkVolume'), fixed: x.of('drinkFixed'), kept: -perMilk() * x.c('cling') };
     default: {
       const target = x.of('vesselCount') * x.of('fillVolume');
-      return { target, fixed: x.of('fixedRoom'), kept: perMilk / x.c('grainDensity') };
+      return { target, fixed: x.of('fixedRoom'), kept: perMilk() / x.c('grainDensity') };
     }
   }
 }

@@ -1,9 +1,10 @@
 import { kitchen } from '../reference/kitchen';
 import { type CoefficientId, coefficientIds, coefficientKey, coefficients, isAllowed, sharesOf } from './coefficients';
 import type { Evaluation } from './evaluate';
+import { readGiven } from './givens';
 import { fermentableOf } from './models/blend';
 import { nativeRange } from './native';
-import type { NumericRowId, RowId } from './order';
+import { type NumericRowId, type RowId, stockIds, stockRows } from './order';
 import type { Problem } from './problem';
 import { numericRows } from './sheet';
 import { reducedAt } from './treated';
@@ -11,7 +12,18 @@ import { reducedAt } from './treated';
 /** What is worth knowing about a number that stands: outside its usual range, several jars, an estimated sugar. */
 export function notesFor(id: RowId, x: Evaluation): readonly Problem[] {
   const own = [...refusedCoefficients(id, x), ...(byRow[id]?.(x) ?? none)];
-  return isNumericRow(id) ? [...own, ...outsideUsual(id, x)] : own;
+  return isNumericRow(id) ? [...own, ...moreThanOnHand(id, x), ...outsideUsual(id, x)] : own;
+}
+
+/** Where the batch takes more of something than there is. */
+function moreThanOnHand(id: NumericRowId, x: Evaluation): readonly Problem[] {
+  const stock = stockIds.find((one) => stockRows[one] === id);
+  const onHand = stock === undefined ? undefined : x.recipe.onHand?.[stock];
+  if (stock === undefined || onHand === undefined) return none;
+  const have = readGiven(x, id, numericRows[id], onHand);
+  const needed = x.of(id);
+  if (typeof have !== 'number' || needed <= have * (1 + kitchen.agreement.value)) return none;
+  return [{ code: 'moreThanOnHand', at: id, stock, text: onHand.text, have, needed }];
 }
 
 const none: readonly Problem[] = [];
@@ -75,6 +87,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const slack = 1e-6; // tolerance
     return Math.abs(sum - 1) <= slack ? refused : [...refused, { code: 'sharesOff', at: 'sweetener', sum }];
   },
+  vessel: (x) => (x.plan.accepted.has('brimful') ? [{ code: 'ownCapacity', at: 'vessel' }] : none),
   soakWater: (x) => notSoaked('soakWater', x),
   soakTime: (x) => notSoaked('soakTime', x),
   vesselCount: (x) => {

@@ -56,6 +56,16 @@ export type AmountRowId = (typeof amountRows)[number];
 export const measuredRows = ['soakedMass', 'pulpMass', 'milkVolume', 'drinkVolume', 'grainMass', 'finalPH'] as const;
 export type MeasuredRowId = (typeof measuredRows)[number];
 
+/** What a cook can have on hand, and the row each of it is an amount of. */
+export const stockIds = ['source', 'sweetener', 'grains', 'jars'] as const;
+export type StockId = (typeof stockIds)[number];
+export const stockRows = {
+  source: 'sourceMass',
+  sweetener: 'sweetenerMass',
+  grains: 'grainMass',
+  jars: 'vesselCount',
+} as const satisfies Record<StockId, NumericRowId>;
+
 export const rowOrder: readonly RowId[] = sections.flatMap((section) => [...section.rows]);
 
 /** Quantities that rows share and the working shows, but that have no row of their own. */

@@ -1,6 +1,6 @@
 import type { Kind } from '../measure/units';
 import type { CoefficientId } from './coefficients';
-import type { NumericRowId, RowId } from './order';
+import type { NumericRowId, RowId, StockId } from './order';
 
 /**
  * What a user can have caused, as a value: a code, the row it stands at, its parameters. Its sentence is in `words.ts`.
@@ -49,7 +49,15 @@ type ProblemBody =
   | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
   | { readonly code: 'measuredImpossible'; readonly planned: number }
   | { readonly code: 'notAcid'; readonly measured: number }
-  | { readonly code: 'notSoaked' };
+  | { readonly code: 'notSoaked' }
+  | { readonly code: 'ownCapacity' }
+  | {
+      readonly code: 'moreThanOnHand';
+      readonly stock: StockId;
+      readonly text: string;
+      readonly have: number;
+      readonly needed: number;
+    };
 
 export type ProblemCode = ProblemBody['code'];
 export type Severity = 'refusal' | 'conflict' | 'caution' | 'note';
@@ -90,4 +98,6 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   measuredImpossible: 'caution',
   notAcid: 'caution',
   notSoaked: 'note',
+  ownCapacity: 'note',
+  moreThanOnHand: 'conflict',
 };

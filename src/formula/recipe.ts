@@ -3,7 +3,7 @@ import type { GrainId } from '../reference/grains';
 import type { JarId } from '../reference/jars';
 import type { SourceId } from '../reference/sources';
 import type { SweetenerId } from '../reference/sweeteners';
-import type { MeasuredRowId, NumericRowId } from './order';
+import type { MeasuredRowId, NumericRowId, StockId } from './order';
 
 /** An amount in the base unit of its kind (g, mL, cm, °C, h …); null where something was typed that cannot be read. */
 export interface Amount {
@@ -21,6 +21,11 @@ export interface Given extends Amount {
 export interface SweetenerPart {
   readonly id: SweetenerId;
   readonly share: number;
+}
+
+/** An amount on hand, with the text it was typed as. */
+export interface Stock extends Amount {
+  readonly text: string;
 }
 
 /** A coefficient the user has corrected, by typing it or by keeping what was measured. */
@@ -47,4 +52,6 @@ export interface Recipe {
   /** By coefficient key, such as `almond.uptake` or `kitchen.blenderSize`. */
   readonly yours: Readonly<Record<string, Yours>>;
   readonly heat?: HeatStep | null;
+  /** What there is of it, as typed; the sheet speaks up where the batch takes more. */
+  readonly onHand?: Readonly<Partial<Record<StockId, Stock>>>;
 }

@@ -1,5 +1,6 @@
 import type { CautionId } from '../reference/cautions';
 import { type Note, notesOf } from '../reference/source-notes';
+import { sweetenerNotes } from '../reference/sweetener-notes';
 import { findCaution } from './cautions';
 import type { Formulation } from './formulate';
 import { coolStep, coverStep, cultureStep, liftStep, waitStep } from './step-words/culturing';
@@ -83,11 +84,11 @@ function placedNotes(formulation: Formulation): readonly Placed[] {
     const at = step === 'blend' ? blending : placesOfNotes[step];
     return { at, note: { text, caution: caution === true, origin } };
   });
-  const ofSweetener = sweetener.flatMap(({ entry }): Placed[] => {
-    const { caution, cautionOrigin, state } = entry;
-    if (caution === undefined || cautionOrigin === undefined) return [];
-    const at: readonly StepId[] = state === 'fruit' ? ['blend'] : placesOfNotes.sweeten;
-    return [{ at, note: { text: caution, caution: true, origin: cautionOrigin } }];
+  const ofSweetener = formulation.recipe.sweetener.flatMap(({ id }, at): Placed[] => {
+    const { caution } = sweetenerNotes[id];
+    if (caution === undefined) return [];
+    const where: readonly StepId[] = sweetener[at]?.entry.state === 'fruit' ? ['blend'] : placesOfNotes.sweeten;
+    return [{ at: where, note: { text: caution.text, caution: true, origin: caution.origin } }];
   });
   // A caution about the grains holds when they go in; the rest is about how they are kept.
   const ofGrains = grain.notes.map(({ text, origin, caution }): Placed => {

@@ -46,7 +46,7 @@ const sentences: Sentences = {
   tooSmall: ({ least, kind }, write) =>
     `This is less than the sheet takes: ${write(least, kind)} at least. Check the unit.`,
   notWhole: () => 'Jars come whole. Type 1, 2, 3 and so on.',
-  notTyped: (_, __, row) => `${row} is worked out from other cells and can’t be typed.`,
+  notTyped: (_, __, row) => `${row} can’t be typed: it is worked out, or measured in its working.`,
   noCupWeight: ({ food }) => `No cup weight is published for this (${food}). Type it in grams or ounces.`,
   wrongKind: () => 'That unit measures something else. Use one that fits this row.',
   headspaceTooDeep: ({ depth }, write) =>
@@ -92,9 +92,12 @@ const sentences: Sentences = {
   nativeCounted: ({ native, lowered }, write) =>
     `Lowered by ${write(lowered)}, since the milk brings ${write(native)} of its own.`,
   measuredOff: ({ planned }, write) => `${write(planned)} was planned; the sheet goes on with what is really there.`,
-  measuredImpossible: () => 'That is more than went in. Read the scale or jug again.',
+  measuredImpossible: () => 'That can’t be, from what went in. Read the scale or jug again.',
   notAcid: ({ measured }, write) =>
     `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
+  ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
+  moreThanOnHand: ({ text, have, needed }, write) =>
+    `You have ${text} (${write(have)}), and this batch takes ${write(needed)}. Make less, or get more.`,
   notSoaked: () => 'This source is not soaked, so nothing is worked out from this.',
 };
 

@@ -370,7 +370,7 @@ const table = {
     food: '12012',
     cup: {
       grams: 30,
-      millilitres: 44.36034434375,
+      millilitres: 44.36029434375,
       measure: '3 tbsp',
       origin: published(
         'usda-sr',

@@ -1,5 +1,5 @@
 import type { FoodId } from './foods';
-import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
+import { fromMemory, judgement, type Origin, published } from './origins';
 
 export interface Sweetener {
   readonly name: string;
@@ -30,10 +30,6 @@ export interface Sweetener {
   readonly state: 'dry' | 'liquid' | 'fruit';
   /** Why it cannot be used: there is nothing in it the grains can ferment. */
   readonly refused?: string;
-  readonly refusedOrigin?: Origin;
-  readonly caution?: string;
-  readonly cautionOrigin?: Origin;
-  readonly flavour: string;
   readonly honeyUnderOne?: boolean;
   readonly mostlyFructose?: boolean;
 }
@@ -66,9 +62,7 @@ function noSugars(origin: Origin) {
   return { sucrose: 0, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0, origin };
 }
 
-const packetCaution = 'Packets are often bulked with real sugar such as glucose; read the label.';
-
-function refuse(name: string, refused: string, flavour: string) {
+function refuse(name: string, refused: string) {
   return {
     name,
     food: null,
@@ -78,10 +72,6 @@ function refuse(name: string, refused: string, flavour: string) {
     spoon: null,
     state: 'dry',
     refused,
-    refusedOrigin: fromMemory(),
-    caution: packetCaution,
-    cautionOrigin: commonPractice(),
-    flavour,
   } as const;
 }
 
@@ -97,7 +87,6 @@ const table = {
     waterOrigin: water('19335'),
     spoon: spoon('19335', '3 tsp', 12.6, tablespoon, 'Printed as 1 tsp, 4.2 g; three of them make a tablespoon.'),
     state: 'dry',
-    flavour: 'Clean, no taste of its own.',
   },
   caneRaw: {
     name: 'Cane sugar, raw (turbinado)',
@@ -110,7 +99,6 @@ const table = {
     waterOrigin: water('19908'),
     spoon: spoon('19908', '1 tsp', 4.6, teaspoon, 'The cup of the same record, 202 g, is 8 % lighter for its volume.'),
     state: 'dry',
-    flavour: 'Faint molasses.',
   },
   brown: {
     name: 'Brown sugar',
@@ -123,7 +111,6 @@ const table = {
     waterOrigin: water('19334'),
     spoon: spoon('19334', '1 tsp packed', 4.6, teaspoon),
     state: 'dry',
-    flavour: 'Caramel and molasses.',
   },
   mapleSyrup: {
     name: 'Maple syrup',
@@ -136,7 +123,6 @@ const table = {
     waterOrigin: water('19353'),
     spoon: spoon('19353', '1 tbsp', 20, tablespoon),
     state: 'liquid',
-    flavour: 'Maple, woody.',
   },
   mapleSugar: {
     name: 'Maple sugar',
@@ -151,7 +137,6 @@ const table = {
     waterOrigin: water('19340'),
     spoon: spoon('19340', '1 tsp', 3, teaspoon),
     state: 'dry',
-    flavour: 'Maple, toasted.',
   },
   honey: {
     name: 'Honey',
@@ -167,9 +152,6 @@ const table = {
     waterOrigin: water('19296'),
     spoon: spoon('19296', '1 tbsp', 21, tablespoon),
     state: 'liquid',
-    caution: 'Never for a child under 12 months. Raw honey brings its own microbes.',
-    cautionOrigin: published('infant-honey', 'both pages', 'That raw honey brings microbes is from memory.'),
-    flavour: 'Floral; strong in a long ferment.',
     honeyUnderOne: true,
   },
   molasses: {
@@ -183,7 +165,6 @@ const table = {
     waterOrigin: water('19304'),
     spoon: spoon('19304', '1 tbsp', 20, tablespoon, 'Printed as a serving of 1 tbsp.'),
     state: 'liquid',
-    flavour: 'Dark, bitter-sweet; a little goes far.',
   },
   agave: {
     name: 'Agave syrup',
@@ -196,13 +177,6 @@ const table = {
     waterOrigin: water('19912'),
     spoon: spoon('19912', '1 tsp', 6.9, teaspoon, 'The quarter cup of 55 g is impossible for a syrup.'),
     state: 'liquid',
-    caution: 'Mostly fructose: it ferments more slowly and the grains grow less.',
-    cautionOrigin: published(
-      'water-kefir-sugars-2021',
-      'abstract',
-      'Glucose went faster than fructose, and fructose in place of sucrose lowered the growth of the grains.',
-    ),
-    flavour: 'Mild, very sweet.',
     mostlyFructose: true,
   },
   coconutSugar: {
@@ -214,7 +188,6 @@ const table = {
     waterOrigin: fromMemory('1 to 3 g.'),
     spoon: guessedSpoon(12, '10 to 13 g.'),
     state: 'dry',
-    flavour: 'Caramel.',
   },
   dateSyrup: {
     name: 'Date syrup',
@@ -225,7 +198,6 @@ const table = {
     waterOrigin: fromMemory('20 to 30 g.'),
     spoon: guessedSpoon(20.5, '20 to 21 g.'),
     state: 'liquid',
-    flavour: 'Dates and toffee.',
   },
   dates: {
     name: 'Dates, medjool, blended in',
@@ -243,9 +215,6 @@ const table = {
       origin: published('usda-sr', 'Release 28, record 09421, 1 date, pitted'),
     },
     state: 'fruit',
-    caution: 'Blend them in before straining; some of their sugar stays in the pulp.',
-    cautionOrigin: commonPractice('That sugar stays in the pulp follows from the water the pulp holds.'),
-    flavour: 'Toffee.',
   },
   cornSyrup: {
     name: 'Corn syrup, light',
@@ -264,9 +233,6 @@ const table = {
     waterOrigin: water('19350'),
     spoon: spoon('19350', '1 tbsp', 22, tablespoon),
     state: 'liquid',
-    caution: 'How much of it ferments is very uncertain.',
-    cautionOrigin: judgement('Two releases of one record differ by 50 g in 100 g.'),
-    flavour: 'Neutral.',
   },
   dextrose: {
     name: 'Dextrose (glucose powder)',
@@ -279,9 +245,6 @@ const table = {
     waterOrigin: fromMemory('The water of the monohydrate; an anhydrous powder has none.'),
     spoon: guessedSpoon(10, '8 to 12 g, by how fine it is.'),
     state: 'dry',
-    caution: 'If the packet says anhydrous, a tenth less does.',
-    cautionOrigin: fromMemory('Computed: 0.9091 of the mass.'),
-    flavour: 'Clean, less sweet than sugar.',
   },
   sorghumSyrup: {
     name: 'Sorghum syrup',
@@ -296,7 +259,6 @@ const table = {
     waterOrigin: water('19355'),
     spoon: spoon('19355', '1 tbsp', 21, tablespoon),
     state: 'liquid',
-    flavour: 'Malty, earthy.',
   },
   caneSyrup: {
     name: 'Cane syrup',
@@ -317,26 +279,16 @@ const table = {
       'Record 90480 has a serving of 21 g without a volume; this is sorghum syrup’s.',
     ),
     state: 'liquid',
-    flavour: 'Light caramel.',
   },
-  stevia: refuse(
-    'Stevia',
-    'Stevia is sweet without sugar: there is nothing in it the grains can ferment.',
-    'Very sweet, liquorice.',
-  ),
-  erythritol: refuse('Erythritol', 'Erythritol is a sugar alcohol the grains cannot ferment.', 'Cool, sweet.'),
-  xylitol: refuse(
-    'Xylitol',
-    'Xylitol is a sugar alcohol the grains hardly ferment, and it can hold them back.',
-    'Cool, sweet.',
-  ),
+  stevia: refuse('Stevia', 'Stevia is sweet without sugar: there is nothing in it the grains can ferment.'),
+  erythritol: refuse('Erythritol', 'Erythritol is a sugar alcohol the grains cannot ferment.'),
+  xylitol: refuse('Xylitol', 'Xylitol is a sugar alcohol the grains hardly ferment, and it can hold them back.'),
   monkFruit: refuse(
     'Monk fruit extract',
     'Monk fruit extract is sweet without sugar: there is nothing in it the grains can ferment.',
-    'Very sweet, fruity.',
   ),
-  sucralose: refuse('Sucralose', 'Sucralose is sweet without being food: the grains cannot ferment it.', 'Very sweet.'),
-  allulose: refuse('Allulose', 'Allulose is a rare sugar the grains cannot ferment.', 'Mild, sweet.'),
+  sucralose: refuse('Sucralose', 'Sucralose is sweet without being food: the grains cannot ferment it.'),
+  allulose: refuse('Allulose', 'Allulose is a rare sugar the grains cannot ferment.'),
   none: {
     name: 'No sweetener',
     food: null,
@@ -345,7 +297,6 @@ const table = {
     waterOrigin: judgement('Nothing is added.'),
     spoon: null,
     state: 'dry',
-    flavour: 'The milk alone.',
   },
 } satisfies Record<string, Sweetener>;
 

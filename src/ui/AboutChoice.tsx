@@ -6,6 +6,7 @@ import type { Formulation } from '../formula/formulate';
 import type { ChoiceRowId } from '../formula/order';
 import { describeCoefficient, describeOrigin } from '../formula/origin-words';
 import { writeSignificant } from '../formula/working-text';
+import { sweetenerNotes } from '../reference/sweetener-notes';
 import { Correct } from './Correct';
 
 interface Props {
@@ -76,12 +77,15 @@ function SourceFacts({ formulation }: { formulation: Formulation }) {
 function SweetenerFacts({ formulation }: { formulation: Formulation }) {
   return (
     <>
-      {formulation.choices.sweetener.map(({ entry }) => (
-        <div key={entry.name}>
-          <p class="in-words">{entry.flavour}</p>
-          <span class="origin">{describeOrigin(entry.sugars.origin)}</span>
-        </div>
-      ))}
+      {formulation.recipe.sweetener.map(({ id }, at) => {
+        const entry = formulation.choices.sweetener[at]?.entry;
+        return (
+          <div key={id}>
+            <p class="in-words">{sweetenerNotes[id].flavour}</p>
+            {entry !== undefined && <span class="origin">{describeOrigin(entry.sugars.origin)}</span>}
+          </div>
+        );
+      })}
     </>
   );
 }

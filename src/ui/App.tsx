@@ -1,15 +1,18 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Store } from '../batch/store';
+import { afterPaint, afterPaintFailed, loadAfterPaint } from './after-paint';
 import { BelowLater, WorkingLater } from './Later';
 import { Masthead } from './Masthead';
 import { Sheet } from './Sheet';
-import { loadSentences } from './sentences';
 import { createSheetState } from './sheet-state';
 import { media, useMedia } from './use-media';
 
 interface Props {
   readonly store: Store;
 }
+
+const partMissing =
+  'A part of the page could not be loaded: steps and workings are missing. Reload the page when you are online again.';
 
 /** The whole page: the sheet, the working beside or under its row, then steps and cautions of each batch. */
 export function App({ store }: Props) {
@@ -18,10 +21,11 @@ export function App({ store }: Props) {
     [],
   );
   useEffect(() => {
-    loadSentences().catch(() => undefined);
+    loadAfterPaint();
   }, []);
   const wide = useMedia(media.wide);
-  const message = store.message.value;
+  const later = afterPaint.value;
+  const message = afterPaintFailed.value ? partMissing : store.message.value;
   return (
     <div class="page">
       <Masthead store={store} />
@@ -31,11 +35,12 @@ export function App({ store }: Props) {
         </p>
       )}
       <main>
+        <div class="tools-room">{later !== null && <later.SheetTools store={store} state={state} />}</div>
         <div class="bench">
           <Sheet store={store} state={state} workingInline={!wide} />
           {wide && <WorkingLater store={store} state={state} />}
         </div>
-        <BelowLater store={store} />
+        <BelowLater store={store} state={state} />
       </main>
       <footer class="foot">
         <p>

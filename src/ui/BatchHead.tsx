@@ -1,33 +1,28 @@
 import type { Batch } from '../batch/document';
-import { drawJar } from '../formula/drawing';
-import type { Formulation } from '../formula/formulate';
+import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
-import { type Kitchen, writeRow } from '../formula/write-row';
-import { describeJar } from './describe-jar';
+import { afterPaint } from './after-paint';
 import { InShort } from './InShort';
-import { JarDrawing } from './JarDrawing';
-import { leading } from './leading';
+import type { SheetState } from './sheet-state';
 
 interface Props {
   readonly batch: Batch;
-  readonly formulation: Formulation;
-  readonly kitchen: Kitchen;
+  readonly store: Store;
+  readonly state: SheetState;
 }
 
-/** The head of a batch's card: its name, what it is sized from, and its jar to scale. */
-export function BatchHead({ batch, formulation, kitchen }: Props) {
+/** The head of a batch's card: its name, what it is sized from, its jar to scale, and the batch in short. */
+export function BatchHead({ batch, store, state }: Props) {
+  const kitchen = store.settings.value;
+  const formulation = store.formulationOf(batch);
   const { sizedFrom } = formulation;
-  const depth = writeRow(formulation, 'headspaceDepth', kitchen);
+  const later = afterPaint.value;
   return (
     <>
-      <h2>{batch.name}</h2>
+      {later === null ? <h2>{batch.name}</h2> : <later.BatchTools batch={batch} store={store} state={state} />}
       <p>{sizedFrom === 'jar' ? 'Fills the jar to its headspace' : `Sized from “${labelOf(sizedFrom)}”`}</p>
       <div class="at-a-glance">
-        <JarDrawing
-          drawing={drawJar(formulation)}
-          words={describeJar(formulation, kitchen)}
-          headspace={depth === null ? '' : leading(depth, kitchen.leads).first}
-        />
+        <div class="jar-room">{later !== null && <later.JarOf formulation={formulation} kitchen={kitchen} />}</div>
         <InShort formulation={formulation} kitchen={kitchen} />
       </div>
     </>

@@ -1,10 +1,11 @@
 import type { Formulation, RowResult } from '../formula/formulate';
 import { describeAbsence } from '../formula/labels';
-import type { NumericRowId } from '../formula/order';
+import type { NumericRowId, RowId } from '../formula/order';
 import { severities } from '../formula/problem';
+import type { WayOut } from '../formula/ways-out';
 import { type Kitchen, type Written, writeRow } from '../formula/write-row';
+import { afterPaint } from './after-paint';
 import { leading } from './leading';
-import { sentences } from './sentences';
 
 interface Props {
   readonly id: NumericRowId;
@@ -14,10 +15,15 @@ interface Props {
   readonly typed: string | null;
   /** The plain sentence for a typed text that can't be read. */
   readonly unreadable: string | null;
+  /** How far it is from the batch it is compared with; null where there is nothing to say. */
+  readonly compared: string | null;
+  /** Whether the cell is the current one, so that its buttons can be tabbed to. */
+  readonly here: boolean;
+  readonly onWayOut: (way: WayOut) => void;
 }
 
 /** What a cell of numbers shows: the amount in both units, how it came to be there, and what is to be said about it. */
-export function CellBody({ id, formulation, kitchen, typed, unreadable }: Props) {
+export function CellBody({ id, formulation, kitchen, typed, unreadable, compared, here, onWayOut }: Props) {
   const result = formulation.rows[id];
   const written = writeRow(formulation, id, kitchen);
   return (
@@ -31,7 +37,17 @@ export function CellBody({ id, formulation, kitchen, typed, unreadable }: Props)
       ) : (
         <Amount written={written} result={result} kitchen={kitchen} typed={typed} each={written.each} />
       )}
-      <Problems result={result} kitchen={kitchen} unreadable={unreadable} />
+      {formulation.sizedFrom === id && <span class="sized">the batch is sized from this</span>}
+      {compared !== null && <span class="compared">{compared}</span>}
+      <Problems
+        formulation={formulation}
+        result={result}
+        kitchen={kitchen}
+        unreadable={unreadable}
+        here={here}
+        onWayOut={onWayOut}
+      />
+      <Care id={id} formulation={formulation} />
     </div>
   );
 }
@@ -81,23 +97,58 @@ function Pencil() {
 }
 
 interface ProblemsProps {
+  readonly formulation: Formulation;
   readonly result: RowResult;
   readonly kitchen: Kitchen;
   readonly unreadable: string | null;
+  readonly here: boolean;
+  readonly onWayOut: (way: WayOut) => void;
 }
 
-export function Problems({ result, kitchen, unreadable }: ProblemsProps) {
-  const say = sentences.value;
+/** What is to be said about a cell, and the ways out as buttons. */
+export function Problems({ formulation, result, kitchen, unreadable, here, onWayOut }: ProblemsProps) {
+  const say = afterPaint.value;
   if (say === null) return null;
   return (
     <>
       {result.problems.map((problem) => (
-        <p class={`problem ${severities[problem.code]}`} key={problem.code}>
-          <span>
-            {problem.code === 'unreadable' && unreadable !== null ? unreadable : say.describeProblem(problem, kitchen)}
-          </span>
-        </p>
+        <div class={`problem ${severities[problem.code]}`} key={problem.code}>
+          <div>
+            <p>
+              {problem.code === 'unreadable' && unreadable !== null
+                ? unreadable
+                : say.describeProblem(problem, kitchen)}
+            </p>
+            <WaysOut ways={say.waysOut(problem, formulation)} here={here} onWayOut={onWayOut} />
+          </div>
+        </div>
       ))}
     </>
   );
+}
+
+interface WaysOutProps {
+  readonly ways: readonly WayOut[];
+  readonly here: boolean;
+  readonly onWayOut: (way: WayOut) => void;
+}
+
+function WaysOut({ ways, here, onWayOut }: WaysOutProps) {
+  if (ways.length === 0) return null;
+  return (
+    <div class="ways-out">
+      {ways.map((way) => (
+        <button type="button" class="way-out" key={way.label} tabIndex={here ? 0 : -1} onClick={() => onWayOut(way)}>
+          {way.label}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** That there are cautions for this number; they stand in full in its working. */
+export function Care({ id, formulation }: { id: RowId; formulation: Formulation }) {
+  const cautions = afterPaint.value?.cautionsAt(id, formulation).length ?? 0;
+  if (cautions === 0) return null;
+  return <span class="care">take care: {cautions === 1 ? 'one caution' : `${cautions} cautions`} in its working</span>;
 }

@@ -1,9 +1,10 @@
+import { useComputed } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import type { ChoiceRowId } from '../formula/order';
-import { Problems } from './Cell';
+import { Care, Problems } from './Cell';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
 import type { SheetState } from './sheet-state';
@@ -13,14 +14,18 @@ interface Props {
   readonly batch: Batch;
   readonly store: Store;
   readonly state: SheetState;
+  readonly column: number;
+  readonly picked: boolean;
 }
 
 /** A cell with a menu. The cell itself is a stop of the grid; Enter, F2 or a letter goes into the menu, Escape out. */
-export function ChoiceCell({ id, batch, store, state }: Props) {
+export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
   const menu = useRef<HTMLSelectElement>(null);
   const cell = useRef<HTMLTableCellElement>(null);
-  const here = state.spot.value.line === id && state.spot.value.batch === batch.id;
-  const result = store.formulationOf(batch).rows[id];
+  const isHere = () => state.spot.value.line === id && state.spot.value.batch === batch.id;
+  const here = useComputed(isHere).value;
+  const formulation = store.formulationOf(batch);
+  const result = formulation.rows[id];
   const spot = { line: id, batch: batch.id };
 
   const enter = (event: KeyboardEvent) => {
@@ -40,17 +45,19 @@ export function ChoiceCell({ id, batch, store, state }: Props) {
 
   return (
     <td
-      class="cell given-choice"
+      class={picked ? 'cell given-choice picked' : 'cell given-choice'}
       role="gridcell"
       ref={cell}
       data-quantity={id}
       data-batch={batch.id}
       data-spot={here}
-      aria-selected={here}
+      aria-colindex={column}
+      aria-selected={picked}
       aria-labelledby={`label-${id} ${id}-${batch.id}`}
       tabIndex={here ? 0 : -1}
-      onFocus={() => state.select(spot)}
-      onClick={() => state.select(spot)}
+      onFocus={() => !isHere() && state.select(spot)}
+      onMouseDown={(event) => (event.shiftKey ? state.extendTo(spot, true) : state.select(spot))}
+      onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
       onKeyDown={enter}
     >
       <select
@@ -73,11 +80,17 @@ export function ChoiceCell({ id, batch, store, state }: Props) {
           </optgroup>
         ))}
       </select>
-      {result.problems.length > 0 && (
-        <div class="cell-body">
-          <Problems result={result} kitchen={store.settings.value} unreadable={null} />
-        </div>
-      )}
+      <div class="cell-body under-choice">
+        <Problems
+          formulation={formulation}
+          result={result}
+          kitchen={store.settings.value}
+          unreadable={null}
+          here={here}
+          onWayOut={(way) => store.takeWayOut(batch.id, way)}
+        />
+        <Care id={id} formulation={formulation} />
+      </div>
     </td>
   );
 }

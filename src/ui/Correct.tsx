@@ -18,6 +18,10 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
   const [problem, setProblem] = useState<string | null>(null);
   const yours = coefficient.origin.kind === 'yours';
 
+  const leave = () => {
+    setProblem(null);
+    setText(null);
+  };
   const keep = (event: Event) => {
     event.preventDefault();
     const read = readCoefficient(id, text ?? '', store.settings.value.decimalComma);
@@ -25,8 +29,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
       setProblem(read.why);
       return;
     }
-    setProblem(null);
-    setText(null);
+    leave();
     store.correct(at, read.value);
   };
 
@@ -60,7 +63,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
       <button type="submit" class="button">
         Keep
       </button>
-      <button type="button" class="follow" onClick={() => setText(null)}>
+      <button type="button" class="follow" onClick={leave}>
         Leave it
       </button>
       {problem !== null && (

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks';
+import { cellProblem } from '../batch/cell-problem';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import type { MeasuredRowId } from '../formula/order';
-
-import { sentences } from './sentences';
 
 interface Props {
   readonly id: MeasuredRowId;
@@ -16,7 +15,7 @@ interface Props {
 export function Measuring({ id, batch, store }: Props) {
   const cell = batch.measured[id] ?? null;
   const [text, setText] = useState(cell?.text ?? '');
-  const problem = cell === null ? null : (sentences.value?.cellProblem(id, cell, store.settings.value) ?? null);
+  const problem = cell === null ? null : cellProblem(id, cell, store.settings.value);
   const keep = (event: Event) => {
     event.preventDefault();
     store.measureCell(batch.id, id, text);

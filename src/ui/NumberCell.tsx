@@ -1,13 +1,13 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useComputed } from '@preact/signals';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import { labelOf } from '../formula/labels';
 import type { NumericRowId } from '../formula/order';
 import { writeRow } from '../formula/write-row';
+import { afterPaint } from './after-paint';
 import { CellBody } from './Cell';
+import { CellEditor } from './CellEditor';
 import { typesCharacter } from './grid-keys';
 import { leading } from './leading';
-import { sentences } from './sentences';
 import type { SheetState } from './sheet-state';
 
 interface Props {
@@ -15,17 +15,20 @@ interface Props {
   readonly batch: Batch;
   readonly store: Store;
   readonly state: SheetState;
+  readonly column: number;
+  /** Whether the cell is in the selected range. */
+  readonly picked: boolean;
 }
 
 /** A cell that is typed into: typing replaces, Enter or F2 opens what stands there, Escape restores, Delete gives it back. */
-export function NumberCell({ id, batch, store, state }: Props) {
-  const here = state.spot.value.line === id && state.spot.value.batch === batch.id;
-  const editing = state.editing.value;
-  const open = here && editing !== null && editing.row === id && editing.batch === batch.id;
+export function NumberCell({ id, batch, store, state, column, picked }: Props) {
+  const isHere = () => state.spot.value.line === id && state.spot.value.batch === batch.id;
+  const here = useComputed(isHere).value;
+  const open = useComputed(() => state.editing.value?.row === id && state.editing.value.batch === batch.id).value;
   const settings = store.settings.value;
   const formulation = store.formulationOf(batch);
   const given = batch.given.find(({ row }) => row === id) ?? null;
-  const unreadable = given === null ? null : (sentences.value?.cellProblem(id, given, settings) ?? null);
+  const unreadable = given === null ? null : (afterPaint.value?.cellProblem(id, given, settings) ?? null);
   const spot = { line: id, batch: batch.id };
 
   const start = (text: string, touched: boolean) => {
@@ -36,41 +39,43 @@ export function NumberCell({ id, batch, store, state }: Props) {
     start(given?.text ?? (written === null ? '' : leading(written, settings.leads).first), false);
   };
   const press = (event: KeyboardEvent) => {
-    if (open) return;
+    if (open || event.target !== event.currentTarget) return;
     if (event.key === 'Enter' || event.key === 'F2') openWithWhatStands();
     else if (event.key === 'Delete' || event.key === 'Backspace') store.clearCell(batch.id, id);
     else if (typesCharacter(event)) start(event.key, true);
     else return;
     event.preventDefault();
   };
-  const touch = () => {
-    if (here && document.activeElement?.getAttribute('data-spot') === 'true') openWithWhatStands();
-    else state.select(spot);
+  const point = (event: MouseEvent) => {
+    if (open || (event.target instanceof Element && event.target.closest('button') !== null)) return;
+    if (event.shiftKey) {
+      event.preventDefault();
+      state.extendTo(spot, true);
+    } else if (here && event.currentTarget === document.activeElement) {
+      event.preventDefault();
+      openWithWhatStands();
+    } else state.select(spot);
   };
 
   return (
     <td
-      class="cell"
+      class={picked ? 'cell picked' : 'cell'}
       role="gridcell"
       data-quantity={id}
       data-batch={batch.id}
       data-spot={here}
-      aria-selected={here}
+      aria-colindex={column}
+      aria-selected={picked}
       aria-labelledby={`label-${id} ${id}-${batch.id}`}
       aria-invalid={formulation.rows[id].status === 'refused' ? 'true' : undefined}
       tabIndex={here ? 0 : -1}
-      onFocus={() => state.select(spot)}
-      onDblClick={openWithWhatStands}
+      onFocus={(event) => event.target === event.currentTarget && !isHere() && state.select(spot)}
       onKeyDown={press}
-      onMouseDown={(event) => {
-        if (!open && here && event.currentTarget === document.activeElement) {
-          event.preventDefault();
-          touch();
-        }
-      }}
+      onMouseDown={point}
+      onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
     >
       {open ? (
-        <Editor id={id} batch={batch} store={store} state={state} />
+        <CellEditor id={id} batch={batch} store={store} state={state} />
       ) : (
         <div id={`${id}-${batch.id}`}>
           <CellBody
@@ -79,6 +84,9 @@ export function NumberCell({ id, batch, store, state }: Props) {
             kitchen={settings}
             typed={given?.text ?? null}
             unreadable={unreadable}
+            onWayOut={(way) => store.takeWayOut(batch.id, way)}
+            here={here}
+            compared={compared(id, batch, store, state)}
           />
         </div>
       )}
@@ -86,50 +94,10 @@ export function NumberCell({ id, batch, store, state }: Props) {
   );
 }
 
-function Editor({ id, batch, store, state }: Props) {
-  const input = useRef<HTMLInputElement>(null);
-  const done = useRef(false);
-  const editing = state.editing.value;
-
-  useEffect(() => {
-    input.current?.focus();
-    if (editing?.touched === false) input.current?.select();
-  }, []);
-
-  if (editing === null) return null;
-  const close = (focusCell: boolean) => {
-    done.current = true;
-    state.editing.value = null;
-    if (focusCell) state.wantsFocus.value = true;
-  };
-  const commit = (focusCell: boolean) => {
-    if (done.current) return;
-    const { touched, text } = editing;
-    close(focusCell);
-    if (touched) store.typeCell(batch.id, id, text);
-  };
-
-  return (
-    <input
-      class="editor"
-      ref={input}
-      aria-label={labelOf(id)}
-      value={editing.text}
-      enterkeyhint="done"
-      autocomplete="off"
-      autocapitalize="off"
-      spellcheck={false}
-      onInput={(event) => {
-        state.editing.value = { ...editing, touched: true, text: event.currentTarget.value };
-      }}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') commit(true);
-        else if (event.key === 'Escape') close(true);
-        else if (event.key === 'Tab') commit(false);
-        event.stopPropagation();
-        if (event.key === 'Enter' || event.key === 'Escape') event.preventDefault();
-      }}
-      onBlur={() => commit(false)}
-    />
-  );
+/** How far this batch is from the one it is compared with. */
+function compared(id: NumericRowId, batch: Batch, store: Store, state: SheetState): string | null {
+  const other = store.document.value.batches.find((one) => one.id === state.comparedWith.value);
+  if (other === undefined || other === batch) return null;
+  const compareRow = afterPaint.value?.compareRow;
+  return compareRow?.(id, store.formulationOf(batch), store.formulationOf(other), store.settings.value) ?? null;
 }

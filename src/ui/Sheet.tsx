@@ -1,11 +1,19 @@
+import { Fragment } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../batch/store';
-import { type SectionId, sections } from '../formula/order';
+import { type RowId, type SectionId, sections } from '../formula/order';
+import { afterPaint } from './after-paint';
 import { BatchHead } from './BatchHead';
+import { columnCount, columnIndex, wholeSpan } from './columns-on-screen';
 import { moveByKey } from './grid-keys';
+import { isRowLine, rangeBetween } from './grid-range';
 import { WorkingLater } from './Later';
+import { SectionLine } from './SectionLine';
 import { SheetRow } from './SheetRow';
+import { Spacer } from './Spacer';
 import type { SheetState, Spot } from './sheet-state';
+import { useClipboard } from './use-clipboard';
+import { useColumns } from './use-columns';
 import { media, useMedia } from './use-media';
 
 interface Props {
@@ -17,111 +25,117 @@ interface Props {
 
 const page = 8;
 
-/** The grid: rows of quantities in the order of the work, a column for each batch. */
+/** The grid: rows of quantities in the order of the work, a column for each batch that is on screen. */
 export function Sheet({ store, state, workingInline }: Props) {
-  const grid = useRef<HTMLTableElement>(null);
-  const { batches } = store.document.value;
-  const lines = visibleLines(state.folded.value);
-  const spot = state.spot.value;
+  const frame = useRef<HTMLDivElement>(null);
   const phone = useMedia(media.phone);
+  const all = store.document.value.batches;
+  const { batch: here } = state.spot.value;
+  const shown = phone ? all.filter(({ id }) => id === here) : all;
+  const { drawn, show } = useColumns(frame, shown.length);
+  const batches = shown.slice(drawn.from, drawn.to);
+  const different =
+    state.onlyDifferent.value && all.length > 1
+      ? (afterPaint.value?.rowsThatDiffer(all.map(store.formulationOf)) ?? null)
+      : null;
+  const lines = visibleLines(state.folded.value, different);
+  const ids = shown.map(({ id }) => id);
+  const range = () => rangeBetween(state.anchor.value, state.spot.value, lines, ids);
+  useClipboard(frame, store, state, range, lines.filter(isRowLine), ids);
+
+  // A spot in a batch that is gone goes to the first one there is.
+  const first = all[0]?.id;
+  useEffect(() => {
+    if (first !== undefined && !all.some(({ id }) => id === here)) state.select({ ...state.spot.peek(), batch: first });
+  }, [all, here]);
 
   useEffect(() => {
     if (!state.wantsFocus.value) return;
-    grid.current?.querySelector<HTMLElement>('[data-spot="true"]')?.focus();
+    const cell = frame.current?.querySelector<HTMLElement>(placeOf(state.spot.value));
+    if (cell === undefined || cell === null) {
+      show(ids.indexOf(state.spot.value.batch));
+      return;
+    }
     state.wantsFocus.value = false;
+    cell.focus({ preventScroll: true });
+    show(ids.indexOf(state.spot.value.batch));
+    cell.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   });
 
   const move = (event: KeyboardEvent) => {
     if (state.editing.value !== null || event.altKey) return;
-    const row = lines.indexOf(spot.line);
-    const column = batches.findIndex(({ id }) => id === spot.batch);
-    const to = moveByKey(event, { row, column }, { rows: lines.length, columns: batches.length, page });
-    if (to === null) return;
-    const line = lines[to.row];
-    const batch = batches[to.column];
+    const spot = state.spot.value;
+    const from = { row: lines.indexOf(spot.line), column: ids.indexOf(spot.batch) };
+    const to = moveByKey(event, from, { rows: lines.length, columns: ids.length, page });
+    const line = to === null ? undefined : lines[to.row];
+    const batch = to === null ? undefined : ids[to.column];
     if (line === undefined || batch === undefined) return;
     event.preventDefault();
-    state.goTo({ line, batch: batch.id });
+    if (event.shiftKey) state.extendTo({ line, batch }, true);
+    else state.goTo({ line, batch });
   };
 
   return (
-    <div class="sheet-frame">
+    <div class="sheet-frame" ref={frame}>
       <table
         class="sheet"
         role="grid"
         aria-label="Batches"
-        aria-colcount={batches.length + 1}
-        ref={grid}
+        aria-multiselectable="true"
+        aria-colcount={columnCount(shown.length)}
         onKeyDown={move}
       >
         <thead>
           <tr>
             {!phone && <td class="corner" />}
-            {batches.map((batch) => (
-              <th scope="col" class="batch-head" colSpan={phone ? 2 : 1} key={batch.id}>
-                <BatchHead batch={batch} formulation={store.formulationOf(batch)} kitchen={store.settings.value} />
+            <Spacer width={drawn.before} />
+            {batches.map((batch, at) => (
+              <th
+                scope="col"
+                class="batch-head"
+                colSpan={phone ? 2 : 1}
+                key={batch.id}
+                aria-colindex={columnIndex(drawn, at)}
+              >
+                <BatchHead batch={batch} store={store} state={state} />
               </th>
             ))}
+            <Spacer width={drawn.after} />
           </tr>
         </thead>
-        {sections.map((section) => {
-          const folded = state.folded.value.has(section.id);
-          return (
-            <tbody key={section.id}>
-              <SectionLine id={section.id} label={section.label} state={state} columns={batches.length} />
-              {!folded &&
-                section.rows.map((row) => (
-                  <>
-                    <SheetRow key={row} id={row} store={store} state={state} />
-                    {workingInline && state.visited.value && spot.line === row && (
-                      <tr class="working-line" key={`${row}-working`}>
-                        <td colSpan={batches.length + 1}>
-                          <WorkingLater store={store} state={state} />
-                        </td>
-                      </tr>
-                    )}
-                  </>
-                ))}
-            </tbody>
-          );
-        })}
+        {sections.map((section) => (
+          <tbody key={section.id}>
+            <SectionLine id={section.id} label={section.label} state={state} batches={batches} drawn={drawn} />
+            {section.rows
+              .filter((row) => lines.includes(row))
+              .map((row) => (
+                <Fragment key={row}>
+                  <SheetRow id={row} store={store} state={state} batches={batches} drawn={drawn} range={range} />
+                  {workingInline && state.visited.value && state.spot.value.line === row && (
+                    <tr class="working-line">
+                      <td colSpan={wholeSpan(batches.length)}>
+                        <WorkingLater store={store} state={state} />
+                      </td>
+                    </tr>
+                  )}
+                </Fragment>
+              ))}
+          </tbody>
+        ))}
       </table>
     </div>
   );
 }
 
+/** Where a spot is drawn: not where it was last drawn, since keys may come faster than the sheet is drawn. */
+function placeOf({ line, batch }: Spot): string {
+  return isRowLine(line) ? `[data-quantity="${line}"][data-batch="${batch}"]` : `[data-line="${line}"]`;
+}
+
 /** Lines that can be gone to: section names, and the rows of the sections that are not folded. */
-function visibleLines(folded: ReadonlySet<SectionId>): readonly Spot['line'][] {
-  return sections.flatMap(({ id, rows }): Spot['line'][] => [`section:${id}`, ...(folded.has(id) ? [] : rows)]);
-}
-
-interface SectionProps {
-  readonly id: SectionId;
-  readonly label: string;
-  readonly state: SheetState;
-  readonly columns: number;
-}
-
-function SectionLine({ id, label, state, columns }: SectionProps) {
-  const here = state.spot.value.line === `section:${id}`;
-  const folded = state.folded.value.has(id);
-  return (
-    <tr>
-      <th scope="rowgroup" class="label section-name">
-        <button
-          type="button"
-          class="fold"
-          aria-expanded={!folded}
-          tabIndex={here ? 0 : -1}
-          data-spot={here}
-          onClick={() => state.fold(id)}
-        >
-          {label}
-        </button>
-      </th>
-      {Array.from({ length: columns }, (_, at) => (
-        <td class="section-fill" key={at} />
-      ))}
-    </tr>
-  );
+function visibleLines(folded: ReadonlySet<SectionId>, only: ReadonlySet<RowId> | null): readonly Spot['line'][] {
+  return sections.flatMap(({ id, rows }): Spot['line'][] => [
+    `section:${id}`,
+    ...(folded.has(id) ? [] : rows.filter((row) => only === null || only.has(row))),
+  ]);
 }

@@ -2,46 +2,42 @@ import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { isRow } from '../formula/evaluate';
 import { labelOf } from '../formula/labels';
-import type { NumericRowId, RowId } from '../formula/order';
+import type { RowId } from '../formula/order';
 import { ChoiceCell } from './ChoiceCell';
+import { columnIndex, type Drawn } from './columns-on-screen';
+import type { Range } from './grid-range';
 import { NumberCell } from './NumberCell';
+import { Spacer } from './Spacer';
 import type { SheetState } from './sheet-state';
 
 interface Props {
   readonly id: RowId;
   readonly store: Store;
   readonly state: SheetState;
+  readonly batches: readonly Batch[];
+  readonly drawn: Drawn;
+  readonly range: () => Range;
 }
 
-/** One quantity across all batches. */
-export function SheetRow({ id, store, state }: Props) {
-  const { batches } = store.document.value;
-  const sized = batches.filter((batch) => store.formulationOf(batch).sizedFrom === id);
+/** One quantity across the batches that are drawn. */
+export function SheetRow({ id, store, state, batches, drawn, range }: Props) {
+  const { rows, batches: columns } = range();
+  const isPicked = (batch: Batch): boolean => rows.includes(id) && columns.includes(batch.id);
   return (
     <tr>
       <th scope="row" class="label" id={`label-${id}`}>
         {labelOf(id)}
-        {sized.length > 0 && <span class="sized">the batch is sized from this</span>}
       </th>
-      {batches.map((batch) => (
-        <CellOf key={batch.id} id={id} batch={batch} store={store} state={state} />
-      ))}
+      <Spacer width={drawn.before} />
+      {batches.map((batch, at) => {
+        const shared = { batch, store, state, column: columnIndex(drawn, at), picked: isPicked(batch) };
+        return isRow(id) ? (
+          <NumberCell key={batch.id} id={id} {...shared} />
+        ) : (
+          <ChoiceCell key={batch.id} id={id} {...shared} />
+        );
+      })}
+      <Spacer width={drawn.after} />
     </tr>
   );
-}
-
-interface CellProps extends Props {
-  readonly batch: Batch;
-}
-
-function CellOf({ id, batch, store, state }: CellProps) {
-  return isNumeric(id) ? (
-    <NumberCell id={id} batch={batch} store={store} state={state} />
-  ) : (
-    <ChoiceCell id={id} batch={batch} store={store} state={state} />
-  );
-}
-
-function isNumeric(id: RowId): id is NumericRowId {
-  return isRow(id);
 }

@@ -1,7 +1,7 @@
 import type { Store } from '../batch/store';
 import { cautionsAt } from '../formula/cautions';
 import { isRow } from '../formula/evaluate';
-import { labelOf } from '../formula/labels';
+import { describeAbsence, labelOf } from '../formula/labels';
 import type { ChoiceRowId, NumericRowId, RowId } from '../formula/order';
 import { isMeasuredRow } from '../formula/order';
 import { inNumbers, inSymbols } from '../formula/working-text';
@@ -61,8 +61,9 @@ function NumberWorking({ id, store, state }: NumberProps) {
   const batch = store.document.value.batches.find((one) => one.id === state.spot.value.batch);
   if (batch === undefined) return null;
   const { decimalComma } = store.settings.value;
-  const { working } = store.formulationOf(batch).rows[id];
+  const { working, absence } = store.formulationOf(batch).rows[id];
   const given = batch.given.find(({ row }) => row === id);
+  if (absence !== null) return <p class="in-words">{describeAbsence(absence)}</p>;
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
   return (
     <>

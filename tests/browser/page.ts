@@ -5,7 +5,7 @@ import { preview } from 'vite';
 import { findChromium } from './chromium';
 
 type ServingOptions = {
-  /** The folder of the built page; `dist` by default. */
+  /** The folder of the built page; by default the one named by DIST, and `dist` where that is not set. */
   readonly dist?: string;
   /** The folder of the host it is served from, with a slash at both ends; `/` by default. */
   readonly base?: string;
@@ -54,7 +54,10 @@ const quietly = [
  * Serves the built page on a free port of this machine and starts one browser, for all tests of a file. Throws where
  * the page is not built or no browser is installed.
  */
-export async function openPage({ dist = 'dist', base = '/' }: ServingOptions = {}): Promise<OpenedPage> {
+export async function openPage({
+  dist = process.env.DIST ?? 'dist',
+  base = '/',
+}: ServingOptions = {}): Promise<OpenedPage> {
   const outDir = resolve(dist);
   if (!existsSync(`${outDir}/index.html`)) throw new Error(`${dist} holds no page: run npm run build first`);
   const server = await preview({

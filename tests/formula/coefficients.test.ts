@@ -46,6 +46,11 @@ describe('a coefficient', () => {
     expect(coefficientInEffect('passing', impossible, chooseFrom(impossible)).value).toBe(0.45);
   });
 
+  test('of what a source does not have can’t be corrected into being there', () => {
+    const recipe = recipeOf({ yours: { 'almond.ownWater': { value: 0.3, how: 'typed' } } });
+    expect(coefficientInEffect('ownWater', recipe, chooseFrom(recipe)).value).toBe(0);
+  });
+
   test('has a symbol of its own', () => {
     const symbols = coefficientIds.map((id) => coefficients[id].symbol);
     expect(new Set(symbols).size).toBe(symbols.length);

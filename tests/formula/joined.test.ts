@@ -1,9 +1,12 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import type { Recipe } from '../../src/formula/recipe';
 import { plainRecipe, recipeOf, typed } from '../batches';
 import { agrees, codesAt, numberIn, problemAt } from '../results';
+
+// Thousands of recipes take longer than one example does.
+vi.setConfig({ testTimeout: 60_000 });
 
 describe('a water ratio that joins two amounts', () => {
   test('of almonds and milk, by hand: 150 g and 787.062 g of milk want R = 5', () => {

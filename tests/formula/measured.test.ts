@@ -1,10 +1,13 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import type { MeasuredRowId } from '../../src/formula/order';
 import type { Amount, Recipe } from '../../src/formula/recipe';
 import { measuredRecipe, recipeOf, typed } from '../batches';
 import { agrees, codesAt, differences, numberIn, problemAt } from '../results';
+
+// Thousands of recipes take longer than one example does.
+vi.setConfig({ testTimeout: 60_000 });
 
 function measuring(
   entries: Partial<Record<MeasuredRowId, number>>,

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type Formulation, formulate } from '../../src/formula/formulate';
 import { amountRows, type NumericRowId } from '../../src/formula/order';
 import type { TermId } from '../../src/formula/row';
 import { numericRows } from '../../src/formula/sheet';
 import { numericRowIds, plainRecipe, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees, codesAt, differences, numberIn } from '../results';
+
+// Thousands of recipes take longer than one example does.
+vi.setConfig({ testTimeout: 60_000 });
 
 const amounts: readonly TermId[] = [
   ...(['sourceMass', 'soakWater', 'soakedMass', 'blendWater', 'pulpMass', 'milkVolume'] as const),

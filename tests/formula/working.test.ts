@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { coefficients } from '../../src/formula/coefficients';
 import { termOf } from '../../src/formula/evaluate';
 import { type Formulation, formulate } from '../../src/formula/formulate';
@@ -7,6 +7,9 @@ import { intermediateIds } from '../../src/formula/order';
 import { Recorder, type Working, workingOf } from '../../src/formula/working';
 import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees } from '../results';
+
+// Thousands of recipes take longer than one example does.
+vi.setConfig({ testTimeout: 60_000 });
 
 const anything = fc.oneof(anyRecipe, sensibleRecipe, measuredRecipe);
 

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keysOf } from '../../src/batch/table-keys';
 import { foods } from '../../src/reference/foods';
+import { sweetenerNotes } from '../../src/reference/sweetener-notes';
 import { type Sweetener, sweeteners } from '../../src/reference/sweeteners';
 
 const entries = Object.entries(sweeteners);
@@ -95,9 +97,11 @@ describe('sweeteners', () => {
   });
 
   it('say where each caution and refusal comes from', () => {
-    for (const [id, { caution, cautionOrigin, refused: reason, refusedOrigin }] of entries) {
-      expect(cautionOrigin === undefined, id).toBe(caution === undefined);
-      expect(refusedOrigin === undefined, id).toBe(reason === undefined);
+    for (const id of keysOf(sweeteners)) {
+      const { caution, flavour, refusedOrigin } = sweetenerNotes[id];
+      expect(flavour, id).toMatch(/\.$/);
+      expect(refusedOrigin === undefined, id).toBe(sweeteners[id].refused === undefined);
+      if (caution !== undefined) expect(caution.text, id).toMatch(/\.$/);
     }
   });
 });

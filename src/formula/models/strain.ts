@@ -1,5 +1,5 @@
 import type { Composition } from '../../reference/sources';
-import { densityOf } from './density';
+import { densityOf, specificVolume } from './density';
 import type { SolidComponent, Strain } from './milk';
 import { type Appetite, hexoseOf, hexosePerDisaccharide, type Ranged, sumOfSugars } from './sugar';
 
@@ -65,10 +65,17 @@ export function foodDensity(food: Composition): number {
   });
 }
 
-/** The same drink with the sugar its label states: g of sugars in `serving` mL, the water giving way. */
+/**
+ * The same drink with the sugar its label states: g of sugars in `serving` mL, the water giving way gram for gram. With
+ * v the volume of a gram, s its sugars and c the sugars of a mL: s = c·v, and v falls with s as sugar displaces water.
+ */
 export function withLabelSugar(food: Composition, sugarPerServing: number, serving: number): Composition {
   if (!(serving > 0)) return food;
-  const sugars = Math.min((100 * sugarPerServing) / (serving * foodDensity(food)), food.water + (food.sugars ?? 0));
+  const before = (food.sugars ?? 0) / 100;
+  const wanted = sugarPerServing / serving;
+  const swap = specificVolume('carbohydrate') - specificVolume('water');
+  const share = (wanted * (1 / foodDensity(food) - before * swap)) / (1 - wanted * swap);
+  const sugars = Math.min(100 * share, food.water + (food.sugars ?? 0));
   const change = sugars - (food.sugars ?? 0);
   const kinds = { sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null };
   return { ...food, ...kinds, sugars, carbohydrate: food.carbohydrate + change, water: food.water - change };

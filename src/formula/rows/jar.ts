@@ -97,12 +97,7 @@ export const headspaceDepth: NumericRow = {
     usual: {
       words: 'The usual headspace, from the rim down to the surface, grains in.',
       formula: '{headspaceAsked}',
-      rule: (x) => {
-        const asked = x.of('headspaceAsked');
-        const depth = wholeDepth(jarProfile(x));
-        if (asked < depth || Number.isNaN(depth)) return Number.isNaN(depth) ? depth : asked;
-        return x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth });
-      },
+      rule: (x) => x.of('headspaceAsked'),
     },
     fromRoom: {
       words: 'How deep the room left reaches below the rim in a jar of this shape.',
@@ -125,7 +120,14 @@ export const headspaceVolume: NumericRow = {
     fromDepth: {
       words: 'The room in the neck, shoulder and body of the jar above the surface.',
       formula: 'room({headspaceDepth})',
-      rule: (x) => roomAbove(jarProfile(x), x.of('headspaceDepth')),
+      rule: (x) => {
+        const jar = jarProfile(x);
+        const asked = x.of('headspaceDepth');
+        const depth = wholeDepth(jar);
+        return asked >= depth
+          ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth })
+          : roomAbove(jar, asked);
+      },
     },
     fromFill: {
       words: 'Brimful capacity less the fill.',

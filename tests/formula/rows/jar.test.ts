@@ -88,6 +88,9 @@ describe('headspace', () => {
     const squat = formulate(recipeOf({ given: [typed('brimful', 200), typed('sourceMass', 100)] }));
     expect(codesAt(squat, 'headspaceDepth')).toEqual(['headspaceTooDeep']);
     expect(problemAt(squat, 'vesselCount', 'waits')).toMatchObject({ for: 'headspaceDepth' });
+    const filled = formulate(recipeOf({ given: [typed('brimful', 200)] }));
+    expect(codesAt(filled, 'headspaceDepth')).toEqual(['headspaceTooDeep']);
+    expect(problemAt(filled, 'milkVolume', 'waits')).toMatchObject({ for: 'headspaceDepth' });
   });
 
   test('refuses a room as large as the jar', () => {

@@ -1,0 +1,88 @@
+import { isRow } from '../formula/evaluate';
+import type { ChoiceRowId, RowId } from '../formula/order';
+import { numericRows } from '../formula/sheet';
+import { grains } from '../reference/grains';
+import { jars } from '../reference/jars';
+import { sources } from '../reference/sources';
+import { sweeteners } from '../reference/sweeteners';
+import type { SheetDocument } from './document';
+import { choose, typeCell } from './edits';
+import { isBlank, readCell } from './read-cell';
+
+/** Where a paste goes: the rows downwards and the batches to the right of the selected cell, and what cells show. */
+export interface PasteTarget {
+  readonly rows: readonly RowId[];
+  readonly batches: readonly string[];
+  /** The text a cell would be copied as: pasting that back changes nothing. */
+  readonly shown: (row: RowId, batchId: string) => string;
+}
+
+/** A pasted text that could not go into its cell. */
+export interface Refusal {
+  readonly row: RowId;
+  readonly batchId: string;
+  readonly text: string;
+  readonly why: 'unreadable' | 'notTyped' | 'noSuchChoice';
+}
+
+export interface Pasted {
+  readonly document: SheetDocument;
+  readonly refused: readonly Refusal[];
+  /** How many cells changed. */
+  readonly cells: number;
+}
+
+/**
+ * Types each pasted text into its cell, from the target's first cell on. What a cell shows already, and what is blank,
+ * leaves it as it is; what can't be read goes nowhere and is reported with its place, while the rest goes in. Lines
+ * and columns beyond the sheet are left out.
+ */
+export function pasteInto(
+  document: SheetDocument,
+  lines: readonly (readonly string[])[],
+  { rows, batches, shown }: PasteTarget,
+): Pasted {
+  const refused: Refusal[] = [];
+  let pasted = document;
+  let cells = 0;
+  for (const [down, line] of lines.entries()) {
+    for (const [across, text] of line.entries()) {
+      const row = rows[down];
+      const batchId = batches[across];
+      if (row === undefined || batchId === undefined || isBlank(text) || text === shown(row, batchId)) continue;
+      const why = refusalOf(row, text, document);
+      if (why !== null) {
+        refused.push({ row, batchId, text, why });
+        continue;
+      }
+      const next = isRow(row) ? typeCell(pasted, batchId, row, text) : chooseByName(pasted, batchId, row, text);
+      if (next !== pasted) cells += 1;
+      pasted = next;
+    }
+  }
+  return { document: pasted, refused, cells };
+}
+
+function refusalOf(row: RowId, text: string, { settings }: SheetDocument): Refusal['why'] | null {
+  if (!isRow(row)) return findChoice(row, text) === null ? 'noSuchChoice' : null;
+  if (numericRows[row].typed === 'never') return 'notTyped';
+  return readCell(row, text, settings).amount === null ? 'unreadable' : null;
+}
+
+const tables: Readonly<Record<ChoiceRowId, Readonly<Record<string, { readonly name: string }>>>> = {
+  vessel: jars,
+  source: sources,
+  sweetener: sweeteners,
+  grains,
+};
+
+function findChoice(row: ChoiceRowId, text: string): string | null {
+  const wanted = text.trim().toLowerCase();
+  const found = Object.entries(tables[row]).find(([id, { name }]) => id === wanted || name.toLowerCase() === wanted);
+  return found?.[0] ?? null;
+}
+
+function chooseByName(document: SheetDocument, batchId: string, row: ChoiceRowId, text: string): SheetDocument {
+  const id = findChoice(row, text);
+  return id === null ? document : choose(document, batchId, row, id);
+}

@@ -1,0 +1,42 @@
+import type { RefObject } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { columnsOnScreen, type Drawn, type Frame, scrollToColumn } from './columns-on-screen';
+
+const drawnBeforeMeasuring = 6;
+
+/** Follows the frame the batches scroll in, and says which of them to draw. */
+export function useColumns(
+  frame: RefObject<HTMLDivElement | null>,
+  count: number,
+): { drawn: Drawn; show: (at: number) => void } {
+  const [measured, setMeasured] = useState<Frame | null>(null);
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return;
+    const measure = () => setMeasured(measureFrame(element));
+    measure();
+    element.addEventListener('scroll', measure, { passive: true });
+    const watch = typeof ResizeObserver === 'function' ? new ResizeObserver(measure) : null;
+    watch?.observe(element);
+    return () => {
+      element.removeEventListener('scroll', measure);
+      watch?.disconnect();
+    };
+  }, [count]);
+  return {
+    drawn: columnsOnScreen(measured, count, drawnBeforeMeasuring),
+    show: (at) => {
+      const element = frame.current;
+      const now = element === null ? null : measureFrame(element);
+      if (element !== null && now !== null) element.scrollLeft = scrollToColumn(now, at);
+    },
+  };
+}
+
+/** Null where nothing is laid out, as outside a browser. */
+function measureFrame(element: HTMLElement): Frame | null {
+  const column = element.querySelector<HTMLElement>('.batch-head')?.offsetWidth ?? 0;
+  const labels = element.querySelector<HTMLElement>('.corner')?.offsetWidth ?? 0;
+  if (column === 0) return null;
+  return { scrolled: element.scrollLeft, width: element.clientWidth, labels, column };
+}

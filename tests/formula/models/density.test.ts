@@ -1,0 +1,24 @@
+import { describe, expect, test } from 'vitest';
+import { densityOf, specificVolume, volumeOf } from '../../../src/formula/models/density';
+
+describe('a mixture', () => {
+  test('takes up the volumes of its parts', () => {
+    const parts = { water: 90, fat: 5, carbohydrate: 5 };
+    const separately = 90 * specificVolume('water') + 5 * specificVolume('fat') + 5 * specificVolume('carbohydrate');
+    expect(volumeOf(parts)).toBeCloseTo(separately, 12);
+    expect(densityOf(parts)).toBeCloseTo(100 / separately, 12);
+  });
+
+  test('has the same density in any amount', () => {
+    expect(densityOf({ water: 0.9, protein: 0.1 })).toBeCloseTo(densityOf({ water: 9, protein: 1 }), 12);
+  });
+
+  test('of nothing has the density of nothing in particular, 1', () => {
+    expect(densityOf({})).toBe(1);
+    expect(volumeOf({})).toBe(0);
+  });
+
+  test('is lighter when warmer', () => {
+    expect(densityOf({ water: 0.9, fat: 0.1 }, 30)).toBeLessThan(densityOf({ water: 0.9, fat: 0.1 }, 10));
+  });
+});

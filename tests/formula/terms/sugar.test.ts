@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { formulate } from '../../../src/formula/formulate';
+import { nativeRange } from '../../../src/formula/native';
+import { recipeOf, typed } from '../../batches';
+
+describe('native sugar', () => {
+  test('of 200 g of almonds at 5 g/g, by hand', () => {
+    // As hexose per 100 g: 3.95 × 1.05263 + 0.17 + 0.11 + 0.04 × 1.05263 + 0.07 (galactose) = 4.54999 known, and 0.01 of
+    // sugars not named, × 1 to × 1.05263. So 4.56025 per 4.35 of sugars, 1.048334. N 0.9124, x 0.45, p 0.65: k 1.857143,
+    // q = 1.857143 × 0.50182 ÷ (5.6371 − 0.080786) = 0.167729; milk sugars 0.0435 × 0.832271 × 0.98 = 0.035480 g/g.
+    const formulation = formulate(recipeOf({ given: [typed('sourceMass', 200), typed('waterRatio', 5)] }));
+    expect(formulation.of('heldBack')).toBeCloseTo(0.167729, 5);
+    const milk = formulation.of('milkPerGram');
+    expect(formulation.of('nativeSugar')).toBeCloseTo((1000 * 0.03548 * 1.048334) / milk, 2);
+  });
+
+  test('is a range where the table does not say which sugars', () => {
+    const { evaluation } = formulate(recipeOf({ source: 'hemp' }));
+    expect(nativeRange(evaluation)).toEqual({
+      low: expect.closeTo(1, 12),
+      high: expect.closeTo(1.05263, 5),
+      value: expect.closeTo(1.026315, 5),
+    });
+  });
+
+  test('of a carton is what its label says: 7 g in 240 mL are 29.2 to 30.7 g/L', () => {
+    const formulation = formulate(recipeOf({ source: 'cartonSweetened' }));
+    expect(formulation.of('nativeSugar')).toBeCloseTo((1000 * 7 * 1.026315) / 240, 3);
+    const yours = { 'cartonSweetened.labelSugar': { value: 3.5, how: 'typed' } } as const;
+    expect(formulate(recipeOf({ source: 'cartonSweetened', yours })).of('nativeSugar')).toBeCloseTo(
+      (1000 * 3.5 * 1.026315) / 240,
+      3,
+    );
+  });
+
+  test('of a carton without sugar is none', () => {
+    expect(formulate(recipeOf({ source: 'cartonPlain' })).of('nativeSugar')).toBe(0);
+  });
+});
+
+describe('the sweetener', () => {
+  test('takes 0.62 mL a dissolved gram, its water as water: honey 0.829 × 0.62 + 0.171 ÷ 0.99574', () => {
+    const honey = formulate(recipeOf({ sweetener: [{ id: 'honey', share: 1 }] }));
+    expect(honey.of('sweetenerRoom')).toBeCloseTo(0.829 * 0.62 + 0.171 / 0.99574, 5);
+  });
+
+  test('weighs what its published spoon does, and cane sugar what its own does', () => {
+    const honey = formulate(recipeOf({ sweetener: [{ id: 'honey', share: 1 }] }));
+    expect(honey.of('sweetenerWeight')).toBeCloseTo(21 / 14.78676478125, 12);
+    expect(honey.of('caneWeight')).toBeCloseTo(12.6 / 14.78676478125, 12);
+  });
+
+  test('compares with cane sugar of 99.8 g sucrose: 0.998 × 1.05263 = 1.05052', () => {
+    expect(formulate(recipeOf()).of('caneFermentable')).toBeCloseTo(1.050524, 6);
+  });
+});
