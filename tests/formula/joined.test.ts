@@ -46,6 +46,8 @@ describe('a water ratio that joins two amounts', () => {
           const joined = formulate({ ...recipe, given: [...rates, typed(anchor, source), typed(other, amount)] });
           if (codesAt(joined, 'waterRatio').includes('noRatio')) return;
           fc.pre(!codesAt(joined, 'startingSugar').includes('belowNative'));
+          // A blend with hardly any sugar in it takes so much room that a fuller jar would run over.
+          fc.pre(!codesAt(joined, 'fillVolume').includes('fillOverBrim'));
           expect(agrees(numberIn(joined, anchor), source)).toBe(true);
           const milk = numberIn(joined, 'milkVolume');
           const fill = joined.of('totalFill') / numberIn(joined, 'vesselCount');
