@@ -88,6 +88,11 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     return Math.abs(sum - 1) <= slack ? refused : [...refused, { code: 'sharesOff', at: 'sweetener', sum }];
   },
   vessel: (x) => (x.plan.accepted.has('brimful') ? [{ code: 'ownCapacity', at: 'vessel' }] : none),
+  source: (x) => {
+    const yours = x.recipe.yours[coefficientKey('labelSugar', x.recipe)];
+    if (x.choices.source.label === null || yours !== undefined) return none;
+    return [{ code: 'labelAssumed', at: 'source', sugar: x.c('labelSugar'), serving: x.c('labelServing') }];
+  },
   soakWater: (x) => notSoaked('soakWater', x),
   soakTime: (x) => notSoaked('soakTime', x),
   vesselCount: (x) => {

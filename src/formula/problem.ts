@@ -51,6 +51,7 @@ type ProblemBody =
   | { readonly code: 'notAcid'; readonly measured: number }
   | { readonly code: 'notSoaked' }
   | { readonly code: 'ownCapacity' }
+  | { readonly code: 'labelAssumed'; readonly sugar: number; readonly serving: number }
   | {
       readonly code: 'moreThanOnHand';
       readonly stock: StockId;
@@ -99,5 +100,6 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',
+  labelAssumed: 'note',
   moreThanOnHand: 'conflict',
 };

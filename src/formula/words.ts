@@ -96,6 +96,8 @@ const sentences: Sentences = {
   notAcid: ({ measured }, write) =>
     `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
+  labelAssumed: ({ sugar, serving }, write) =>
+    `Its sugars are taken as ${write.number(sugar, 1)} g in ${write(serving, 'volume')}. Put what the label says in the working of this row.`,
   moreThanOnHand: ({ text, have, needed }, write) =>
     `You have ${text} (${write(have)}), and this batch takes ${write(needed)}. Make less, or get more.`,
   notSoaked: () => 'This source is not soaked, so nothing is worked out from this.',

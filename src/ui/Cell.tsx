@@ -15,6 +15,8 @@ interface Props {
   readonly typed: string | null;
   /** The plain sentence for a typed text that can't be read. */
   readonly unreadable: string | null;
+  /** What had to be taken for granted in reading it. */
+  readonly remark: string | null;
   /** How far it is from the batch it is compared with; null where there is nothing to say. */
   readonly compared: string | null;
   /** Whether the cell is the current one, so that its buttons can be tabbed to. */
@@ -23,7 +25,7 @@ interface Props {
 }
 
 /** What a cell of numbers shows: the amount in both units, how it came to be there, and what is to be said about it. */
-export function CellBody({ id, formulation, kitchen, typed, unreadable, compared, here, onWayOut }: Props) {
+export function CellBody({ id, formulation, kitchen, typed, unreadable, remark, compared, here, onWayOut }: Props) {
   const result = formulation.rows[id];
   const written = writeRow(formulation, id, kitchen);
   return (
@@ -38,6 +40,7 @@ export function CellBody({ id, formulation, kitchen, typed, unreadable, compared
         <Amount written={written} result={result} kitchen={kitchen} typed={typed} each={written.each} />
       )}
       {formulation.sizedFrom === id && <span class="sized">the batch is sized from this</span>}
+      {remark !== null && <span class="second">{remark}</span>}
       {compared !== null && <span class="compared">{compared}</span>}
       <Problems
         formulation={formulation}

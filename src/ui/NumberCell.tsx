@@ -84,6 +84,7 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
             kitchen={settings}
             typed={given?.text ?? null}
             unreadable={unreadable}
+            remark={given === null ? null : (afterPaint.value?.cellRemark(id, given, settings) ?? null)}
             onWayOut={(way) => store.takeWayOut(batch.id, way)}
             here={here}
             compared={compared(id, batch, store, state)}

@@ -1,5 +1,5 @@
 /** What the first paint does not wait for, in one script. */
-export { cellProblem } from '../batch/cell-problem';
+export { cellProblem, cellRemark } from '../batch/cell-problem';
 export { copyRange, copyText } from '../batch/copy';
 export { cautionsAt } from '../formula/cautions';
 export { compareRow, rowsThatDiffer } from '../formula/compare';

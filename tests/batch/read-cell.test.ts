@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellProblem } from '../../src/batch/cell-problem';
+import { cellProblem, cellRemark } from '../../src/batch/cell-problem';
 import { demo } from '../../src/batch/demo';
 import type { Settings } from '../../src/batch/document';
 import { bareUnitOf, isBlank, readCell } from '../../src/batch/read-cell';
@@ -101,4 +101,13 @@ describe('bareUnitOf', () => {
 test('a text is blank if there is nothing to see in it', () => {
   expect(['', ' ', '\t\n', '\u00A0', '\u200B'].map(isBlank)).toEqual([true, true, true, true, true]);
   expect(isBlank('0')).toBe(false);
+});
+
+describe('cellRemark', () => {
+  test('says which ounce an ounce was read as', () => {
+    expect(cellRemark('sourceMass', readCell('sourceMass', '6 oz', metric), metric)).toContain('by weight');
+    expect(cellRemark('blendWater', readCell('blendWater', '6 oz', metric), metric)).toContain('fluid ounces');
+    expect(cellRemark('blendWater', readCell('blendWater', '6 fl oz', metric), metric)).toBeNull();
+    expect(cellRemark('blendWater', readCell('blendWater', '170 mL', metric), metric)).toBeNull();
+  });
 });
