@@ -1,5 +1,5 @@
 import type { Kind } from '../measure/units';
-import type { Coefficient } from '../reference/origins';
+import type { Coefficient, Origin } from '../reference/origins';
 import type { Choices } from './coefficients';
 import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
 import type { Evaluation } from './evaluate';
@@ -43,6 +43,8 @@ export interface Working {
   /** With `{id}` for each quantity in it, to be written as symbols or as numbers. */
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
+  /** Where the tables behind it are from, beside those of its inputs. */
+  readonly origins: readonly Origin[];
 }
 
 /** Runs a rule and notes which terms and coefficients it really reads, so that a working can't tell another story. */
@@ -96,14 +98,22 @@ export function workingOf(id: TermId, x: Evaluation): Working {
   const way = x.way(id);
   const base = { id, symbol: term.symbol, label: term.label, value: x.of(id), kind: term.kind };
   if (x.standing.values.has(id) && isRow(id)) {
-    return { ...base, how: 'measured', words: 'Read off while making it.', formula: '', inputs: [] };
+    return { ...base, how: 'measured', words: 'Read off while making it.', formula: '', inputs: [], origins: [] };
   }
   if (isRow(id) && x.plan.accepted.has(id)) {
-    return { ...base, how: 'typed', words: 'As you typed it.', formula: '', inputs: [] };
+    return { ...base, how: 'typed', words: 'As you typed it.', formula: '', inputs: [], origins: [] };
   }
   const recorder = new Recorder(x);
   recorder.run(id);
-  return { ...base, how: 'rule', words: way.words, formula: way.formula, inputs: inputsOf(recorder, x, way.formula) };
+  const origins = term.origins?.(x) ?? [];
+  return {
+    ...base,
+    how: 'rule',
+    words: way.words,
+    formula: way.formula,
+    inputs: inputsOf(recorder, x, way.formula),
+    origins,
+  };
 }
 
 /** What the rule read, and what else its formula names (a stage of the balance that the rule took as a whole). */

@@ -2,9 +2,8 @@ import { useState } from 'preact/hooks';
 import { cellProblem } from '../batch/cell-problem';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import { largestBatch } from '../formula/on-hand';
+import { largestBatch, makeFrom } from '../formula/on-hand';
 import { type StockId, stockIds, stockRows } from '../formula/order';
-import { makeFrom } from '../formula/ways-out';
 import { writeValue } from '../formula/write-row';
 import { leading } from './leading';
 
@@ -34,7 +33,7 @@ export function OnHand({ batch, store }: Props) {
     const text = largest === null ? undefined : onHand[largest.limitedBy]?.text;
     if (largest === null || text === undefined) return;
     const label = `Make the largest batch from ${text}`;
-    store.takeWayOut(batch.id, { label, changes: makeFrom(largest.limitedBy, text, formulation) });
+    store.takeWayOut(batch.id, { label, changes: makeFrom(largest.limitedBy, formulation) });
   };
   return (
     <section class="on-hand" aria-label={`On hand for ${batch.name}`}>

@@ -4,10 +4,9 @@ import { isRow } from '../formula/evaluate';
 import { describeAbsence, labelOf } from '../formula/labels';
 import type { ChoiceRowId, NumericRowId, RowId } from '../formula/order';
 import { isMeasuredRow } from '../formula/order';
-import { inNumbers, inSymbols } from '../formula/working-text';
 import { AboutChoice } from './AboutChoice';
 import { CautionList } from './CautionList';
-import { Inputs } from './Inputs';
+import { Arithmetic, Inputs } from './Inputs';
 import { Measuring } from './Measuring';
 import type { SheetState } from './sheet-state';
 
@@ -60,8 +59,8 @@ interface NumberProps extends Props {
 function NumberWorking({ id, store, state }: NumberProps) {
   const batch = store.document.value.batches.find((one) => one.id === state.spot.value.batch);
   if (batch === undefined) return null;
-  const { decimalComma } = store.settings.value;
-  const { working, absence } = store.formulationOf(batch).rows[id];
+  const formulation = store.formulationOf(batch);
+  const { working, absence } = formulation.rows[id];
   const given = batch.given.find(({ row }) => row === id);
   if (absence !== null) return <p class="in-words">{describeAbsence(absence)}</p>;
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
@@ -73,19 +72,13 @@ function NumberWorking({ id, store, state }: NumberProps) {
           Typed as <q>{given.text}</q>. <GiveBack id={id} store={store} batch={batch.id} />
         </p>
       )}
-      {working.formula !== '' && (
-        <p class="arithmetic">
-          {inSymbols(working)}
-          <br />
-          {inNumbers(working, decimalComma)}
-        </p>
-      )}
+      <Arithmetic working={working} store={store} />
       {working.inputs.length > 0 && (
         <>
           <h4>What went in</h4>
           <Inputs
-            inputs={working.inputs}
-            decimalComma={decimalComma}
+            working={working}
+            formulation={formulation}
             store={store}
             onFollow={(row) => state.goTo({ line: row, batch: batch.id })}
           />

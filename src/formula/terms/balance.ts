@@ -1,3 +1,5 @@
+import type { Origin } from '../../reference/origins';
+import { componentDensities } from '../../reference/physics';
 import { densityOf } from '../models/density';
 import { stagesAt } from '../models/milk';
 import type { Access, Term } from '../row';
@@ -6,6 +8,11 @@ import { reducedAt, reducedFor, treatedFood } from '../treated';
 /** Density of plain water at the temperature volumes are read at, g/mL. Source: Choi & Okos 1986. */
 const waterDensity = densityOf({ water: 1 });
 
+function ofComposition({ choices: { source } }: Access): readonly Origin[] {
+  const own = source.ownWater?.composition.origin;
+  return own === undefined ? [source.composition.origin] : [source.composition.origin, own];
+}
+
 /** The stages of the mass balance between source and milk. */
 export const balanceTerms = {
   sourceWeight: {
@@ -13,6 +20,7 @@ export const balanceTerms = {
     symbol: 'ρₘ',
     kind: 'count',
     unit: 'g/mL',
+    origins: ({ choices: { source } }) => [source.cup?.origin ?? source.composition.origin],
     ways: {
       cup: {
         words: 'The published weight of a cup of it, or the density of a liquid from its composition.',
@@ -25,6 +33,7 @@ export const balanceTerms = {
     label: 'Sugars that reach the blender',
     symbol: 'S',
     kind: 'ratio',
+    origins: ofComposition,
     ways: {
       composition: {
         words:
@@ -42,6 +51,7 @@ export const balanceTerms = {
     label: 'Dry solids other than sugars in the source',
     symbol: 'N',
     kind: 'ratio',
+    origins: ofComposition,
     ways: {
       composition: {
         words: 'What is neither water nor sugar, g per g.',
@@ -94,6 +104,7 @@ export const balanceTerms = {
     symbol: 'y',
     kind: 'count',
     unit: 'mL/g',
+    origins: (x) => [...ofComposition(x), componentDensities.water.origin],
     ways: {
       balance: {
         words:
@@ -128,6 +139,7 @@ export const balanceTerms = {
     symbol: 'ρ',
     kind: 'count',
     unit: 'g/mL',
+    origins: (x) => [...ofComposition(x), componentDensities.water.origin],
     ways: {
       composition: {
         words: 'From what is in the milk: its parts take up their own volumes.',
@@ -162,6 +174,7 @@ export const balanceTerms = {
     symbol: 'ρ_w',
     kind: 'count',
     unit: 'g/mL',
+    origins: () => [componentDensities.water.origin],
     ways: {
       composition: { words: 'Water at 20 °C.', formula: 'density of water at 20 °C', rule: () => waterDensity },
     },

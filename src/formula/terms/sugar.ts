@@ -12,6 +12,7 @@ export const sugarTerms = {
     label: 'Native fermentable sugar, as hexose',
     symbol: 's₀',
     kind: 'concentration',
+    origins: ({ choices: { source } }) => [source.composition.origin],
     ways: {
       balance: {
         words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
@@ -28,6 +29,7 @@ export const sugarTerms = {
     label: 'Fermentable sugar in the sweetener, as hexose',
     symbol: 'f',
     kind: 'ratio',
+    origins: ({ choices }) => choices.sweetener.map(({ entry }) => entry.total?.origin ?? entry.sugars.origin),
     ways: {
       composition: {
         words:
@@ -41,6 +43,7 @@ export const sugarTerms = {
     label: 'Fermentable sugar in white cane sugar, as hexose',
     symbol: 'f_c',
     kind: 'ratio',
+    origins: () => [sweeteners.caneWhite.sugars.origin],
     ways: {
       composition: {
         words: 'sucrose × 1.0526, per g of granulated sugar.',
@@ -67,6 +70,7 @@ export const sugarTerms = {
     symbol: 'ρ_z',
     kind: 'count',
     unit: 'g/mL',
+    origins: ({ choices }) => choices.sweetener.flatMap(({ entry }) => (entry.spoon ? [entry.spoon.origin] : [])),
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon or cup of it.',
@@ -80,6 +84,7 @@ export const sugarTerms = {
     symbol: 'ρ_c',
     kind: 'count',
     unit: 'g/mL',
+    origins: () => (sweeteners.caneWhite.spoon ? [sweeteners.caneWhite.spoon.origin] : []),
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon of granulated sugar.',
