@@ -1,6 +1,7 @@
 import type { Coefficient } from '../reference/origins';
 import { type CoefficientId, coefficientIds, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
 import type { Formulation } from './formulate';
+import { fermentableOfOne } from './models/blend';
 
 /** One coefficient of a choice, in effect, with the key a correction of it is kept under. */
 export interface OwnedCoefficient {
@@ -67,4 +68,34 @@ export function compositionOf({ choices }: Formulation): readonly Fact[] {
     { label: 'Sugars', value: sugars },
     { label: 'Ash', value: ash },
   ];
+}
+
+/** The sugars in 100 g of each sweetener of a batch, g, and what they make as hexose for these grains. */
+export function sugarFacts({
+  choices,
+}: Formulation): readonly { readonly name: string; readonly facts: readonly Fact[] }[] {
+  return choices.sweetener.map(({ entry }) => {
+    const { sucrose, glucose, fructose, maltose, lactose, galactose } = entry.sugars;
+    const total =
+      entry.total === undefined
+        ? []
+        : [
+            { label: 'All sugars, at least', value: entry.total.low },
+            { label: 'All sugars, at most', value: entry.total.high },
+          ];
+    return {
+      name: entry.name,
+      facts: [
+        { label: 'Sucrose', value: sucrose },
+        { label: 'Glucose', value: glucose },
+        { label: 'Fructose', value: fructose },
+        { label: 'Maltose', value: maltose },
+        { label: 'Lactose', value: lactose },
+        { label: 'Galactose', value: galactose },
+        ...total,
+        { label: 'Water', value: entry.water },
+        { label: 'Fermentable, as hexose', value: 100 * fermentableOfOne(entry, choices.grain.takes).value },
+      ],
+    };
+  });
 }

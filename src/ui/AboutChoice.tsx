@@ -1,6 +1,6 @@
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import { coefficientsOf, compositionOf } from '../formula/about';
+import { coefficientsOf, compositionOf, type Fact, sugarFacts } from '../formula/about';
 import { allergensOf } from '../formula/cautions';
 import type { Formulation } from '../formula/formulate';
 import type { ChoiceRowId } from '../formula/order';
@@ -52,17 +52,7 @@ function SourceFacts({ formulation }: { formulation: Formulation }) {
   return (
     <>
       <p class="in-words">{sentence}</p>
-      <table class="facts">
-        <caption class="unseen">In 100 g of {source.plural}</caption>
-        <tbody>
-          {compositionOf(formulation).map(({ label, value }) => (
-            <tr key={label}>
-              <th scope="row">{label}</th>
-              <td>{value === null ? 'no figure' : `${writeSignificant(value, false)}\u00A0g in 100\u00A0g`}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Facts caption={`In 100 g of ${source.plural}`} facts={compositionOf(formulation)} />
       <span class="origin">{describeOrigin(source.composition.origin)}</span>
       {source.cup !== null && (
         <p>
@@ -74,7 +64,24 @@ function SourceFacts({ formulation }: { formulation: Formulation }) {
   );
 }
 
+function Facts({ caption, facts }: { caption: string; facts: readonly Fact[] }) {
+  return (
+    <table class="facts">
+      <caption class="unseen">{caption}</caption>
+      <tbody>
+        {facts.map(({ label, value }) => (
+          <tr key={label}>
+            <th scope="row">{label}</th>
+            <td>{value === null ? 'no figure' : `${writeSignificant(value, false)}\u00A0g in 100\u00A0g`}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
 function SweetenerFacts({ formulation }: { formulation: Formulation }) {
+  const sugars = sugarFacts(formulation);
   return (
     <>
       {formulation.recipe.sweetener.map(({ id }, at) => {
@@ -82,6 +89,7 @@ function SweetenerFacts({ formulation }: { formulation: Formulation }) {
         return (
           <div key={id}>
             <p class="in-words">{sweetenerNotes[id].flavour}</p>
+            {sugars[at] !== undefined && <Facts caption={`In 100 g: ${sugars[at].name}`} facts={sugars[at].facts} />}
             {entry !== undefined && <span class="origin">{describeOrigin(entry.sugars.origin)}</span>}
           </div>
         );
