@@ -4,6 +4,7 @@ import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import type { ChoiceRowId } from '../formula/order';
+import { sweeteners } from '../reference/sweeteners';
 import { Care, Problems } from './Cell';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
@@ -70,6 +71,9 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
         onChange={(event) => store.choose(batch.id, id, event.currentTarget.value)}
         onKeyDown={leave}
       >
+        {id === 'sweetener' && batch.sweetener.length > 1 && (
+          <option value={String(result.value)}>{blendName(batch)}</option>
+        )}
         {menus[id].map(({ label, options }) => (
           <optgroup key={label} label={label}>
             {options.map((option) => (
@@ -93,4 +97,10 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
       </div>
     </td>
   );
+}
+
+/** A blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */
+function blendName({ sweetener }: Batch): string {
+  const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
+  return sweetener.map(({ id, share }) => `${percent.format(share)} ${sweeteners[id].name}`).join(', ');
 }
