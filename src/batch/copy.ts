@@ -4,10 +4,13 @@ import type { Formulation } from '../formula/formulate';
 import type { RowId } from '../formula/order';
 import type { Batch, Settings } from './document';
 
-/** A cell as it is copied: what was typed, as typed; else what it shows, in metric with its unit. */
+/**
+ * A cell as it is copied: what was typed, as typed, in one line; else what it shows, in metric with its unit. A byte order
+ * mark would be lost on the way through a clipboard.
+ */
 export function copyText(batch: Batch, formulation: Formulation, row: RowId, settings: Settings): string {
   const typed = isRow(row) ? batch.given.find((cell) => cell.row === row)?.text : undefined;
-  return (typed ?? copyCell(formulation, row, settings)).replaceAll(/[\t\r\n]/g, ' ');
+  return (typed ?? copyCell(formulation, row, settings)).replaceAll(/[\t\r\n\uFEFF]/g, ' ');
 }
 
 /** Cells of some rows and batches as tab-separated text, a line a row, for any spreadsheet and for this sheet. */
@@ -18,6 +21,11 @@ export function copyRange(
   settings: Settings,
 ): string {
   const line = (row: RowId): string =>
-    batches.map((batch) => copyText(batch, formulationOf(batch), row, settings)).join('\t');
+    batches.map((batch) => quoteCell(copyText(batch, formulationOf(batch), row, settings))).join('\t');
   return rows.map(line).join('\n');
+}
+
+/** A quote in a cell would else be taken for the quotes around one. */
+function quoteCell(text: string): string {
+  return text.includes('"') ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -61,6 +61,7 @@ const settings = z.object({
     teaspoons: scoopsOf(usualScoopSet.teaspoons),
   }),
   decimalComma: z.boolean(),
+  scale: z.exactOptional(z.union([z.literal(0.1), z.literal(1), z.literal(5)])),
 });
 
 const sheetDocument = z.object({

@@ -40,6 +40,15 @@ export function clearCell(document: SheetDocument, batchId: string, row: Numeric
   return isOnlyMeasured(row) ? clearMeasured(cleared, batchId, row) : cleared;
 }
 
+/** Clears what was typed into several rows of several batches. */
+export function clearCells(
+  document: SheetDocument,
+  batchIds: readonly string[],
+  rows: readonly NumericRowId[],
+): SheetDocument {
+  return batchIds.reduce((all, id) => rows.reduce((one, row) => clearCell(one, id, row), all), document);
+}
+
 /** Whether the row takes only what was measured, so that typing into it measures. */
 export function isOnlyMeasured(row: NumericRowId): row is NumericRowId & MeasuredRowId {
   return numericRows[row].typed === 'measured' && isMeasuredRow(row);

@@ -23,7 +23,8 @@ export function startHistory(document: SheetDocument): History {
 /** Takes a step; the same document is no step. What was undone before it is gone, and so is the oldest of too many. */
 export function record(history: History, document: SheetDocument, step: string): History {
   if (document === history.present) return history;
-  const past = [...history.past, { document: history.present, step }].slice(-mostSteps);
+  const kept = history.past.length < mostSteps ? history.past : history.past.slice(1 - mostSteps);
+  const past = [...kept, { document: history.present, step }];
   return { past, present: document, future: [] };
 }
 

@@ -1,5 +1,5 @@
-import { measuredRows } from '../formula/order';
-import type { Batch, Settings, SheetDocument } from './document';
+import { measuredRows, type StockId, stockIds, stockRows } from '../formula/order';
+import type { Batch, Cell, Settings, SheetDocument } from './document';
 import { readCell } from './read-cell';
 
 /** Changes how this cook measures. Amounts already read stay as they were: only how they are written changes. */
@@ -21,8 +21,9 @@ function isSame(one: Settings, other: Settings): boolean {
 }
 
 function readAgain(batch: Batch, settings: Settings): Batch {
-  const unread = [...batch.given, ...Object.values(batch.measured)].some(({ amount }) => amount === null);
-  if (!unread) return batch;
+  const { onHand: stocks } = batch;
+  const cells = [...batch.given, ...Object.values(batch.measured), ...Object.values(stocks ?? {})];
+  if (cells.every(({ amount }) => amount !== null)) return batch;
   const measured: { -readonly [R in keyof Batch['measured']]: Batch['measured'][R] } = { ...batch.measured };
   for (const row of measuredRows) {
     const cell = measured[row];
@@ -31,5 +32,11 @@ function readAgain(batch: Batch, settings: Settings): Batch {
   const given = batch.given.map((cell) =>
     cell.amount === null ? { ...cell, ...readCell(cell.row, cell.text, settings) } : cell,
   );
-  return { ...batch, given, measured };
+  if (stocks === undefined) return { ...batch, given, measured };
+  const onHand: { -readonly [S in StockId]?: Cell } = { ...stocks };
+  for (const stock of stockIds) {
+    const cell = stocks[stock];
+    if (cell?.amount === null) onHand[stock] = { ...cell, ...readCell(stockRows[stock], cell.text, settings) };
+  }
+  return { ...batch, given, measured, onHand };
 }

@@ -1,9 +1,8 @@
-import type { StockId } from '../formula/order';
-import { stockRows } from '../formula/order';
-import type { Change } from '../formula/ways-out';
+import type { Change } from '../formula/change';
+import { type StockId, stockRows } from '../formula/order';
 import { changeBatch } from './change-batch';
 import type { SheetDocument } from './document';
-import { choose, clearCell, setUse, typeCell } from './edits';
+import { choose, clearCell, clearMeasured, setUse, typeCell } from './edits';
 import { isBlank, readCell } from './read-cell';
 
 /** Takes the changes of a way out, in their order. */
@@ -15,6 +14,8 @@ function takeChange(document: SheetDocument, batchId: string, change: Change): S
   switch (change.do) {
     case 'clear':
       return clearCell(document, batchId, change.row);
+    case 'unmeasure':
+      return clearMeasured(document, batchId, change.row);
     case 'vessel':
       return choose(document, batchId, 'vessel', change.vessel);
     case 'forget':

@@ -5,6 +5,7 @@ import type { Coefficient } from '../reference/origins';
 import { physics } from '../reference/physics';
 import { type Source, sources } from '../reference/sources';
 import { type Sweetener, sweeteners } from '../reference/sweeteners';
+import type { MeasuredRowId } from './order';
 import type { Recipe } from './recipe';
 
 /** What the recipe's ids stand for. */
@@ -237,12 +238,30 @@ export function isAllowed(id: CoefficientId, value: number): boolean {
   return Number.isFinite(value) && value >= least && value <= most;
 }
 
+/** Whether the cook has any figure of their own. Most have none, and a batch asks this dozens of times. */
+export function hasYours({ yours }: Recipe): boolean {
+  for (const key in yours) if (Object.hasOwn(yours, key)) return true;
+  return false;
+}
+
+/** The measurements that can bring a coefficient to light. */
+const broughtToLight: Readonly<Partial<Record<CoefficientId, readonly MeasuredRowId[]>>> = {
+  uptake: ['soakedMass'],
+  pulpMoisture: ['pulpMass', 'milkVolume'],
+  handlingLoss: ['milkVolume'],
+};
+
 /** The coefficient in effect, with its origin: the user's own if there is a usable one, else that of the tables. */
 export function coefficientInEffect(id: CoefficientId, recipe: Recipe, choices: Choices): Coefficient {
   const published = coefficients[id].find(choices);
+  if (!hasYours(recipe)) return published;
   const yours = recipe.yours[coefficientKey(id, recipe)];
   // A figure of one’s own for what this source does not have counts for nothing.
   if (published === none || published === noTime) return published;
   if (yours === undefined || !isAllowed(id, yours.value)) return published;
+  // The batch in which a figure came to light was planned without it, and is not planned anew for keeping it.
+  if (yours.how === 'measured' && broughtToLight[id]?.some((row) => recipe.measured[row] !== undefined)) {
+    return published;
+  }
   return { value: yours.value, unit: published.unit, origin: { kind: 'yours', how: yours.how } };
 }

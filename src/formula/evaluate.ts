@@ -19,8 +19,14 @@ export interface Standing {
 
 const nothingStands: Standing = { values: new Map(), coefficients: new Map() };
 
+// Asked for each term of each batch, so both are found once.
+const rowIds: ReadonlySet<string> = new Set(Object.keys(numericRows));
+const usualWays = new Map<string, Way | undefined>(
+  Object.entries({ ...intermediates, ...numericRows }).map(([id, { ways }]) => [id, Object.values(ways)[0]]),
+);
+
 export function isRow(id: string): id is NumericRowId {
-  return Object.hasOwn(numericRows, id);
+  return rowIds.has(id);
 }
 
 export function isTerm(id: string): id is TermId {
@@ -38,9 +44,10 @@ export function termOf(id: TermId): Term {
 export class Evaluation implements Access {
   readonly choices: Choices;
   readonly problems = new Map<NumericRowId, Problem>();
-  private readonly values = new Map<TermId, number>();
+  /** Null while a term is being worked out. */
+  private readonly values = new Map<TermId, number | null>();
   private readonly coefficients = new Map<CoefficientId, number>();
-  private readonly underWay = new Set<TermId>();
+  private readonly readings = new Map<NumericRowId, number | Problem>();
   private reducedOnce: Reduced | undefined;
   private stagesOnce: Stages | null | undefined;
 
@@ -54,11 +61,10 @@ export class Evaluation implements Access {
 
   of(id: TermId): number {
     const known = this.values.get(id);
-    if (known !== undefined) return known;
-    if (this.underWay.has(id)) throw new Error(`${id} depends on itself by the plan sized from ${this.plan.sizedFrom}`);
-    this.underWay.add(id);
+    if (typeof known === 'number') return known;
+    if (known === null) throw new Error(`${id} depends on itself by the plan sized from ${this.plan.sizedFrom}`);
+    this.values.set(id, null);
     const value = this.workOut(id);
-    this.underWay.delete(id);
     this.values.set(id, value);
     return value;
   }
@@ -72,12 +78,21 @@ export class Evaluation implements Access {
   }
 
   typed(id: NumericRowId): number {
-    const given = this.recipe.given.find(({ row }) => row === id);
-    if (given === undefined) return Number.NaN;
-    const value = readGiven(this, id, numericRows[id], given);
+    const value = this.reading(id);
     if (typeof value === 'number') return value;
-    this.problems.set(id, value);
+    if (value !== null) this.problems.set(id, value);
     return Number.NaN;
+  }
+
+  /** What was typed into a row, in its own unit; a problem where it can't stand there; null where nothing was. */
+  reading(id: NumericRowId): number | Problem | null {
+    const known = this.readings.get(id);
+    if (known !== undefined) return known;
+    const given = this.recipe.given.find(({ row }) => row === id);
+    if (given === undefined) return null;
+    const value = readGiven(this, id, numericRows[id], given);
+    this.readings.set(id, value);
+    return value;
   }
 
   reduced(): Reduced {
@@ -97,9 +112,8 @@ export class Evaluation implements Access {
 
   /** The way a term takes in this plan. */
   way(id: TermId): Way {
-    const { ways } = termOf(id);
     const name = isRow(id) ? this.plan.ways[id] : fillWay(id, this.plan);
-    const way = (name === undefined ? undefined : ways[name]) ?? Object.values(ways)[0];
+    const way = (name === undefined ? undefined : termOf(id).ways[name]) ?? usualWays.get(id);
     if (way === undefined) throw new Error(`${id} has no way to be worked out`);
     return way;
   }

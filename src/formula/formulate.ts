@@ -2,7 +2,7 @@ import type { Kind } from '../measure/units';
 import { kitchen } from '../reference/kitchen';
 import { type Choices, chooseFrom, coefficientInEffect } from './coefficients';
 import { Evaluation, isRow } from './evaluate';
-import { isTypable, readGiven } from './givens';
+import { isTypable } from './givens';
 import { evaluateMeasured, isImpossible, isMeasured, measuredValue, upstream } from './measured';
 import { fermentableOf } from './models/blend';
 import { notesFor } from './notes';
@@ -59,7 +59,8 @@ export function formulate(recipe: Recipe): Formulation {
   const planned = new Evaluation(recipe, plan);
   const actual = isMeasured(recipe) ? evaluateMeasured(recipe, plan, planned) : planned;
   // A problem is recorded at its root when what it stops is worked out, so every row comes before any result.
-  for (const x of new Set([planned, actual])) for (const id of rowOrder) if (isRow(id)) x.of(id);
+  for (const x of planned === actual ? [planned] : [planned, actual])
+    for (const id of rowOrder) if (isRow(id)) x.of(id);
   const rows: Partial<Record<RowId, RowResult>> = {};
   for (const id of rowOrder) {
     rows[id] = isRow(id) ? numericResult(id, planned, actual) : choiceResult(id, recipe, actual);
@@ -82,45 +83,59 @@ function choiceResult(id: Exclude<RowId, NumericRowId>, recipe: Recipe, x: Evalu
 function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation): RowResult {
   const x = upstream.includes(id) ? planned : actual;
   const row = numericRows[id];
-  const given = x.recipe.given.find((entry) => entry.row === id);
-  const typedOrProblem = given === undefined ? null : readGiven(x, id, row, given);
+  const typedOrProblem = x.reading(id);
   const typed = typeof typedOrProblem === 'number' ? typedOrProblem : null;
   const measured = isMeasuredRow(id) ? measuredValue(id, x.recipe, planned) : null;
   const counts = x.standing.values.has(id);
   // A measured figure stands in its cell even where the plan can't be worked out and nothing goes on from it.
   const value = typeof measured === 'number' ? measured : x.of(id);
   const missing = counts || x.plan.accepted.has(id) ? null : (row.absent?.(x) ?? null);
-  const absence = given === undefined && measured === null ? missing : null;
-  const own = typedOrProblem !== null && typeof typedOrProblem !== 'number' ? [typedOrProblem] : [];
-  const ofMeasuring = measured !== null && typeof measured !== 'number' ? [measured] : [];
-  const has = Number.isFinite(value) && own.length === 0 && ofMeasuring.length === 0;
-  const found = [...own, ...ofMeasuring, ...(Number.isFinite(value) || own.length > 0 ? [] : [rootProblem(id, x)])];
+  const absence = typedOrProblem === null && measured === null ? missing : null;
+  const problems: Problem[] = [];
+  if (typedOrProblem !== null && typeof typedOrProblem !== 'number') problems.push(typedOrProblem);
+  const isTypedWrong = problems.length > 0;
+  if (measured !== null && typeof measured !== 'number') problems.push(measured);
+  const has = Number.isFinite(value) && problems.length === 0;
+  if (!Number.isFinite(value) && !isTypedWrong) problems.push(rootProblem(id, x));
   const standing = x.problems.get(id) ?? actual.problems.get(id);
-  if (standing && has) found.push(standing);
+  if (standing && has) problems.push(standing);
   if (typeof measured === 'number' && counts && isMeasuredRow(id) && isImpossible(id, measured, planned, actual)) {
     const expected = planned.of(id);
-    if (Number.isFinite(expected)) found.push({ code: 'measuredImpossible', at: id, planned: expected });
+    if (Number.isFinite(expected)) problems.push({ code: 'measuredImpossible', at: id, planned: expected });
   }
   const disagreement = typed === null || !has ? null : disagree(id, typed, value, planned, actual);
-  const problems = [
-    ...found,
-    ...(disagreement ? [disagreement] : []),
-    ...(has && absence === null ? notesFor(id, x) : []),
-  ];
-  const status = statusOf({ absence, has, measured, typed, accepted: x.plan.accepted.has(id) });
-  return {
+  if (disagreement) problems.push(disagreement);
+  if (has && absence === null) problems.push(...notesFor(id, x));
+  return new NumericResult(
     id,
-    kind: row.kind,
-    value: absence !== null || !has ? null : value,
-    status,
+    row.kind,
+    absence !== null || !has ? null : value,
+    statusOf({ absence, has, measured, typed, accepted: x.plan.accepted.has(id) }),
     typed,
-    planned: typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
+    typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
     absence,
-    problems: dedupe(problems),
-    get working() {
-      return missing === null && has && (counts || measured === null) ? workingOf(id, x) : null;
-    },
-  };
+    dedupe(problems),
+    missing === null && has && (counts || measured === null) ? x : null,
+  );
+}
+
+/** A class, for its getter: an object with a getter of its own takes longer to make than its number takes to work out. */
+class NumericResult implements RowResult {
+  constructor(
+    readonly id: NumericRowId,
+    readonly kind: Kind,
+    readonly value: number | null,
+    readonly status: RowResult['status'],
+    readonly typed: number | null,
+    readonly planned: number | null,
+    readonly absence: Absence | null,
+    readonly problems: readonly Problem[],
+    private readonly from: Evaluation | null,
+  ) {}
+
+  get working(): Working | null {
+    return this.from === null ? null : workingOf(this.id, this.from);
+  }
 }
 
 function finiteOrNull(value: number): number | null {

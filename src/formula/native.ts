@@ -2,12 +2,12 @@ import type { Reduced } from './models/milk';
 import { hexosePerSugar } from './models/strain';
 import type { Ranged } from './models/sugar';
 import type { Access } from './row';
-import { treatedFood } from './treated';
+import { compositionInEffect } from './treated';
 
 /** g of hexose per g of the sugar that reaches the milk, with its range where the table does not say which sugars. */
 export function nativeRange(x: Access, reduced: Reduced = x.reduced()): Ranged {
-  const food = treatedFood(x);
-  return hexosePerSugar(food.composition, reduced.strain, food.own, x.choices.grain.takes);
+  const { source, grain } = x.choices;
+  return hexosePerSugar(compositionInEffect(x), reduced.strain, source.ownWater?.composition ?? null, grain.takes);
 }
 
 export function nativeFactor(x: Access): number {

@@ -1,5 +1,13 @@
 import { kitchen } from '../reference/kitchen';
-import { type CoefficientId, coefficientIds, coefficientKey, coefficients, isAllowed, sharesOf } from './coefficients';
+import {
+  type CoefficientId,
+  coefficientIds,
+  coefficientKey,
+  coefficients,
+  hasYours,
+  isAllowed,
+  sharesOf,
+} from './coefficients';
 import type { Evaluation } from './evaluate';
 import { readGiven } from './givens';
 import { fermentableOf } from './models/blend';
@@ -17,8 +25,9 @@ export function notesFor(id: RowId, x: Evaluation): readonly Problem[] {
 
 /** Where the batch takes more of something than there is. */
 function moreThanOnHand(id: NumericRowId, x: Evaluation): readonly Problem[] {
+  if (x.recipe.onHand === undefined) return none;
   const stock = stockIds.find((one) => stockRows[one] === id);
-  const onHand = stock === undefined ? undefined : x.recipe.onHand?.[stock];
+  const onHand = stock === undefined ? undefined : x.recipe.onHand[stock];
   if (stock === undefined || onHand === undefined) return none;
   const have = readGiven(x, id, numericRows[id], onHand);
   const needed = x.of(id);
@@ -39,9 +48,8 @@ const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
 };
 
 function refusedCoefficients(id: RowId, { recipe }: Evaluation): readonly Problem[] {
-  const yours = Object.entries(recipe.yours);
-  if (yours.length === 0) return none;
-  return yours.flatMap(([key, { value }]) => {
+  if (!hasYours(recipe)) return none;
+  return Object.entries(recipe.yours).flatMap(([key, { value }]) => {
     const coefficient = coefficientIds.find((one) => coefficientKey(one, recipe) === key);
     if (coefficient === undefined || isAllowed(coefficient, value)) return [];
     const { owner } = coefficients[coefficient];
@@ -65,9 +73,9 @@ function outsideUsual(id: NumericRowId, x: Evaluation): readonly Problem[] {
   const row = numericRows[id];
   const value = x.of(id);
   const range = row.usual?.(x) ?? null;
-  if (range === null || !Number.isFinite(value)) return [];
+  if (range === null || !Number.isFinite(value)) return none;
   const slack = 1e-9; // tolerance
-  if (value >= range.low * (1 - slack) && value <= range.high * (1 + slack)) return [];
+  if (value >= range.low * (1 - slack) && value <= range.high * (1 + slack)) return none;
   return [{ code: 'outsideUsual', at: id, low: range.low, high: range.high, kind: row.kind }];
 }
 

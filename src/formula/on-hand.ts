@@ -1,7 +1,8 @@
-import type { Formulation } from './formulate';
+import { type Change, changeRecipe } from './change';
+import { type Formulation, formulate } from './formulate';
 import { readGiven } from './givens';
-import { type StockId, stockIds, stockRows } from './order';
-import type { Amount } from './recipe';
+import { type NumericRowId, type StockId, stockIds, stockRows } from './order';
+import type { Amount, Recipe } from './recipe';
 import { numericRows } from './sheet';
 
 /** How much milk one thing on hand is enough for, mL. */
@@ -19,18 +20,64 @@ export interface LargestBatch {
 
 /**
  * The largest batch that what is on hand allows, mL of milk, by this recipe's rates; it is limited by the thing that is
- * enough for the least milk. Null where nothing on hand can be read or limits. Source: everything grows with the milk.
+ * enough for the least milk. Amounts that are typed are let go: the batch is sized from what there is. Null where
+ * nothing on hand can be read or limits, and where the rates themselves need mending. Source: everything grows with the milk.
  */
 export function largestBatch(
-  formulation: Formulation,
+  { recipe }: Formulation,
   onHand: Readonly<Partial<Record<StockId, Amount>>>,
 ): LargestBatch | null {
+  if (stockIds.every((stock) => onHand[stock] === undefined)) return null;
+  const byRates = formulate(changeRecipe(recipe, letAmountsGo(recipe)));
+  if (!Number.isFinite(byRates.of('milkVolume')) || !Number.isFinite(byRates.of('sourceMass'))) return null;
   const limits = stockIds
-    .map((stock): Limit => ({ stock, milk: milkFrom(stock, onHand[stock], formulation) }))
+    .map((stock): Limit => ({ stock, milk: milkFrom(stock, onHand[stock], byRates) }))
     .filter(({ milk }) => Number.isFinite(milk) && milk >= 0)
     .sort((a, b) => a.milk - b.milk);
   const [first, ...rest] = limits;
   return first === undefined ? null : { limits: [first, ...rest], milk: first.milk, limitedBy: first.stock };
+}
+
+/**
+ * Sizes the batch from one thing on hand: lets go of every typed amount and types the stock into its row. None where
+ * there is no such stock.
+ */
+export function makeFrom(stock: StockId, { recipe }: Formulation): readonly Change[] {
+  const have = recipe.onHand?.[stock];
+  if (have === undefined) return [];
+  const { text, kind, amount } = have;
+  const row = stockRows[stock];
+  const use = stock === 'sweetener' || stock === 'grains' ? { use: 'onHand' as const } : {};
+  const sized: Change = { do: 'type', row, text, kind, amount, ...use };
+  return [...letAmountsGo(recipe), ...(stock === 'source' ? keepRatio(recipe) : []), sized];
+}
+
+const sizing: readonly NumericRowId[] = [
+  'vesselCount',
+  'fillVolume',
+  'sourceMass',
+  'blendWater',
+  'milkVolume',
+  'drinkVolume',
+  'servings',
+  'sweetenerMass',
+  'caneEquivalent',
+  'grainMass',
+];
+
+function letAmountsGo({ given }: Recipe): readonly Change[] {
+  return given.filter(({ row }) => sizing.includes(row)).map(({ row }) => ({ do: 'clear', row }));
+}
+
+/** A typed source beside a typed headspace would settle the water ratio, so the ratio is typed to stay as it is. */
+function keepRatio(recipe: Recipe): readonly Change[] {
+  const isTyped = (...rows: readonly NumericRowId[]): boolean => recipe.given.some(({ row }) => rows.includes(row));
+  if (!isTyped('headspaceDepth', 'headspaceVolume') || isTyped('waterRatio', 'milkSolids')) return [];
+  const amount = formulate(changeRecipe(recipe, letAmountsGo(recipe))).rows.waterRatio.value;
+  if (typeof amount !== 'number') return [];
+  // Three decimals alone could be read as thousands.
+  const text = String(amount).replace(/\.\d{3}$/, '$&0');
+  return [{ do: 'type', row: 'waterRatio', text, kind: 'ratio', amount }];
 }
 
 function milkFrom(stock: StockId, amount: Amount | undefined, formulation: Formulation): number {

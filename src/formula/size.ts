@@ -166,7 +166,7 @@ function settle(
   ways.sweetenerMass = accepted.has('caneEquivalent') ? 'fromCane' : 'rate';
   ways.grainRate = grainsFixed ? 'fromMass' : 'usual';
   return {
-    sizedFrom: sizedFrom(typed, accepted, onHand, sharesGlasses),
+    sizedFrom: sizedFrom(typed, accepted, onHand, { sharesGlasses, onlyHolds: fromScale || fromSource || joined }),
     accepted: depthRules ? accepted : without(accepted, ['headspaceDepth', 'headspaceVolume']),
     ways,
     against: joining.against,
@@ -226,10 +226,12 @@ function sizedFrom(
   typed: readonly NumericRowId[],
   accepted: ReadonlySet<NumericRowId>,
   onHand: ReadonlySet<NumericRowId>,
-  sharesGlasses: boolean,
+  how: { readonly sharesGlasses: boolean; readonly onlyHolds: boolean },
 ): RowId | 'jar' {
   const isAmount = (row: NumericRowId): row is AmountRowId => amountRows.some((amount) => amount === row);
-  const sizes = (row: NumericRowId): boolean =>
-    row === 'servings' && sharesGlasses ? false : isAmount(row) || onHand.has(row);
+  // Glasses that only share the drink, and jars that only hold a batch sized from something else, size nothing.
+  const idle = (row: NumericRowId): boolean =>
+    (row === 'servings' && how.sharesGlasses) || (row === 'vesselCount' && how.onlyHolds);
+  const sizes = (row: NumericRowId): boolean => !idle(row) && (isAmount(row) || onHand.has(row));
   return typed.find((row) => accepted.has(row) && sizes(row)) ?? 'jar';
 }

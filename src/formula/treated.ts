@@ -5,8 +5,6 @@ import { foodDensity, strainOf, withLabelSugar } from './models/strain';
 import type { Access } from './row';
 
 export interface TreatedFood {
-  readonly composition: Composition;
-  readonly own: Composition | null;
   /** g per mL of the source as bought; null where no cup weight is published. */
   readonly weight: number | null;
   /** g per mL of milk at the usual ratio, for reading a typed weight of milk. */
@@ -14,7 +12,7 @@ export interface TreatedFood {
 }
 
 /** The composition in effect: the table's, or for a carton the table's with the sugar of its label. */
-function compositionOf(x: Access): Composition {
+export function compositionInEffect(x: Access): Composition {
   const { source } = x.choices;
   return source.label ? withLabelSugar(source.composition, x.c('labelSugar'), x.c('labelServing')) : source.composition;
 }
@@ -23,7 +21,7 @@ function compositionOf(x: Access): Composition {
 export function reducedFor(x: Access, ratio: number): Reduced {
   const { source } = x.choices;
   return reduce(
-    strainOf(compositionOf(x), {
+    strainOf(compositionInEffect(x), {
       uptake: x.c('uptake'),
       leaching: x.c('leaching'),
       passing: x.c('passing'),
@@ -41,14 +39,11 @@ export function reducedAt(x: Access, ratio: number): Reduced {
 
 export function treatedFood(x: Access): TreatedFood {
   const { source } = x.choices;
-  const composition = compositionOf(x);
   const ratio = x.c('usualRatio');
   const usual = stagesAt(reducedFor(x, ratio), ratio);
   const ofCup = source.cup ? source.cup.grams / source.cup.millilitres : null;
   return {
-    composition,
-    own: source.ownWater?.composition ?? null,
-    weight: ofCup ?? (source.form === 'liquid' ? foodDensity(composition) : null),
+    weight: ofCup ?? (source.form === 'liquid' ? foodDensity(compositionInEffect(x)) : null),
     milkDensity: usual ? usual.milkMass / usual.milkVolume : Number.NaN,
   };
 }

@@ -1,16 +1,12 @@
 import { type JarId, jars } from '../reference/jars';
+import { type Change, changeRecipe } from './change';
 import { isRow } from './evaluate';
 import { type Formulation, formulate } from './formulate';
 import { labelOf } from './labels';
-import { type NumericRowId, type RowId, type StockId, stockRows } from './order';
+import { makeFrom } from './on-hand';
+import { amountRows, isMeasuredRow, measuredRows, type NumericRowId, type RowId } from './order';
 import { type Problem, severities } from './problem';
-
-/** One change to what is typed; a way out is a few of them, taken together. */
-export type Change =
-  | { readonly do: 'clear'; readonly row: NumericRowId }
-  | { readonly do: 'type'; readonly row: NumericRowId; readonly text: string; readonly use?: 'onHand' }
-  | { readonly do: 'vessel'; readonly vessel: JarId }
-  | { readonly do: 'forget'; readonly stock: StockId };
+import { numericRows } from './sheet';
 
 /** A way out of a problem, as a button: it does what it says and nothing else. */
 export interface WayOut {
@@ -18,12 +14,28 @@ export interface WayOut {
   readonly changes: readonly Change[];
 }
 
-/** The ways out of a problem, the least intrusive first; none where it only tells. */
+/**
+ * The ways out of a problem, the least intrusive first; none where it only tells. Each is tried before it is offered:
+ * after it the row no longer has this problem.
+ */
 export function waysOut(problem: Problem, formulation: Formulation): readonly WayOut[] {
+  return proposals(problem, formulation).filter((way) => isWayOut(way, problem, formulation));
+}
+
+function isWayOut({ changes }: WayOut, { at, code }: Problem, { recipe }: Formulation): boolean {
+  const { problems } = formulate(changeRecipe(recipe, changes)).rows[at];
+  return problems.every((problem) => problem.code !== code);
+}
+
+function proposals(problem: Problem, formulation: Formulation): readonly WayOut[] {
   switch (problem.code) {
     case 'overBrim':
     case 'headspaceUnderWise':
-      return roomier(formulation, problem.at);
+      return [...roomier(formulation), ...forgetMeasured(measuredRows, formulation)];
+    case 'headspaceTooDeep':
+      return letGo([problem.at, 'brimful'], formulation);
+    case 'measuredImpossible':
+      return forgetMeasured([problem.at], formulation);
     case 'conflict': {
       const asksRoom = problem.at === 'headspaceDepth' || problem.at === 'headspaceVolume';
       const first = asksRoom ? [moreJars(formulation), nextJarUp(formulation)].filter((way) => way !== null) : [];
@@ -45,12 +57,14 @@ export function waysOut(problem: Problem, formulation: Formulation): readonly Wa
       return [
         {
           label: `Make the largest batch from ${problem.text}`,
-          changes: makeFrom(problem.stock, problem.text, formulation),
+          changes: makeFrom(problem.stock, formulation),
         },
-        { label: 'Forget what is on hand', changes: [{ do: 'forget', stock: problem.stock }] },
+        { label: `Forget the ${problem.stock} on hand`, changes: [{ do: 'forget', stock: problem.stock }] },
       ];
     default:
-      return severities[problem.code] === 'refusal' ? letGo([problem.at], formulation) : [];
+      return severities[problem.code] === 'refusal'
+        ? [...letGo([problem.at], formulation), ...forgetMeasured([problem.at], formulation)]
+        : [];
   }
 }
 
@@ -76,21 +90,37 @@ function letGo(rows: readonly RowId[], formulation: Formulation): readonly WayOu
     .map((row) => ({ label: `Let “${labelOf(row)}” go`, changes: [{ do: 'clear', row }] }));
 }
 
+/** Forgetting what was measured in each of these rows. */
+function forgetMeasured(rows: readonly RowId[], { recipe }: Formulation): readonly WayOut[] {
+  return rows
+    .filter(isMeasuredRow)
+    .filter((row) => recipe.measured[row] !== undefined)
+    .map((row) => ({
+      label: `Forget what was measured for “${labelOf(row)}”`,
+      changes: [{ do: 'unmeasure', row }],
+    }));
+}
+
 /** More room: more jars, the next jar up, or letting go of what asks for so much in so few. */
-function roomier(formulation: Formulation, at: RowId): readonly WayOut[] {
-  const { sizedFrom } = formulation;
-  const others: readonly RowId[] = sizedFrom === 'jar' ? [] : [sizedFrom];
+function roomier(formulation: Formulation): readonly WayOut[] {
   const made = [moreJars(formulation), nextJarUp(formulation)].filter((way) => way !== null);
-  return [...made, ...letGo(['vesselCount', at, ...others], formulation)];
+  return [
+    ...made,
+    ...letGo(['vesselCount', 'headspaceDepth', 'headspaceVolume', 'brimful', ...amountRows], formulation),
+  ];
 }
 
 /** The fewest jars of this kind that keep the headspace; null where the batch is made to fill its jars. */
-function moreJars({ of, sizedFrom }: Formulation): WayOut | null {
-  if (sizedFrom === 'jar' || sizedFrom === 'vesselCount' || sizedFrom === 'fillVolume') return null;
+function moreJars({ of, evaluation }: Formulation): WayOut | null {
+  if (evaluation.plan.ways.fillVolume !== 'shared') return null;
   const slack = 1e-9; // tolerance
   const needed = Math.ceil(of('totalFill') / of('fillAllowed') - slack);
-  if (!Number.isFinite(needed) || needed <= of('vesselCount')) return null;
-  return { label: `Use ${needed} jars`, changes: [{ do: 'type', row: 'vesselCount', text: String(needed) }] };
+  const { most } = numericRows.vesselCount.range;
+  if (!(needed <= most) || needed <= of('vesselCount')) return null;
+  return {
+    label: `Use ${needed} jars`,
+    changes: [{ do: 'type', row: 'vesselCount', text: String(needed), kind: 'count', amount: needed }],
+  };
 }
 
 /** The smallest kind of jar, among those bigger than this one, in which the same batch keeps its headspace. */
@@ -128,15 +158,3 @@ const jarsBySize: readonly JarId[] = Object.keys(jars)
   .filter(isJar)
   .filter((id) => id !== 'own')
   .sort((a, b) => jars[a].brimful.value - jars[b].brimful.value);
-
-/** Sizes the batch from what is on hand: lets go of every other amount and types the stock into its row. */
-export function makeFrom(stock: StockId, text: string, formulation: Formulation): readonly Change[] {
-  const sizing: readonly NumericRowId[] = [
-    ...(['vesselCount', 'fillVolume', 'sourceMass', 'blendWater', 'milkVolume', 'drinkVolume', 'servings'] as const),
-    ...(['sweetenerMass', 'caneEquivalent', 'grainMass'] as const),
-  ];
-  const cleared = typedRows(formulation).filter((row) => sizing.includes(row));
-  const row = stockRows[stock];
-  const use = stock === 'sweetener' || stock === 'grains' ? { use: 'onHand' as const } : {};
-  return [...cleared.map((each): Change => ({ do: 'clear', row: each })), { do: 'type', row, text, ...use }];
-}

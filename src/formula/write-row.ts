@@ -5,6 +5,7 @@ import { kitchen as defaults } from '../reference/kitchen';
 import { isRow } from './evaluate';
 import type { Formulation } from './formulate';
 import { rowWeight } from './givens';
+import { onScale } from './on-scale';
 import type { NumericRowId, RowId } from './order';
 import { numericRows } from './sheet';
 
@@ -14,6 +15,8 @@ export interface Kitchen {
   readonly cups: CupStandardId;
   readonly scoops: ScoopSet;
   readonly decimalComma: boolean;
+  /** What the scale reads to, g; absent where the cook has not said. */
+  readonly scale?: number;
 }
 
 export interface Written {
@@ -33,7 +36,8 @@ const sharedAmongJars: readonly RowId[] = ['milkVolume', 'sweetenerMass', 'grain
 
 /** A value in base units as a cook reads it, solids also by the cup where `weight` (g per mL) is known. */
 export function writeValue(value: number, kind: Kind, weight: number | null, kitchen: Kitchen): Written {
-  const metric = writeMetric(value, kind, kitchen.decimalComma);
+  const shown = kind === 'mass' ? onScale(value, kitchen.scale) : value;
+  const metric = writeMetric(shown, kind, kitchen.decimalComma);
   if (kind === 'volume') return inScoops(metric, value, null, kitchen);
   const us = writeUS(value, kind, kitchen.decimalComma);
   if (kind === 'mass' && weight !== null) return inScoops(metric, value / weight, us, kitchen);

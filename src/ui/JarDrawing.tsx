@@ -78,7 +78,7 @@ function Band({ layer, width, name }: { layer: Layer; width: number; name: strin
   return <rect class={name} x="0" width={width} y={layer.from} height={Math.max(layer.to - layer.from, 0)} />;
 }
 
-/** Beads in the layer where the grains lie, in rows that fill it; the layer itself is to scale. */
+/** Beads in the layer where the grains lie, in rows that fill it; the layer itself is to scale. One path, for speed. */
 function Grains({ layer, left, width }: { layer: Layer; left: number; width: number }) {
   const size = 0.34;
   const rows = Math.max(1, Math.round((layer.to - layer.from) / (size * 1.8)));
@@ -94,13 +94,10 @@ function Grains({ layer, left, width }: { layer: Layer; left: number; width: num
       r: size * (0.72 + ((at * 7) % 5) * 0.06),
     };
   });
-  return (
-    <g class="grains">
-      {beads.map(({ x, y, r }) => (
-        <circle key={`${x} ${y}`} cx={x} cy={y} r={r} />
-      ))}
-    </g>
+  const circles = beads.map(
+    ({ x, y, r }) => `M ${x - r} ${y} a ${r} ${r} 0 1 0 ${2 * r} 0 a ${r} ${r} 0 1 0 ${-2 * r} 0`,
   );
+  return <path class="grains" d={circles.join(' ')} />;
 }
 
 /** A dimension line from the rim to the surface, with its length beside it. */

@@ -2,8 +2,12 @@ import { useState } from 'preact/hooks';
 import { cellProblem } from '../batch/cell-problem';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
+import { findMeasured } from '../formula/keep-measured';
 import { labelOf } from '../formula/labels';
 import type { MeasuredRowId } from '../formula/order';
+import { writeNumeric } from '../formula/write-row';
+import { writeTrimmed } from '../measure/write-quantity';
+import { leading } from './leading';
 
 interface Props {
   readonly id: MeasuredRowId;
@@ -11,11 +15,17 @@ interface Props {
   readonly store: Store;
 }
 
+const places = 3;
+
 /** The second entry of a row: what the scale, the jug or the strip said. It never resizes the batch. */
 export function Measuring({ id, batch, store }: Props) {
+  const kitchen = store.settings.value;
   const cell = batch.measured[id] ?? null;
   const [text, setText] = useState(cell?.text ?? '');
-  const problem = cell === null ? null : cellProblem(id, cell, store.settings.value);
+  const problem = cell === null ? null : cellProblem(id, cell, kitchen);
+  const formulation = store.formulationOf(batch);
+  const { planned } = formulation.rows[id];
+  const found = findMeasured(id, formulation);
   const keep = (event: Event) => {
     event.preventDefault();
     store.measureCell(batch.id, id, text);
@@ -44,6 +54,14 @@ export function Measuring({ id, batch, store }: Props) {
           }}
         >
           Forget the measurement
+        </button>
+      )}
+      {planned !== null && (
+        <p>Planned: {leading(writeNumeric(formulation, id, planned, kitchen), kitchen.leads).first}</p>
+      )}
+      {found !== null && (
+        <button type="button" class="button" onClick={() => store.keepMeasured(found.key, found.value)}>
+          Keep as yours: {found.label} {writeTrimmed(found.value, places, kitchen.decimalComma)}
         </button>
       )}
       {problem !== null && (

@@ -41,7 +41,6 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
   const press = (event: KeyboardEvent) => {
     if (open || event.target !== event.currentTarget) return;
     if (event.key === 'Enter' || event.key === 'F2') openWithWhatStands();
-    else if (event.key === 'Delete' || event.key === 'Backspace') store.clearCell(batch.id, id);
     else if (typesCharacter(event)) start(event.key, true);
     else return;
     event.preventDefault();
@@ -97,7 +96,9 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
 
 /** How far this batch is from the one it is compared with. */
 function compared(id: NumericRowId, batch: Batch, store: Store, state: SheetState): string | null {
-  const other = store.document.value.batches.find((one) => one.id === state.comparedWith.value);
+  const comparedWith = state.comparedWith.value;
+  if (comparedWith === null) return null;
+  const other = store.document.value.batches.find((one) => one.id === comparedWith);
   if (other === undefined || other === batch) return null;
   const compareRow = afterPaint.value?.compareRow;
   return compareRow?.(id, store.formulationOf(batch), store.formulationOf(other), store.settings.value) ?? null;

@@ -30,6 +30,20 @@ export function Settings({ store }: Props) {
         <legend>Scoops you own</legend>
         <Scoops set={settings.scoops} onChange={(scoops) => store.changeSettings({ scoops })} />
       </fieldset>
+      <fieldset>
+        <legend>My scale reads to</legend>
+        {scales.map((scale) => (
+          <label key={scale}>
+            <input
+              type="radio"
+              name="scale"
+              checked={settings.scale === scale}
+              onChange={() => store.changeSettings({ scale })}
+            />
+            {scale} g
+          </label>
+        ))}
+      </fieldset>
       <label>
         <input
           type="checkbox"
@@ -41,6 +55,8 @@ export function Settings({ store }: Props) {
     </details>
   );
 }
+
+const scales = [0.1, 1, 5] as const;
 
 const standards = Object.entries(cupStandards).map(([id, { name }]) => ({ id: standardId(id), name }));
 

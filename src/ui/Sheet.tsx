@@ -1,6 +1,8 @@
 import { Fragment } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { clearCells } from '../batch/edits';
 import type { Store } from '../batch/store';
+import { isRow } from '../formula/evaluate';
 import { type RowId, type SectionId, sections } from '../formula/order';
 import { afterPaint } from './after-paint';
 import { BatchHead } from './BatchHead';
@@ -49,7 +51,8 @@ export function Sheet({ store, state, workingInline }: Props) {
     if (first !== undefined && !all.some(({ id }) => id === here)) state.select({ ...state.spot.peek(), batch: first });
   }, [all, here]);
 
-  useEffect(() => {
+  // In the frame in which the spot moves, not in the one after it.
+  useLayoutEffect(() => {
     if (!state.wantsFocus.value) return;
     const cell = frame.current?.querySelector<HTMLElement>(placeOf(state.spot.value));
     if (cell === undefined || cell === null) {
@@ -62,8 +65,23 @@ export function Sheet({ store, state, workingInline }: Props) {
     cell.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
   });
 
-  const move = (event: KeyboardEvent) => {
+  const clear = () => {
+    const { rows, batches } = range();
+    const [row, ...more] = rows.filter(isRow);
+    const [batch, ...others] = batches;
+    if (row === undefined || batch === undefined) return;
+    if (more.length === 0 && others.length === 0) store.clearCell(batch, row);
+    else store.takeEdit(clearCells(store.document.value, batches, [row, ...more]), 'Clear the selected cells');
+  };
+
+  const press = (event: KeyboardEvent) => {
     if (state.editing.value !== null || event.altKey) return;
+    if (event.key === 'Delete' || event.key === 'Backspace') {
+      if (!(event.target instanceof Element && event.target.getAttribute('role') === 'gridcell')) return;
+      event.preventDefault();
+      clear();
+      return;
+    }
     const spot = state.spot.value;
     const from = { row: lines.indexOf(spot.line), column: ids.indexOf(spot.batch) };
     const to = moveByKey(event, from, { rows: lines.length, columns: ids.length, page });
@@ -83,7 +101,7 @@ export function Sheet({ store, state, workingInline }: Props) {
         aria-label="Batches"
         aria-multiselectable="true"
         aria-colcount={columnCount(shown.length)}
-        onKeyDown={move}
+        onKeyDown={press}
       >
         <thead>
           <tr>

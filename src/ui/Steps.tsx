@@ -1,9 +1,11 @@
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
+import type { Formulation } from '../formula/formulate';
+import { worstError } from '../formula/kit';
 import { labelOf } from '../formula/labels';
 import type { NumericRowId } from '../formula/order';
 import { stepsOf } from '../formula/steps';
-import { writeRow } from '../formula/write-row';
+import { type Kitchen, writeRow } from '../formula/write-row';
 import { Heat } from './Heat';
 import { leading } from './leading';
 
@@ -39,7 +41,21 @@ export function Steps({ batch, store }: Props) {
           </li>
         ))}
       </ol>
+      <KitError formulation={formulation} kitchen={settings} />
       <Heat batch={batch} store={store} />
     </section>
+  );
+}
+
+/** What the cook's own kit does to the batch at worst. */
+function KitError({ formulation, kitchen }: { formulation: Formulation; kitchen: Kitchen }) {
+  const worst = worstError(formulation, kitchen);
+  if (worst === null) return null;
+  const share = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 1 }).format(worst.error);
+  const kit = kitchen.leads === 'us' ? 'these scoops' : 'this scale';
+  return (
+    <p class="note">
+      Measured with {kit}, an amount is at most {share} off (“{labelOf(worst.row)}”).
+    </p>
   );
 }

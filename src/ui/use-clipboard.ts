@@ -50,11 +50,12 @@ export function useClipboard(
         import('../interchange/table'),
         import('../batch/paste'),
       ]);
+      const table = parseTable(text);
       const {
         document: pasted,
         refused,
         cells,
-      } = pasteInto(store.document.value, parseTable(text), {
+      } = pasteInto(store.document.value, table.lines, {
         rows: rows.slice(rows.indexOf(from.row)),
         batches: batchIds.slice(batchIds.indexOf(from.batch)),
         shown: (row, id) => {
@@ -65,11 +66,18 @@ export function useClipboard(
         },
       });
       store.takeEdit(pasted, cells === 1 ? 'Paste a cell' : `Paste ${cells} cells`);
-      state.notice.value = refused.length === 0 ? 'Pasted.' : `Pasted, but for: ${refused.map(describe).join('; ')}.`;
+      state.notice.value = [
+        refused.length === 0 ? 'Pasted.' : `Pasted, but for: ${describeAll(refused)}.`,
+        ...(table.isCut ? ['It was too long: only the beginning was looked at.'] : []),
+      ].join(' ');
     };
 
+    const describeAll = (refused: readonly Refusal[]): string => {
+      const { length: others } = refused.slice(mostNamed);
+      return [...refused.slice(0, mostNamed).map(describe), ...(others > 0 ? [`${others} more`] : [])].join('; ');
+    };
     const describe = ({ row, batchId, text, why }: Refusal): string =>
-      `“${text}” ${reasons[why]} (“${labelOf(row)}”, ${find(batchId)?.name ?? batchId})`;
+      `“${shorten(text)}” ${reasons[why]} (“${labelOf(row)}”, ${find(batchId)?.name ?? batchId})`;
     const pasteNow = (event: ClipboardEvent) => {
       paste(event).catch(() => {
         state.notice.value = 'Nothing was pasted: a part of the page could not be loaded. Try again when online.';
@@ -82,6 +90,15 @@ export function useClipboard(
       document.removeEventListener('paste', pasteNow);
     };
   });
+}
+
+const mostNamed = 5;
+const longestNamed = 40;
+
+/** What is pasted may be of any length, and hold characters that turn the words around them. */
+function shorten(text: string): string {
+  const plain = text.slice(0, longestNamed).replaceAll(/\p{C}/gu, '');
+  return text.length > longestNamed ? `${plain}…` : plain;
 }
 
 function firstOf({ rows, batches }: Range): { readonly row: RowId; readonly batch: string } | null {

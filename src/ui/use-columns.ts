@@ -13,7 +13,12 @@ export function useColumns(
   useEffect(() => {
     const element = frame.current;
     if (element === null) return;
-    const measure = () => setMeasured(measureFrame(element));
+    // Scrolled within the same columns, or measured anew, the sheet stays as it is drawn.
+    const measure = () =>
+      setMeasured((old) => {
+        const now = measureFrame(element);
+        return drawSame(old, now, count) ? old : now;
+      });
     measure();
     element.addEventListener('scroll', measure, { passive: true });
     const watch = typeof ResizeObserver === 'function' ? new ResizeObserver(measure) : null;
@@ -31,6 +36,12 @@ export function useColumns(
       if (element !== null && now !== null) element.scrollLeft = scrollToColumn(now, at);
     },
   };
+}
+
+function drawSame(one: Frame | null, other: Frame | null, count: number): boolean {
+  const a = columnsOnScreen(one, count, drawnBeforeMeasuring);
+  const b = columnsOnScreen(other, count, drawnBeforeMeasuring);
+  return a.from === b.from && a.to === b.to && a.before === b.before && a.after === b.after;
 }
 
 /** Null where nothing is laid out, as outside a browser. */

@@ -3,9 +3,12 @@ import * as list from '../../src/batch/batch-list';
 import { demo } from '../../src/batch/demo';
 import type { Batch, Settings, SheetDocument } from '../../src/batch/document';
 import * as edits from '../../src/batch/edits';
+import { pasteInto } from '../../src/batch/paste';
 import { changeSettings } from '../../src/batch/settings';
+import { stockUp, takeChanges } from '../../src/batch/take-changes';
+import type { Change } from '../../src/formula/change';
 import { coefficientIds } from '../../src/formula/coefficients';
-import { choiceRows, measuredRows } from '../../src/formula/order';
+import { choiceRows, measuredRows, rowOrder, stockIds } from '../../src/formula/order';
 import type { cupStandards } from '../../src/measure/units';
 import { anySweetener, grainIds, jarIds, numericRowIds, sourceIds, sweetenerIds } from '../batches';
 
@@ -69,8 +72,57 @@ function ofBatch(
   });
 }
 
+const anyStock = fc.constantFrom(...stockIds);
+const anyWayChange: fc.Arbitrary<Change> = fc.oneof(
+  anyRow.map((row): Change => ({ do: 'clear', row })),
+  fc.tuple(anyRow, anyText, fc.boolean()).map(
+    ([row, text, all]): Change => ({
+      do: 'type',
+      row,
+      text,
+      kind: 'mass',
+      amount: null,
+      ...(all ? { use: 'onHand' } : {}),
+    }),
+  ),
+  anyMeasuredRow.map((row): Change => ({ do: 'unmeasure', row })),
+  fc.constantFrom(...jarIds).map((vessel): Change => ({ do: 'vessel', vessel })),
+  anyStock.map((stock): Change => ({ do: 'forget', stock })),
+);
+
+/** Edits of several cells at once, and what is on hand. */
+const anyWideEdit: fc.Arbitrary<Edit> = fc.oneof(
+  ofBatch(
+    fc.tuple(anyStock, anyText).map(
+      ([stock, text]) =>
+        (d, id) =>
+          stockUp(d, id, stock, text),
+    ),
+  ),
+  ofBatch(fc.array(anyWayChange, { maxLength: 4 }).map((changes) => (d, id) => takeChanges(d, id, changes))),
+  fc.tuple(fc.nat(rowOrder.length - 1), fc.array(fc.array(anyText, { maxLength: 3 }), { maxLength: 4 })).map(
+    ([from, lines]): Edit =>
+      (d) =>
+        pasteInto(d, lines, {
+          rows: rowOrder.slice(from),
+          batches: d.batches.map(({ id }) => id),
+          shown: () => '',
+        }).document,
+  ),
+  fc.uniqueArray(anyRow, { maxLength: 6 }).map(
+    (rows): Edit =>
+      (d) =>
+        edits.clearCells(
+          d,
+          d.batches.map(({ id }) => id),
+          rows,
+        ),
+  ),
+);
+
 /** Any edit that undo takes back. */
 export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
+  { weight: 3, arbitrary: anyWideEdit },
   {
     weight: 8,
     arbitrary: ofBatch(

@@ -193,3 +193,23 @@ describe('correct', () => {
     expect(edits.giveBack(start, 'toString')).toBe(start);
   });
 });
+
+describe('clearCells', () => {
+  const both = ['b1', 'b2'];
+  const two = { ...start, batches: [first(start), { ...first(start), id: 'b2' }] };
+
+  test('clears every row of every batch that is named, and no other', () => {
+    const rows = ['sourceMass', 'pulpMass', 'servings'] as const;
+    let typed: SheetDocument = two;
+    for (const id of both) {
+      for (const row of [...rows, 'soakTime'] as const) typed = edits.typeCell(typed, id, row, '5');
+    }
+    const cleared = edits.clearCells(typed, ['b2'], rows);
+    expect(cleared.batches[0]).toBe(typed.batches[0]);
+    expect(cleared.batches[1]).toMatchObject({ given: [{ row: 'soakTime' }], measured: {} });
+  });
+
+  test('gives the same document where nothing was typed', () => {
+    expect(edits.clearCells(two, both, ['sourceMass', 'servings'])).toBe(two);
+  });
+});

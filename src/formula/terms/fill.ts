@@ -152,8 +152,8 @@ function wayName(sweetener: boolean, grains: boolean): keyof Parts | 'both' | 'n
   return grains ? 'grains' : 'neither';
 }
 
-/** The headspace to keep: the depth typed, or the depth of the room typed. */
+/** The headspace to keep: the depth typed, or the depth of the room typed; of both, the one typed first. */
 function typedHeadspace(x: Access): number {
-  const depth = x.typed('headspaceDepth');
+  const depth = x.plan.against.has('headspaceDepth') ? Number.NaN : x.typed('headspaceDepth');
   return Number.isNaN(depth) ? depthBelowRim(jarProfile(x), x.typed('headspaceVolume')) : depth;
 }

@@ -1,0 +1,59 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demo } from '../../src/batch/demo';
+import { copyCell } from '../../src/formula/copy-cell';
+import { formulate } from '../../src/formula/formulate';
+import { type RowId, rowOrder } from '../../src/formula/order';
+import { anyRecipe, recipeOf, typed } from '../batches';
+
+const metric = demo.settings;
+
+function copy(id: RowId, ...given: Parameters<typeof typed>[]): string {
+  return copyCell(formulate(recipeOf({ given: given.map((cell) => typed(...cell)) })), id, metric);
+}
+
+describe('a copied cell', () => {
+  test.each<[RowId, string]>([
+    ['source', 'Almonds, whole'],
+    ['vessel', 'Quart, wide mouth'],
+    ['sweetener', 'Cane sugar, white'],
+    ['grains', 'Water kefir grains'],
+  ])('of a choice is its name: %s', (row, name) => {
+    expect(copy(row)).toBe(name);
+  });
+
+  test('of a blend names its parts', () => {
+    const sweetener = [
+      { id: 'honey', share: 0.5 },
+      { id: 'mapleSyrup', share: 0.5 },
+    ] as const;
+    expect(copyCell(formulate(recipeOf({ sweetener })), 'sweetener', metric)).toBe('Honey + Maple syrup');
+  });
+
+  test('of an amount is metric with its unit, whichever leads', () => {
+    expect(copy('sourceMass', ['sourceMass', 200])).toBe('200 g');
+    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 750)] }));
+    expect(copyCell(formulation, 'milkVolume', { ...metric, leads: 'us' })).toBe('750 mL');
+  });
+
+  test('of a room is written without its share of the jar', () => {
+    expect(copy('headspaceVolume', ['headspaceVolume', 100])).toBe('100 mL');
+  });
+
+  test('of what is not there, or can’t be had, is empty', () => {
+    expect(copyCell(formulate(recipeOf({ source: 'cartonPlain' })), 'pulpMass', metric)).toBe('');
+    expect(copy('milkVolume', ['sourceMass', null])).toBe('');
+    expect(copy('finalPH')).toBe('');
+  });
+
+  test('is one line of plain text, whatever the recipe', () => {
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const formulation = formulate(recipe);
+        for (const row of rowOrder) {
+          expect(copyCell(formulation, row, metric), row).not.toMatch(/[\t\r\n\u00A0\u2009\u202F]|NaN|undefined|^ | $/);
+        }
+      }),
+    );
+  });
+});

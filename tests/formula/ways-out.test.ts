@@ -1,0 +1,231 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { recipeOf as recipeIn, type SheetDocument } from '../../src/batch/document';
+import * as edits from '../../src/batch/edits';
+import { stockUp, takeChanges } from '../../src/batch/take-changes';
+import { type Formulation, formulate } from '../../src/formula/formulate';
+import { labelOf } from '../../src/formula/labels';
+import { isMeasuredRow, type NumericRowId, rowOrder, stockIds, stockRows } from '../../src/formula/order';
+import type { Problem } from '../../src/formula/problem';
+import type { Recipe } from '../../src/formula/recipe';
+import { type WayOut, waysOut } from '../../src/formula/ways-out';
+import { jars } from '../../src/reference/jars';
+import { first } from '../batch/any-edit';
+import { anyRecipe, jarIds, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
+import { codesAt, problemAt } from '../results';
+import { anyOnHand, documentOf } from '../stocked';
+
+const stocked = fc
+  .tuple(fc.oneof(anyRecipe, sensibleRecipe), anyOnHand)
+  .map(([recipe, onHand]): Recipe => ({ ...recipe, onHand }));
+
+function eachWay(recipe: Recipe, see: (way: WayOut, problem: Problem, before: SheetDocument) => void): void {
+  const before = documentOf(recipe);
+  const formulation = formulate(recipe);
+  for (const row of rowOrder) {
+    for (const problem of formulation.rows[row].problems) {
+      for (const way of waysOut(problem, formulation)) see(way, problem, before);
+    }
+  }
+}
+
+function workOut(document: SheetDocument): Formulation {
+  return formulate(recipeIn(document, first(document)));
+}
+
+function rowLabelled(label: string | undefined): NumericRowId {
+  const row = numericRowIds.find((id) => labelOf(id) === label);
+  if (row === undefined) throw new Error(`no row is called ${label}`);
+  return row;
+}
+
+/** What a label says, done by the edits themselves. */
+function doAsSaid(label: string, problem: Problem, before: SheetDocument): SheetDocument {
+  const said = (pattern: RegExp) => pattern.exec(label);
+  const goes = said(/^Let “(.+)” go$/);
+  if (goes) return edits.clearCell(before, 'b1', rowLabelled(goes[1]));
+  const forgets = said(/^Forget what was measured for “(.+)”$/);
+  if (forgets) {
+    const row = rowLabelled(forgets[1]);
+    return isMeasuredRow(row) ? edits.clearMeasured(before, 'b1', row) : before;
+  }
+  const uses = said(/^Use (\d+) jars$/);
+  if (uses) return edits.typeCell(before, 'b1', 'vesselCount', uses[1] ?? '');
+  const takes = said(/^Take “(.+?)”(?: and let “(.+)” go)?$/);
+  if (takes) {
+    const vessel = jarIds.find((id) => jars[id].name === takes[1]) ?? '';
+    const cleared = takes[2] === undefined ? before : edits.clearCell(before, 'b1', rowLabelled(takes[2]));
+    return edits.choose(cleared, 'b1', 'vessel', vessel);
+  }
+  const lost = said(/^Forget the (\w+) on hand$/);
+  const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
+  if (stock === undefined) throw new Error(`who knows what “${label}” does`);
+  if (lost) return stockUp(before, 'b1', stock, '');
+  return makeAsSaid(label.replace('Make the largest batch from ', ''), stockRows[stock], before);
+}
+
+const amounts = [
+  'vesselCount',
+  'fillVolume',
+  'sourceMass',
+  'blendWater',
+  'milkVolume',
+  'drinkVolume',
+  'servings',
+  'sweetenerMass',
+  'caneEquivalent',
+  'grainMass',
+] as const;
+
+function makeAsSaid(text: string, row: NumericRowId, before: SheetDocument): SheetDocument {
+  const has = (...rows: readonly NumericRowId[]) => first(before).given.some((cell) => rows.includes(cell.row));
+  let made = before;
+  for (const amount of amounts) made = edits.clearCell(made, 'b1', amount);
+  if (row === 'sourceMass' && has('headspaceDepth', 'headspaceVolume') && !has('waterRatio', 'milkSolids')) {
+    // The ratio is typed to stay what it is without the amounts, which a typed headspace would else settle.
+    const ratio = workOut(made).rows.waterRatio.value;
+    if (typeof ratio === 'number') made = edits.typeCell(made, 'b1', 'waterRatio', String(ratio));
+  }
+  made = edits.typeCell(made, 'b1', row, text);
+  return row === 'sweetenerMass' || row === 'grainMass' ? edits.setUse(made, 'b1', row, 'onHand') : made;
+}
+
+describe('every way out of anything', () => {
+  test('takes its problem away from its row', () => {
+    fc.assert(
+      fc.property(stocked, (recipe) => {
+        eachWay(recipe, ({ label, changes }, { at, code }, before) => {
+          const after = workOut(takeChanges(before, 'b1', changes));
+          expect(codesAt(after, at), `${label}, at ${at}`).not.toContain(code);
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('does what its label says and nothing else', () => {
+    fc.assert(
+      fc.property(stocked, (recipe) => {
+        eachWay(recipe, ({ label, changes }, problem, before) => {
+          expect(takeChanges(before, 'b1', changes), label).toEqual(doAsSaid(label, problem, before));
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('has a label of its own among those of its problem', () => {
+    fc.assert(
+      fc.property(stocked, (recipe) => {
+        const formulation = formulate(recipe);
+        for (const row of rowOrder) {
+          for (const problem of formulation.rows[row].problems) {
+            const labels = waysOut(problem, formulation).map(({ label }) => label);
+            expect(new Set(labels).size).toBe(labels.length);
+          }
+        }
+      }),
+    );
+  });
+});
+
+function labels(recipe: Recipe, row: NumericRowId, code: Problem['code']): readonly string[] {
+  const formulation = formulate(recipe);
+  return waysOut(problemAt(formulation, row, code), formulation).map(({ label }) => label);
+}
+
+const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });
+const letGo = (row: NumericRowId) => `Let “${labelOf(row)}” go`;
+
+describe('the ways out', () => {
+  const third = given(typed('sourceMass', 170), typed('blendWater', 750), typed('milkVolume', 900));
+  test.each<[string, Recipe, NumericRowId, Problem['code'], readonly string[]]>([
+    [
+      'of a third amount let any of the three go',
+      third,
+      'milkVolume',
+      'conflict',
+      [letGo('milkVolume'), letGo('sourceMass'), letGo('blendWater')],
+    ],
+    [
+      'of a batch over the brim give it room',
+      given(typed('vesselCount', 1), typed('sourceMass', 300)),
+      'headspaceVolume',
+      'overBrim',
+      ['Use 2 jars', 'Take “Half-gallon, wide mouth”', letGo('vesselCount'), letGo('sourceMass')],
+    ],
+    [
+      'of a headspace too small for the batch',
+      given(typed('milkVolume', 880), typed('vesselCount', 1), typed('headspaceDepth', 6)),
+      'headspaceDepth',
+      'conflict',
+      ['Use 2 jars', 'Take “Litre-and-a-half jar”', letGo('headspaceDepth'), letGo('milkVolume')],
+    ],
+    [
+      'of a headspace under the wise one',
+      given(typed('headspaceVolume', 5)),
+      'headspaceDepth',
+      'headspaceUnderWise',
+      [letGo('headspaceVolume')],
+    ],
+    [
+      'of a jar no deeper than its headspace',
+      recipeOf({ vessel: 'gallon', given: [typed('brimful', 506)] }),
+      'headspaceDepth',
+      'headspaceTooDeep',
+      [letGo('brimful')],
+    ],
+    ['of too little water', given(typed('waterRatio', 0.1)), 'waterRatio', 'gels', [letGo('waterRatio')]],
+    [
+      'of amounts that no water joins',
+      given(typed('sourceMass', 100), typed('milkVolume', 20)),
+      'waterRatio',
+      'noRatio',
+      [letGo('sourceMass'), letGo('milkVolume')],
+    ],
+    [
+      'of grains that leave no room',
+      given(typed('grainMass', 2000)),
+      'milkVolume',
+      'noRoomForMilk',
+      [letGo('grainMass')],
+    ],
+    ['of less than none', given(typed('sourceMass', -1)), 'sourceMass', 'negative', [letGo('sourceMass')]],
+    ['of what can’t be read', given(typed('sourceMass', null)), 'sourceMass', 'unreadable', [letGo('sourceMass')]],
+    [
+      'of a row that can’t be typed',
+      given(typed('blenderLoads', 2)),
+      'blenderLoads',
+      'notTyped',
+      [letGo('blenderLoads')],
+    ],
+    [
+      'of an impossible measurement',
+      recipeOf({ measured: { pulpMass: { kind: 'mass', amount: 5000 } } }),
+      'pulpMass',
+      'measuredImpossible',
+      ['Forget what was measured for “Wet pulp left in the bag”'],
+    ],
+    [
+      'of a measurement that can’t be read',
+      recipeOf({ measured: { milkVolume: { kind: 'volume', amount: null } } }),
+      'milkVolume',
+      'unreadable',
+      ['Forget what was measured for “Milk after straining”'],
+    ],
+    [
+      'of a batch that takes more than there is',
+      { ...given(typed('sourceMass', 300)), onHand: { source: { text: '250 g', kind: 'mass', amount: 250 } } },
+      'sourceMass',
+      'moreThanOnHand',
+      ['Make the largest batch from 250 g', 'Forget the source on hand'],
+    ],
+  ])('%s', (_, recipe, row, code, ways) => {
+    expect(labels(recipe, row, code)).toEqual(ways);
+  });
+
+  test('are none where a problem only tells', () => {
+    const formulation = formulate(recipeOf({ sweetener: [{ id: 'stevia', share: 1 }] }));
+    expect(waysOut(problemAt(formulation, 'sweetener', 'nothingToFerment'), formulation)).toEqual([]);
+  });
+});

@@ -1,0 +1,39 @@
+import { gzipSync } from 'node:zlib';
+import { parseSync } from 'vite';
+
+/** What the scripts may weigh at most, in bytes. */
+export const limit = 60_000;
+const aim = 45_000;
+
+/**
+ * Gives the gzip size, in bytes, of every script that a page loads before anyone touches it: those it names and, through
+ * static imports, those they name. What is loaded later, on demand, is not counted.
+ */
+export function weighScripts(read: (path: string) => string): number {
+  const page = read('index.html');
+  const tags = page.match(/<script\b[^>]*\bsrc=[^>]*>|<link\b[^>]*\brel="?modulepreload\b[^>]*>/g) ?? [];
+  const waiting = tags.map((tag) => resolve(tag.match(/\b(?:src|href)="([^"]+)"/)?.[1] ?? tag, 'index.html'));
+  const sizes = new Map<string, number>();
+  for (const path of waiting) {
+    if (sizes.has(path)) continue;
+    const code = read(path);
+    sizes.set(path, gzipSync(code, { level: 9 }).length);
+    const { staticImports, staticExports } = parseSync(path, code).module;
+    const exportedFrom = staticExports.flatMap(({ entries }) => entries.map((entry) => entry.moduleRequest?.value));
+    for (const imported of [...staticImports.map(({ moduleRequest }) => moduleRequest.value), ...exportedFrom]) {
+      if (imported !== undefined) waiting.push(resolve(imported, path));
+    }
+  }
+  if (sizes.size === 0) throw new Error('index.html names no script, so there is nothing to weigh');
+  return [...sizes.values()].reduce((sum, size) => sum + size, 0);
+}
+
+function resolve(reference: string, from: string): string {
+  return new URL(reference, `http://localhost/${from}`).pathname.slice(1);
+}
+
+/** The line that says what the scripts weigh, in bytes, of what they may. */
+export function writeWeight(size: number): string {
+  const line = `script, gzip: ${(size / 1000).toFixed(1)} kB of ${limit / 1000}`;
+  return size > aim ? `${line}, over the aim of ${aim / 1000}` : line;
+}
