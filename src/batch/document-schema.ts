@@ -13,6 +13,7 @@ import { keysOf } from './table-keys';
 
 const mostParts = 50;
 const mostCorrections = 5000;
+const mostOwnFoods = 1000;
 
 /** Ids end up in the page's own ids, where a space would part them. */
 const batchId = z.string().check(z.regex(/^[A-Za-z][\w-]{0,63}$/));
@@ -64,6 +65,12 @@ const settings = z.object({
   scale: z.exactOptional(z.union([z.literal(0.1), z.literal(1), z.literal(5)])),
 });
 
+const ownFood = z.object({
+  name: z.string().check(z.minLength(1), z.maxLength(longestName)),
+  grams: z.number().check(z.gt(0)),
+  millilitres: z.number().check(z.gt(0)),
+});
+
 const sheetDocument = z.object({
   version: z.literal(1),
   batches: z.array(batch).check(
@@ -75,6 +82,8 @@ const sheetDocument = z.object({
     .record(z.string().check(z.maxLength(longestText)), yours)
     .check(z.refine((all) => Object.keys(all).length <= mostCorrections)),
   settings,
+  ownFoods: z.exactOptional(z.array(ownFood).check(z.maxLength(mostOwnFoods))),
+  prices: z.exactOptional(z.partialRecord(z.enum(keysOf(sweeteners)), z.number().check(z.gte(0)))),
 });
 
 type Fixed<T> = { readonly [K in keyof T]: Fixed<T[K]> };

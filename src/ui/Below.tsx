@@ -3,6 +3,7 @@ import type { Store } from '../batch/store';
 import { Cautions } from './Cautions';
 import { Flows } from './Flows';
 import { OnHand } from './OnHand';
+import { Recipes } from './Recipes';
 import { Steps } from './Steps';
 import type { SheetState } from './sheet-state';
 import { usePrinting } from './use-printing';
@@ -20,6 +21,7 @@ export function Below({ store, state }: Props) {
   const shown = printing ? batches : batches.filter((batch) => batch === current);
   return (
     <>
+      {current !== undefined && !printing && <Recipes batch={current} store={store} state={state} />}
       {shown.map((batch) => (
         <BelowBatch key={batch.id} batch={batch} store={store} />
       ))}

@@ -1,6 +1,7 @@
 /** What the first paint does not wait for, in one script. */
 export { cellProblem, cellRemark } from '../batch/cell-problem';
 export { copyRange, copyText } from '../batch/copy';
+export { pasteInto } from '../batch/paste';
 export { cautionsAt } from '../formula/cautions';
 export { compareRow, rowsThatDiffer } from '../formula/compare';
 export { waysOut } from '../formula/ways-out';

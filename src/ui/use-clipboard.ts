@@ -45,11 +45,10 @@ export function useClipboard(
       const text = event.clipboardData?.getData('text/plain') ?? '';
       if (!isOurs() || from === null || text === '') return;
       event.preventDefault();
-      const copyText = afterPaint.value?.copyText;
-      const [{ parseTable }, { pasteInto }] = await Promise.all([
-        import('../interchange/table'),
-        import('../batch/paste'),
-      ]);
+      const parts = afterPaint.value;
+      if (parts === null) return;
+      const { copyText, pasteInto } = parts;
+      const { parseTable } = await import('../interchange/table');
       const table = parseTable(text);
       const {
         document: pasted,

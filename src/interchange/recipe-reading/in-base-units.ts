@@ -1,0 +1,40 @@
+import { type Big, toDouble } from '../../measure/decimal';
+import { chooseUnit, type UnitWord } from '../../measure/unit-words';
+import { type CupStandardId, toBase } from '../../measure/units';
+import type { AmountPart } from './amount';
+import type { Ends } from './shape';
+
+export interface InBase extends Ends {
+  readonly kind: 'mass' | 'volume' | 'count';
+}
+
+/** So much of a unit in mL; null where the unit is of no volume. */
+export function volumeOf(value: Big, unit: UnitWord, cups: CupStandardId): Big | null {
+  const meaning = unit.meanings.get('volume');
+  return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
+}
+
+/** A part of an amount in g, mL or pieces; an ounce of a liquid is a fluid one. Null where the doubles end. */
+export function inBaseUnits(part: AmountPart, liquid: boolean, cups: CupStandardId): InBase | null {
+  const { low, high, unit, highUnit = unit } = part;
+  if (unit === null || highUnit === null) return finite('count', toDouble(low), toDouble(high));
+  const ends = [
+    { value: low, word: unit },
+    { value: high, word: highUnit },
+  ];
+  const isMass = ends.every(({ word }) => word.meanings.has('mass')) && !(liquid && unit.meanings.has('volume'));
+  const [least, most] = ends.map(({ value, word }) =>
+    isMass ? massOf(value, word, cups) : volumeOf(value, word, cups),
+  );
+  if (!least || !most || least.gt(most)) return null;
+  return finite(isMass ? 'mass' : 'volume', toDouble(least), toDouble(most));
+}
+
+function massOf(value: Big, unit: UnitWord, cups: CupStandardId): Big | null {
+  const meaning = unit.meanings.get('mass');
+  return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
+}
+
+function finite(kind: InBase['kind'], low: number, high: number): InBase | null {
+  return Number.isFinite(low) && Number.isFinite(high) ? { kind, low, high } : null;
+}

@@ -1,0 +1,91 @@
+import { sources } from '../../reference/sources';
+import { type AmountPart, type AmountRead, readBracket } from './amount';
+import { guessFood } from './guess-food';
+import { type InBase, inBaseUnits } from './in-base-units';
+import type { IngredientProblem } from './problem';
+import type { Ends, FoodGuess, Habits, ReadIngredient } from './shape';
+
+const heaping = ['heaped', 'heaping', 'rounded'];
+
+function isLiquid(food: FoodGuess | null): boolean {
+  if (food === null) return false;
+  if (food.role === 'source') return sources[food.id].form === 'liquid';
+  return food.role === 'water' || food.role === 'milk';
+}
+
+/** An ingredient from its amount and the words that go with it; `text` is what was pasted of it. */
+export function makeIngredient(text: string, amount: AmountRead | null, words: string, habits: Habits): ReadIngredient {
+  const { others, bare } = takeBrackets(words, habits.decimalComma);
+  const modifiers = [
+    ...(amount?.modifiers ?? []),
+    ...heaping.filter((word) => new RegExp(`\\b${word}\\b`, 'i').test(bare)),
+  ];
+  const food = guessFood(bare, modifiers, habits.ownFoods);
+  const liquid = isLiquid(food);
+  const sum = amount === null ? null : addParts(amount.parts, liquid, habits);
+  const said = [...(amount?.others ?? []), ...others].map((part) => inBaseUnits(part, liquid, habits.cups));
+  const find = (kind: InBase['kind']) => endsOf(sum?.kind === kind ? null : said.find((each) => each?.kind === kind));
+  const unit = amount?.parts.at(-1)?.unit;
+  return {
+    text,
+    amount: endsOf(sum),
+    kind: sum?.kind ?? 'count',
+    unitText: amount?.unitText ?? '',
+    modifiers: modifiers.map((word) => word.toLowerCase()),
+    statedMass: find('mass'),
+    statedVolume: find('volume'),
+    food,
+    assumed: unit?.plainOunce ? (sum?.kind === 'volume' ? 'fluidOunce' : 'weightOunce') : null,
+    problem: findProblem(amount, sum, bare, modifiers, food),
+  };
+}
+
+function endsOf(of: InBase | null | undefined): Ends | null {
+  return of ? { low: of.low, high: of.high } : null;
+}
+
+function addParts(parts: readonly AmountPart[], liquid: boolean, habits: Habits): InBase | null {
+  let total: InBase | null = null;
+  for (const part of parts) {
+    const next = inBaseUnits(part, liquid, habits.cups);
+    if (next === null || (total !== null && total.kind !== next.kind)) return null;
+    total = total === null ? next : { kind: next.kind, low: total.low + next.low, high: total.high + next.high };
+  }
+  return total;
+}
+
+/** Takes out the brackets that hold amounts: "almonds (170 g), soaked". */
+function takeBrackets(words: string, decimalComma: boolean) {
+  const others: AmountPart[] = [];
+  let bare = '';
+  let from = 0;
+  for (let at = 0; at < words.length; at += 1) {
+    const character = words.charAt(at);
+    if (character !== '(' && character !== '[') continue;
+    const bracket = readBracket(words, at, decimalComma);
+    if (bracket === null) continue;
+    others.push(...bracket.parts);
+    bare += words.slice(from, at);
+    from = bracket.end;
+    at = bracket.end - 1;
+  }
+  return { others, bare: `${bare}${words.slice(from)}`.replaceAll(' ,', ',').trim() };
+}
+
+function findProblem(
+  amount: AmountRead | null,
+  sum: InBase | null,
+  words: string,
+  modifiers: readonly string[],
+  food: FoodGuess | null,
+): IngredientProblem | null {
+  const toTaste = /\b(?:to taste|as needed|optional amount)\b/i.exec(words);
+  if (amount === null && toTaste !== null) return { code: 'noMeasure', word: toTaste[0].toLowerCase() };
+  if (amount !== null && amount.vague !== null) return { code: 'noMeasure', word: amount.vague };
+  if (sum === null) return { code: 'noAmount' };
+  const heap = modifiers.find((word) => heaping.includes(word.toLowerCase()));
+  if (heap !== undefined) return { code: 'heaped', word: heap.toLowerCase() };
+  if (amount?.container && sum.kind === 'count') return { code: 'noSize', container: amount.container };
+  if (food?.key == null) return { code: 'unknownFood', name: food?.name ?? '' };
+  return null;
+}

@@ -1,0 +1,94 @@
+import { toDouble } from '../../measure/decimal';
+import { matchAt } from '../../measure/read-number';
+import { findUnitWord } from '../../measure/unit-words';
+import { type CupStandardId, convertNumber } from '../../measure/units';
+import { type JarId, jars } from '../../reference/jars';
+import { readAmount, skip } from './amount';
+import { readCount } from './count';
+import { inBaseUnits, volumeOf } from './in-base-units';
+import type { JarHint } from './shape';
+
+const holds = /\b(?:in|into|for|fills?|to fill|use) /giu;
+const makes = /\b(?:makes|yields?|gives):? /giu;
+const size = /half[ -]gallon|half[ -]lit(?:re|er)|quart|pint|gallon|lit(?:re|er)/iuy;
+const article =
+  /(?:(?:an?|one|the|your|my|each|about|around|approximately|clean|large|glass|big|small)(?!\p{L}) ?|~ ?)+/iuy;
+const toJar = / ?-?,? ?(?:[\p{L}-]+ ){0,3}?jars?(?!\p{L})/iuy;
+const nearSize = 0.02;
+
+const namedSizes: readonly (readonly [RegExp, number])[] = [
+  [/^half[ -]gallon/i, convertNumber(1, 'gal', 'mL') / 2],
+  [/^half[ -]lit/i, 500],
+  [/^quart/i, convertNumber(1, 'qt', 'mL')],
+  [/^pint/i, convertNumber(1, 'pt', 'mL')],
+  [/^gallon/i, convertNumber(1, 'gal', 'mL')],
+  [/^lit/i, 1000],
+];
+
+interface Sized {
+  readonly volume: number;
+  readonly end: number;
+}
+
+function readVolume(text: string, at: number, decimalComma: boolean, cups: CupStandardId): Sized | null {
+  const count = readCount(text, at, decimalComma);
+  if (count?.ok) {
+    const unit = findUnitWord(text, skip(/ ?-? ?/y, text, count.count.end));
+    const volume = unit === null ? null : volumeOf(count.count.low, unit, cups);
+    if (unit !== null && volume !== null) return { volume: toDouble(volume), end: unit.to };
+  }
+  const named = matchAt(size, text, at);
+  const millilitres = named === null ? undefined : namedSizes.find(([pattern]) => pattern.test(named[0]))?.[1];
+  return named === null || millilitres === undefined ? null : { volume: millilitres, end: at + named[0].length };
+}
+
+/** The jar of the list that a volume names, within 2 %; of two of one size the first. Null where there is none. */
+export function findJar(volume: number): JarId | null {
+  let best: JarId | null = null;
+  for (const id of Object.keys(jars)) {
+    if (!isJar(id) || id === 'own') continue;
+    const off = Math.abs(jars[id].nominal / volume - 1);
+    if (off < nearSize && (best === null || off < Math.abs(jars[best].nominal / volume - 1))) best = id;
+  }
+  return best;
+}
+
+function isJar(id: string): id is JarId {
+  return Object.hasOwn(jars, id);
+}
+
+/** The jar that a line is for, such as "for a 1-quart jar", or how much it says that the recipe makes. */
+export function findJarHint(text: string, decimalComma: boolean, cups: CupStandardId): JarHint | null {
+  for (const place of text.matchAll(holds)) {
+    const at = place.index + place[0].length;
+    for (const from of new Set([at, skip(article, text, at)])) {
+      const sized = readVolume(text, from, decimalComma, cups);
+      if (sized === null || matchAt(toJar, text, sized.end) === null) continue;
+      return hint('jar', sized.volume);
+    }
+  }
+  for (const place of text.matchAll(makes)) {
+    const at = place.index + place[0].length;
+    const from = skip(article, text, at);
+    const read = readAmount(text, from, decimalComma);
+    const parts = read?.ok ? read.amount.parts.map((part) => inBaseUnits(part, true, cups)) : [];
+    if (parts.length > 0 && parts.every((part) => part?.kind === 'volume'))
+      return hint(
+        'makes',
+        parts.reduce((sum, part) => sum + (part?.low ?? 0), 0),
+      );
+    const named = readVolume(text, from, decimalComma, cups);
+    if (named !== null) return hint('makes', named.volume);
+  }
+  return null;
+}
+
+function hint(what: JarHint['what'], volume: number): JarHint | null {
+  if (!Number.isFinite(volume) || volume <= 0) return null;
+  return { what, volume, id: what === 'jar' ? findJar(volume) : null };
+}
+
+/** A jar named as if it were an ingredient: "1 quart jar" on a line of its own. */
+export function jarOfSize(volume: number): JarHint | null {
+  return hint('jar', volume);
+}

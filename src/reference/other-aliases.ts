@@ -1,0 +1,48 @@
+import type { GrainId } from './grains';
+import type { OtherFoodId } from './other-foods';
+
+/**
+ * Lower-case words a recipe may use for a food that is no source or sweetener, the plainest first; none is shared with
+ * `aliases.ts`.
+ */
+export const otherFoodAliases: Readonly<Partial<Record<OtherFoodId, readonly string[]>>> = {
+  '01077': ['whole milk', 'milk', 'dairy milk', 'full-fat milk', 'fresh milk', 'cow’s milk', "cow's milk", 'cows milk'],
+  '01079': ['2% milk', 'reduced-fat milk', 'semi-skimmed milk', 'low-fat milk'],
+  '01085': ['skim milk', 'skimmed milk', 'nonfat milk', 'fat-free milk'],
+  '08120': ['oats', 'rolled oats', 'quick oats', 'oatmeal', 'porridge oats'],
+  '09087': ['deglet noor dates', 'deglet noor', 'chopped dates'],
+  '12109': ['sweetened coconut flakes', 'sweetened flaked coconut'],
+  '12115': ['coconut cream', 'raw coconut cream'],
+  '12117': ['fresh coconut milk', 'raw coconut milk', 'homemade coconut milk'],
+  '12121': ['blanched hazelnuts', 'skinned hazelnuts', 'hazelnuts, blanched'],
+  '12147': ['pine nuts', 'pine nut', 'pine kernels', 'pignoli'],
+  '12177': ['creamed coconut', 'coconut butter'],
+  '14411': [
+    'water',
+    'tap water',
+    'cold water',
+    'warm water',
+    'hot water',
+    'boiling water',
+    'filtered water',
+    'spring water',
+    'lukewarm water',
+    'drinking water',
+  ],
+  '19336': ['powdered sugar', 'icing sugar', 'confectioners’ sugar', "confectioners' sugar", 'confectioners sugar'],
+  '19349': ['dark corn syrup'],
+  '19911': ['canadian maple syrup'],
+  '20038': ['oat groats', 'whole oats'],
+};
+
+/** The record that plain water is weighed by, and those that are dairy milk. */
+export const waterRecord: OtherFoodId = '14411';
+export const dairyRecords: readonly OtherFoodId[] = ['01077', '01079', '01085', '01151'];
+
+/** The same for kefir grains. Plain “kefir grains” may be either, and are in `unclearGrains`. */
+export const grainAliases: Readonly<Record<GrainId, readonly string[]>> = {
+  water: ['water kefir grains', 'water kefir grain', 'water grains', 'water kefir', 'tibicos', 'sugar kefir grains'],
+  milk: ['milk kefir grains', 'milk kefir grain', 'milk grains', 'milk kefir', 'dairy kefir grains'],
+};
+
+export const unclearGrains: readonly string[] = ['kefir grains', 'kefir grain', 'kefir crystals', 'kefir culture'];

@@ -1,0 +1,129 @@
+import type { FoodEntry } from '../formula/look-up';
+import { describeCoefficient, describeOrigin } from '../formula/origin-words';
+import { type Kitchen, writeValue } from '../formula/write-row';
+import { describeRecipeProblem, type RecipeText } from '../interchange/recipe-text';
+import type { WeighedIngredient } from '../interchange/recipe-weigh';
+import { leading } from './leading';
+
+interface Props {
+  readonly read: RecipeText;
+  readonly weighed: readonly WeighedIngredient[];
+  readonly foods: readonly FoodEntry[];
+  readonly kitchen: Kitchen;
+  readonly onFood: (line: number, at: number, key: string) => void;
+}
+
+/** What was read of each line: the food it was taken for, its weight and measure, and the error to expect. */
+export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
+  const unread = read.lines.filter(({ kind }) => kind === 'unread' || kind === 'method' || kind === 'heading');
+  return (
+    <>
+      <div class="wide-table">
+        <table aria-label="What was read">
+          <thead>
+            <tr>
+              <th scope="col">As written</th>
+              <th scope="col">Taken for</th>
+              <th scope="col">Weight</th>
+              <th scope="col">Measure</th>
+              <th scope="col">To expect</th>
+            </tr>
+          </thead>
+          <tbody>
+            {weighed.map((one) => (
+              <Ingredient key={`${one.line} ${one.at}`} one={one} foods={foods} kitchen={kitchen} onFood={onFood} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {unread.length > 0 && (
+        <ul class="unread" aria-label="Lines that are not ingredients">
+          {unread.map(({ text, why }) => (
+            <li key={text}>
+              {text}
+              {why !== null && <span class="second">{describeRecipeProblem(why, kitchen.decimalComma)}</span>}
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+type IngredientProps = Pick<Props, 'foods' | 'kitchen' | 'onFood'> & { readonly one: WeighedIngredient };
+
+function Ingredient({ one, foods, kitchen, onFood }: IngredientProps) {
+  const { ingredient, grams, millilitres, by, error, disagreement, problem } = one;
+  const { food } = ingredient;
+  return (
+    <tr>
+      <th scope="row">{ingredient.text.trim()}</th>
+      <td>
+        <select
+          aria-label={`Food of ${ingredient.text.trim()}`}
+          value={food?.key ?? ''}
+          onChange={(event) => onFood(one.line, one.at, event.currentTarget.value)}
+        >
+          <option value="">{food?.name ?? 'not in the table'}</option>
+          {foods.map(({ key, name }) => (
+            <option key={key} value={key}>
+              {name}
+            </option>
+          ))}
+        </select>
+        {food !== null && food.form !== null && <span class="second">{food.form}</span>}
+        {food !== null && !food.sure && <span class="second">a guess: correct it if it is wrong</span>}
+      </td>
+      <td>{grams === null ? '–' : <Range spread={grams} kind="mass" kitchen={kitchen} />}</td>
+      <td>{millilitres === null ? '–' : <Range spread={millilitres} kind="volume" kitchen={kitchen} />}</td>
+      <td>
+        {problem !== null && <span class="care">{describeRecipeProblem(problem, kitchen.decimalComma)}</span>}
+        {error !== null && (
+          <span class="second">
+            ± {percent(error.value)}. {describeCoefficient(error)}
+          </span>
+        )}
+        {by !== null && (
+          <span class="origin">
+            {by.measure}, {writeValue(by.grams, 'mass', null, kitchen).metric}. {describeOrigin(by.origin)}
+          </span>
+        )}
+        {disagreement !== null && (
+          <span class="second">
+            The text says {writeValue(disagreement.stated, 'mass', null, kitchen).metric}, the published cup makes it{' '}
+            {writeValue(disagreement.published.likely, 'mass', null, kitchen).metric}:{' '}
+            {percent(disagreement.share, true)}.
+          </span>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+interface RangeProps {
+  readonly spread: { readonly low: number; readonly likely: number; readonly high: number };
+  readonly kind: 'mass' | 'volume';
+  readonly kitchen: Kitchen;
+}
+
+function Range({ spread, kind, kitchen }: RangeProps) {
+  const likely = writeValue(spread.likely, kind, null, kitchen);
+  const { first, second } = leading(likely, kitchen.leads);
+  const [low, high] = [spread.low, spread.high].map((end) => writeValue(end, kind, null, kitchen).metric);
+  return (
+    <>
+      <b>{first}</b>
+      {second !== null && <span class="second">{second}</span>}
+      {low !== high && (
+        <span class="second">
+          {low} to {high}
+        </span>
+      )}
+    </>
+  );
+}
+
+function percent(share: number, signed = false): string {
+  const signDisplay = signed ? 'exceptZero' : 'auto';
+  return new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0, signDisplay }).format(share);
+}

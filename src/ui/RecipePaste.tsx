@@ -1,0 +1,63 @@
+import { useState } from 'preact/hooks';
+import { addPlanned } from '../batch/add-planned';
+import type { Store } from '../batch/store';
+import { isFoodKey, listFoods } from '../formula/look-up';
+import { planFromRecipe } from '../interchange/recipe-batch';
+import { chooseFood, type RecipeText, readRecipe } from '../interchange/recipe-text';
+import { weighIngredients } from '../interchange/recipe-weigh';
+import { RecipeLines } from './RecipeLines';
+import { RecipePlan } from './RecipePlan';
+import type { SheetState } from './sheet-state';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+}
+
+/** A pasted recipe: read line by line, open to correction, and shown as a batch before one is made of it. */
+export function RecipePaste({ store, state }: Props) {
+  const [text, setText] = useState('');
+  const [read, setRead] = useState<RecipeText | null>(null);
+  const settings = store.settings.value;
+  const { ownFoods = [], yours } = store.document.value;
+  const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
+  const make = (planned: Parameters<typeof addPlanned>[1]) => {
+    const next = addPlanned(store.document.value, planned, state.spot.value.batch);
+    const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
+    store.takeEdit(next, `Make a batch of ${planned.name}`);
+    if (added !== undefined) state.select({ ...state.spot.value, batch: added.id });
+  };
+  return (
+    <section class="panel" aria-label="Paste a recipe">
+      <h2>Paste a recipe</h2>
+      <p>Paste ingredient lines as they are written, in cups or grams. Nothing is changed before you have seen it.</p>
+      <textarea
+        class="recipe-box"
+        aria-label="Recipe text"
+        rows={8}
+        value={text}
+        placeholder={'1 ¼ cups almonds\n3 ¼ cups water\n1 tbsp sugar\n2 tbsp water kefir grains'}
+        onInput={(event) => setText(event.currentTarget.value)}
+      />
+      <p>
+        <button type="button" class="button" onClick={() => setRead(readRecipe(text, habits))}>
+          Read it
+        </button>
+      </p>
+      {read !== null && (
+        <>
+          <RecipeLines
+            read={read}
+            weighed={weighIngredients(read, habits)}
+            foods={listFoods(ownFoods)}
+            kitchen={settings}
+            onFood={(line, at, key) => {
+              if (isFoodKey(key, ownFoods)) setRead(chooseFood(read, line, at, key, habits));
+            }}
+          />
+          <RecipePlan plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,113 @@
+import { useState } from 'preact/hooks';
+import type { Batch } from '../batch/document';
+import { setPrice } from '../batch/larder';
+import type { Store } from '../batch/store';
+import { swapSweetener } from '../batch/swap-sweetener';
+import { type Swap as Swapped, swapsFor } from '../formula/swap';
+import { readPrice, writeGrams } from '../interchange/typed-texts';
+import { type SweetenerId, sweeteners } from '../reference/sweeteners';
+import { SwapTable } from './SwapTable';
+
+interface Props {
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+/** The sweetener of a batch swapped at equal fermentable sugar, or blended with another. */
+export function Swap({ batch, store }: Props) {
+  const settings = store.settings.value;
+  const { prices = {} } = store.document.value;
+  const swaps = swapsFor(store.formulationOf(batch), prices);
+  const use = ({ id, name, mass }: Swapped) => {
+    if (mass === null) return;
+    const text = writeGrams(mass.value, settings.decimalComma);
+    store.takeEdit(swapSweetener(store.document.value, batch.id, id, text), `Swap the sweetener for ${name}`);
+  };
+  return (
+    <section class="panel" aria-label={`Swap the sweetener of ${batch.name}`}>
+      <h2>Swap the sweetener</h2>
+      {swaps === null ? (
+        <p>This batch adds no fermentable sugar, so there is nothing to swap.</p>
+      ) : (
+        <>
+          <p>Every line holds the same fermentable sugar as what {batch.name} uses now.</p>
+          <Blend batch={batch} store={store} />
+          <SwapTable
+            swaps={swaps}
+            used={new Set(batch.sweetener.map(({ id }) => id))}
+            kitchen={settings}
+            prices={prices}
+            onUse={use}
+            onPrice={(id, text) => savePrice(store, id, text)}
+          />
+        </>
+      )}
+    </section>
+  );
+}
+
+export function savePrice(store: Store, id: SweetenerId, text: string): void {
+  const price = readPrice(text, store.settings.value.decimalComma);
+  store.takeEdit(setPrice(store.document.value, id, price), `Price ${sweeteners[id].name}`);
+}
+
+/** Two sweeteners by share of the mass. */
+function Blend({ batch, store }: Props) {
+  const [other, setOther] = useState<SweetenerId>('honey');
+  const [share, setShare] = useState('50');
+  const first = batch.sweetener[0]?.id;
+  const parts = shares.find(({ value }) => value === share);
+  if (first === undefined || parts === undefined) return null;
+  const blend = () =>
+    store.blendSweeteners(batch.id, [
+      { id: first, share: parts.first },
+      { id: other, share: parts.second },
+    ]);
+  return (
+    <p class="correct">
+      <label>
+        Blend {sweeteners[first].name.toLowerCase()} with{' '}
+        <select value={other} onChange={(event) => setOther(idOf(event.currentTarget.value))}>
+          {usable
+            .filter((id) => id !== first)
+            .map((id) => (
+              <option key={id} value={id}>
+                {sweeteners[id].name}
+              </option>
+            ))}
+        </select>
+      </label>
+      <label>
+        <span class="unseen">Share of it</span>
+        <select value={share} onChange={(event) => setShare(event.currentTarget.value)}>
+          {shares.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="button" class="button" disabled={other === first} onClick={blend}>
+        Blend
+      </button>
+    </p>
+  );
+}
+
+const shares = [
+  { value: '25', label: 'a quarter', first: 0.75, second: 0.25 },
+  { value: '50', label: 'half', first: 0.5, second: 0.5 },
+  { value: '75', label: 'three quarters', first: 0.25, second: 0.75 },
+] as const;
+
+function isSweetener(id: string): id is SweetenerId {
+  return Object.hasOwn(sweeteners, id);
+}
+
+const usable = Object.keys(sweeteners)
+  .filter(isSweetener)
+  .filter((id) => sweeteners[id].refused === undefined && id !== 'none');
+
+function idOf(value: string): SweetenerId {
+  return isSweetener(value) ? value : 'honey';
+}

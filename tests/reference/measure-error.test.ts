@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { foodMeasures } from '../../src/reference/food-measures';
+import { doubtfulMeasures, loosely, measureErrors, measureKinds } from '../../src/reference/measure-error';
+
+test('the errors of kitchen measures are remembered or judged, never published', () => {
+  const all = [...Object.values(measureErrors), ...Object.values(loosely)];
+  for (const { value, unit, low, high, origin } of all) {
+    expect(unit).toBe('share');
+    expect(['from memory', 'judgement']).toContain(origin.kind);
+    expect(low ?? value).toBeLessThanOrEqual(value);
+    expect(high ?? value).toBeGreaterThanOrEqual(value);
+  }
+});
+
+test('are as wide as the way the food lies in a cup', () => {
+  const { liquid, sugar, pieces, fine } = measureErrors;
+  expect([liquid, sugar, pieces, fine].map(({ value }) => value)).toEqual([0.05, 0.075, 0.15, 0.2]);
+});
+
+test('every record has a kind, and every doubtful measure is in its record', () => {
+  expect(Object.keys(measureKinds).sort()).toEqual(Object.keys(foodMeasures).sort());
+  for (const { food, unit } of doubtfulMeasures)
+    expect(foodMeasures[food].measures.map((each) => each.unit)).toContain(unit);
+});
