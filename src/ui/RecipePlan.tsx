@@ -16,7 +16,7 @@ interface Props {
   readonly onMake: (planned: PlannedBatch) => void;
 }
 
-const verdicts = { below: 'below the usual', usual: 'usual', above: 'above the usual' } as const;
+const verdicts = { below: 'below the usual', above: 'above the usual' } as const;
 
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
 export function RecipePlan({ plan, store, onMake }: Props) {
@@ -45,8 +45,13 @@ export function RecipePlan({ plan, store, onMake }: Props) {
         {plan.compared.map(({ row, kind, value, usual, verdict }) => (
           <li key={row}>
             {labelOf(row)}: <b>{writeValue(value, kind, null, settings).metric}</b>
-            {usual !== null &&
-              `, ${verdict === null ? '' : `${verdicts[verdict]}: `}usual is ${writeValue(usual.low, kind, null, settings).metric} to ${writeValue(usual.high, kind, null, settings).metric}`}
+            {usual !== null && (
+              <>
+                {verdict === null || verdict === 'usual' ? ', ' : `, ${verdicts[verdict]}; `}
+                usual is {writeValue(usual.low, kind, null, settings).metric} to{' '}
+                {writeValue(usual.high, kind, null, settings).metric}
+              </>
+            )}
           </li>
         ))}
       </ul>

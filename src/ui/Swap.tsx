@@ -53,11 +53,13 @@ export function savePrice(store: Store, id: SweetenerId, text: string): void {
 
 /** Two sweeteners by share of the mass. */
 function Blend({ batch, store }: Props) {
-  const [other, setOther] = useState<SweetenerId>('honey');
+  const [picked, setPicked] = useState<SweetenerId>('honey');
   const [share, setShare] = useState('50');
   const first = batch.sweetener[0]?.id;
   const parts = shares.find(({ value }) => value === share);
-  if (first === undefined || parts === undefined) return null;
+  const others = usable.filter((id) => id !== first);
+  const other = others.find((id) => id === picked) ?? others[0];
+  if (first === undefined || parts === undefined || other === undefined) return null;
   const blend = () =>
     store.blendSweeteners(batch.id, [
       { id: first, share: parts.first },
@@ -67,14 +69,12 @@ function Blend({ batch, store }: Props) {
     <p class="correct">
       <label>
         Blend {sweeteners[first].name.toLowerCase()} with{' '}
-        <select value={other} onChange={(event) => setOther(idOf(event.currentTarget.value))}>
-          {usable
-            .filter((id) => id !== first)
-            .map((id) => (
-              <option key={id} value={id}>
-                {sweeteners[id].name}
-              </option>
-            ))}
+        <select value={other} onChange={(event) => setPicked(idOf(event.currentTarget.value))}>
+          {others.map((id) => (
+            <option key={id} value={id}>
+              {sweeteners[id].name}
+            </option>
+          ))}
         </select>
       </label>
       <label>
@@ -87,7 +87,7 @@ function Blend({ batch, store }: Props) {
           ))}
         </select>
       </label>
-      <button type="button" class="button" disabled={other === first} onClick={blend}>
+      <button type="button" class="button" onClick={blend}>
         Blend
       </button>
     </p>
