@@ -1,7 +1,7 @@
 import { type Change, changeRecipe } from './change';
 import { type Formulation, formulate } from './formulate';
 import { readGiven } from './givens';
-import { type NumericRowId, type StockId, stockIds, stockRows } from './order';
+import { amountRows, type NumericRowId, type StockId, stockIds, stockRows } from './order';
 import type { Amount, Recipe } from './recipe';
 import { numericRows } from './sheet';
 
@@ -52,18 +52,7 @@ export function makeFrom(stock: StockId, { recipe }: Formulation): readonly Chan
   return [...letAmountsGo(recipe), ...(stock === 'source' ? keepRatio(recipe) : []), sized];
 }
 
-const sizing: readonly NumericRowId[] = [
-  'vesselCount',
-  'fillVolume',
-  'sourceMass',
-  'blendWater',
-  'milkVolume',
-  'drinkVolume',
-  'servings',
-  'sweetenerMass',
-  'caneEquivalent',
-  'grainMass',
-];
+const sizing: readonly NumericRowId[] = [...amountRows, 'sweetenerMass', 'caneEquivalent', 'grainMass'];
 
 function letAmountsGo({ given }: Recipe): readonly Change[] {
   return given.filter(({ row }) => sizing.includes(row)).map(({ row }) => ({ do: 'clear', row }));

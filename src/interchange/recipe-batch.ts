@@ -1,12 +1,11 @@
+import type { PlannedBatch } from '../batch/add-planned';
 import { startBatch } from '../batch/demo';
 import { longestName } from '../batch/document-limits';
 import { type Formulation, formulate } from '../formula/formulate';
 import type { NumericRowId } from '../formula/order';
-import type { Recipe, SweetenerPart } from '../formula/recipe';
+import type { Recipe } from '../formula/recipe';
 import { numericRows } from '../formula/sheet';
 import type { Kind } from '../measure/units';
-import type { GrainId } from '../reference/grains';
-import type { JarId } from '../reference/jars';
 import { type SourceId, sources } from '../reference/sources';
 import { type PlannedCell, planCell } from './recipe-reading/batch-cells';
 import type { PlanRemark } from './recipe-reading/problem';
@@ -27,12 +26,7 @@ export interface Compared {
 export interface BatchPlan {
   readonly name: string;
   /** Only what the text names; the rest stays as a new batch starts. */
-  readonly choices: {
-    readonly vessel?: JarId;
-    readonly source?: SourceId;
-    readonly sweetener?: readonly SweetenerPart[];
-    readonly grains?: GrainId;
-  };
+  readonly choices: PlannedBatch['choices'];
   readonly cells: readonly PlannedCell[];
   readonly compared: readonly Compared[];
   /** What the batch has no row for, as written. */

@@ -8,11 +8,6 @@ export function writeGrams(grams: number, decimalComma: boolean): string {
   return `${writeTrimmed(grams, places, decimalComma).replaceAll(/[\u00A0\u202F\u2009]/g, '')} g`;
 }
 
-/** A volume as a cook would type it into a cell. */
-export function writeMillilitres(millilitres: number, decimalComma: boolean): string {
-  return `${writeTrimmed(millilitres, 1, decimalComma).replaceAll(/[\u00A0\u202F\u2009]/g, '')} mL`;
-}
-
 /** A price as typed, a plain number in the cook's own currency; null where it is blank, negative or no number. */
 export function readPrice(text: string, decimalComma: boolean): number | null {
   const read = readQuantity(text, { kind: 'count', bareUnit: '', cups: 'us', decimalComma });

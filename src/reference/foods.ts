@@ -16,26 +16,34 @@ type Per100Grams = readonly [
   ash: number,
 ];
 
-/** A food record, g per 100 g edible portion. `null`: the release prints no value, which is not zero. */
-export interface Food {
-  readonly ndb: string;
-  readonly name: string;
-  readonly water: number;
-  readonly protein: number;
-  readonly fat: number;
-  /** By difference, fibre included. */
-  readonly carbohydrate: number;
-  readonly fibre: number | null;
-  /** Total sugars as printed; see the notes where it is not the sum of the six. */
-  readonly sugars: number | null;
+/** The six sugars, g per 100 g. `null`: no table gives it, which is not zero. */
+export interface Sugars {
   readonly sucrose: number | null;
   readonly glucose: number | null;
   readonly fructose: number | null;
   readonly maltose: number | null;
   readonly lactose: number | null;
   readonly galactose: number | null;
-  readonly starch: number | null;
+}
+
+/** What is in a food, g per 100 g edible portion. */
+export interface Proximates extends Sugars {
+  readonly water: number;
+  readonly protein: number;
+  readonly fat: number;
+  /** By difference, fibre included. */
+  readonly carbohydrate: number;
+  readonly fibre: number | null;
+  /** Total sugars as printed; not always the sum of the six. */
+  readonly sugars: number | null;
   readonly ash: number;
+}
+
+/** A food record. */
+export interface Food extends Proximates {
+  readonly ndb: string;
+  readonly name: string;
+  readonly starch: number | null;
 }
 
 export function food(

@@ -1,22 +1,9 @@
 import type { AllergenId } from './allergens';
-import { type FoodId, foods } from './foods';
+import { type FoodId, foods, type Proximates } from './foods';
 import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, published } from './origins';
 
-/** g per 100 g. `null`: not known, which is not zero. Carbohydrate is by difference, fibre included. */
-export interface Composition {
-  readonly water: number;
-  readonly protein: number;
-  readonly fat: number;
-  readonly carbohydrate: number;
-  readonly fibre: number | null;
-  readonly sugars: number | null;
-  readonly sucrose: number | null;
-  readonly glucose: number | null;
-  readonly fructose: number | null;
-  readonly maltose: number | null;
-  readonly lactose: number | null;
-  readonly galactose: number | null;
-  readonly ash: number;
+/** What is in a source as bought, and where that is from. */
+export interface Composition extends Proximates {
   readonly origin: Origin;
 }
 

@@ -1,19 +1,11 @@
-import type { FoodId } from './foods';
+import type { FoodId, Sugars } from './foods';
 import { fromMemory, judgement, type Origin, published } from './origins';
 
 export interface Sweetener {
   readonly name: string;
   readonly food: FoodId | null;
   /** g per 100 g; `null`: not known, which is not zero. */
-  readonly sugars: {
-    readonly sucrose: number | null;
-    readonly glucose: number | null;
-    readonly fructose: number | null;
-    readonly maltose: number | null;
-    readonly lactose: number | null;
-    readonly galactose: number | null;
-    readonly origin: Origin;
-  };
+  readonly sugars: Sugars & { readonly origin: Origin };
   /** Where the single sugars are unknown: all fermentable sugar as it is, g per 100 g, not yet counted as hexose. */
   readonly total?: { readonly low: number; readonly high: number; readonly origin: Origin };
   /** g per 100 g. */

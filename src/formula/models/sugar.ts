@@ -1,14 +1,5 @@
+import type { Sugars } from '../../reference/foods';
 import { molarMasses } from '../../reference/physics';
-
-/** Grams of each sugar per 100 g; null where no table gives it. */
-export interface Sugars {
-  readonly sucrose: number | null;
-  readonly glucose: number | null;
-  readonly fructose: number | null;
-  readonly maltose: number | null;
-  readonly lactose: number | null;
-  readonly galactose: number | null;
-}
 
 export interface Appetite {
   readonly lactose: boolean;
@@ -27,11 +18,6 @@ export interface Ranged {
  * Source: molar masses in `reference/physics`; C₁₂H₂₂O₁₁ + H₂O → 2 C₆H₁₂O₆.
  */
 export const hexosePerDisaccharide = (2 * molarMasses.hexose.value) / molarMasses.disaccharide.value;
-
-/** Whether any of the six sugars has a figure. */
-export function knowsSugars(sugars: Sugars): boolean {
-  return [sugars.sucrose, sugars.glucose, sugars.fructose, sugars.maltose].some((figure) => figure !== null);
-}
 
 /** Sum of the printed sugars, g per 100 g; a sugar with no figure adds nothing, so this is a least value. */
 export function sumOfSugars(sugars: Sugars): number {

@@ -1,11 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  hexoseOf,
-  hexoseOfUnknown,
-  hexosePerDisaccharide,
-  knowsSugars,
-  sumOfSugars,
-} from '../../../src/formula/models/sugar';
+import { hexoseOf, hexoseOfUnknown, hexosePerDisaccharide, sumOfSugars } from '../../../src/formula/models/sugar';
 
 const none = { sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null };
 const water = { lactose: false, galactose: true };
@@ -33,8 +27,6 @@ describe('sugar as hexose', () => {
   test('of sugars without a figure is a least value: what is not known adds nothing', () => {
     expect(hexoseOf(none, milk)).toBe(0);
     expect(sumOfSugars({ ...none, fructose: 4 })).toBe(4);
-    expect(knowsSugars(none)).toBe(false);
-    expect(knowsSugars({ ...none, maltose: 0 })).toBe(true);
   });
 
   test('of an unknown total runs from all single to all double, the middle its estimate', () => {
