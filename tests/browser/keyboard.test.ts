@@ -1,30 +1,15 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { RowId } from '../../src/formula/order';
 import { describeInBrowser } from './chromium';
-import { noFaults, type OpenedPage, openPage, type Visit } from './page';
+import { visitEach } from './visit-each';
 
 describeInBrowser('by keyboard alone', () => {
-  let opened: OpenedPage;
-  let visit: Visit;
   let page: Page;
+  const current = visitEach();
 
-  beforeAll(async () => {
-    opened = await openPage();
-  });
-
-  afterAll(() => opened?.close());
-
-  beforeEach(async () => {
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-    page = visit.page;
-    await page.getByRole('grid').waitFor();
-    await page.getByRole('heading', { name: 'Take care' }).waitFor();
-  });
-
-  afterEach(async () => {
-    expect(visit.faults).toEqual(noFaults);
-    await visit.close();
+  beforeEach(() => {
+    page = current();
   });
 
   const cell = (row: RowId): Locator => page.locator(`[data-quantity="${row}"]`).first();

@@ -1,29 +1,15 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
-import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { findCell, readCell, readNumber, typeInto } from './sheet-page';
+import { visitEach } from './visit-each';
 
 describeInBrowser('the working of a number', () => {
-  let opened: OpenedPage;
-  let visit: Visit;
   let page: Page;
+  const current = visitEach();
 
-  beforeAll(async () => {
-    opened = await openPage();
-  });
-
-  afterAll(() => opened?.close());
-
-  beforeEach(async () => {
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-    page = visit.page;
-    await page.getByRole('heading', { name: 'Take care' }).waitFor();
-  });
-
-  afterEach(async () => {
-    expect(visit.faults).toEqual(noFaults);
-    await visit.close();
+  beforeEach(() => {
+    page = current();
   });
 
   async function openWorking(label: string): Promise<Locator> {

@@ -1,12 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { grains } from '../../src/reference/grains';
 import { jars } from '../../src/reference/jars';
 import { sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
 import { describeInBrowser } from './chromium';
-import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { choose } from './sheet-page';
+import { visitEach } from './visit-each';
 
 const names = (table: Readonly<Record<string, { readonly name: string }>>): readonly string[] =>
   Object.values(table).map(({ name }) => name);
@@ -15,25 +15,11 @@ const names = (table: Readonly<Record<string, { readonly name: string }>>): read
 const nothingWritten = 'NaN|Infinity|\\bundefined\\b|\\bnull\\b|\\[object';
 
 describeInBrowser('a tour of the tables', () => {
-  let opened: OpenedPage;
-  let visit: Visit;
   let page: Page;
+  const current = visitEach();
 
-  beforeAll(async () => {
-    opened = await openPage();
-  });
-
-  afterAll(() => opened?.close());
-
-  beforeEach(async () => {
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-    page = visit.page;
-    await page.getByRole('region', { name: /^Steps for/ }).waitFor();
-  });
-
-  afterEach(async () => {
-    expect(visit.faults).toEqual(noFaults);
-    await visit.close();
+  beforeEach(() => {
+    page = current();
   });
 
   /** What is wrong with the page as it stands, in words: numbers that are none, empty cells, missing steps. */

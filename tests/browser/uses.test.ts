@@ -1,29 +1,15 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
-import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { choose, findCell, readCell, readNumber, typeInto } from './sheet-page';
+import { visitEach } from './visit-each';
 
 describeInBrowser('a cook at the page', () => {
-  let opened: OpenedPage;
-  let visit: Visit;
   let page: Page;
+  const current = visitEach();
 
-  beforeAll(async () => {
-    opened = await openPage();
-  });
-
-  afterAll(() => opened?.close());
-
-  beforeEach(async () => {
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-    page = visit.page;
-    await page.getByRole('grid').waitFor();
-  });
-
-  afterEach(async () => {
-    expect(visit.faults).toEqual(noFaults);
-    await visit.close();
+  beforeEach(() => {
+    page = current();
   });
 
   test('turns a recipe in cups into grams', async () => {
