@@ -1,3 +1,4 @@
+import { ownJarOf } from '../formula/coefficients';
 import { changeBatch } from './change-batch';
 import { startBatch } from './demo';
 import { type Batch, longestName, mostBatches, type SheetDocument } from './document';
@@ -17,14 +18,24 @@ export function addBatch(document: SheetDocument, after?: string): SheetDocument
   return insertBatch(document, after, startBatch(nextBatchId(document.batches), `Batch ${number}`));
 }
 
-/** Adds a copy of a batch, all of it, after the batch itself. A sheet that is full stays as it is. */
+/** Adds a copy of a batch, with the shape of its own jar, after the batch itself. A full sheet stays as it is. */
 export function copyBatch(document: SheetDocument, batchId: string): SheetDocument {
   const batch = document.batches.find(({ id }) => id === batchId);
   if (batch === undefined) return document;
   const names = new Set(document.batches.map(({ name }) => name));
   let name = withTail(batch.name, ', copy');
   for (let number = 2; names.has(name); number += 1) name = withTail(batch.name, `, copy ${number}`);
-  return insertBatch(document, batchId, { ...batch, id: nextBatchId(document.batches), name });
+  const id = nextBatchId(document.batches);
+  const copied = insertBatch(document, batchId, { ...batch, id, name });
+  const shape = ownShape(document, batchId);
+  if (copied === document || shape.length === 0) return copied;
+  const copies = shape.map(([key, value]) => [key.replace(ownJarOf(batchId), ownJarOf(id)), value] as const);
+  return { ...copied, yours: { ...document.yours, ...Object.fromEntries(copies) } };
+}
+
+/** The corrections that belong to this batch’s own jar. */
+function ownShape({ yours }: SheetDocument, batchId: string) {
+  return Object.entries(yours).filter(([key]) => key.startsWith(`${ownJarOf(batchId)}.`));
 }
 
 function withTail(name: string, tail: string): string {
@@ -48,11 +59,14 @@ export function moveBatch(document: SheetDocument, batchId: string, to: number):
   return { ...document, batches: batches.toSpliced(from, 1).toSpliced(place, 0, batch) };
 }
 
-/** Takes a batch away; in place of the last one left comes a fresh one, since a sheet has at least one. */
+/** Takes a batch and the shape of its own jar away; in place of the last one left comes a fresh one. */
 export function removeBatch(document: SheetDocument, batchId: string): SheetDocument {
   const batches = document.batches.filter(({ id }) => id !== batchId);
   if (batches.length === document.batches.length) return document;
-  return { ...document, batches: batches.length > 0 ? batches : [startBatch(nextBatchId(batches), 'Batch 1')] };
+  const shape = ownShape(document, batchId);
+  const yours = { ...document.yours };
+  for (const [key] of shape) delete yours[key];
+  return { ...document, yours, batches: batches.length > 0 ? batches : [startBatch(nextBatchId(batches), 'Batch 1')] };
 }
 
 /** An id that no batch here has: b1, b2 …, by counting alone, so that the same edits give the same document. */

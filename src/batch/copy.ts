@@ -9,7 +9,9 @@ import type { Batch, Settings } from './document';
  * mark would be lost on the way through a clipboard.
  */
 export function copyText(batch: Batch, formulation: Formulation, row: RowId, settings: Settings): string {
-  const typed = isRow(row) ? batch.given.find((cell) => cell.row === row)?.text : undefined;
+  const given = isRow(row) ? batch.given.find((cell) => cell.row === row) : undefined;
+  // A number typed without its unit means another amount where another unit leads.
+  const typed = given !== undefined && (given.amount === null || /\p{L}|%/u.test(given.text)) ? given.text : undefined;
   return (typed ?? copyCell(formulation, row, settings)).replaceAll(/[\t\r\n\uFEFF]/g, ' ');
 }
 

@@ -2,4 +2,5 @@
 export const longestText = 200;
 export const longestName = 200;
 export const mostBatches = 2000;
+export const mostOwnFoods = 1000;
 export const largestShare = 100;

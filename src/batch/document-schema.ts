@@ -8,12 +8,11 @@ import { jars } from '../reference/jars';
 import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { type DataFault, findDataFault } from './data-fault';
-import { largestShare, longestName, longestText, mostBatches } from './document-limits';
+import { largestShare, longestName, longestText, mostBatches, mostOwnFoods } from './document-limits';
 import { keysOf } from './table-keys';
 
 const mostParts = 50;
 const mostCorrections = 5000;
-const mostOwnFoods = 1000;
 
 /** Ids end up in the page's own ids, where a space would part them. */
 const batchId = z.string().check(z.regex(/^[A-Za-z][\w-]{0,63}$/));

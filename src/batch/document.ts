@@ -8,6 +8,6 @@ const nothing = {};
 
 /** What the engine works this batch out from: its own cells, and the corrections that hold for every batch. */
 export function recipeOf({ yours }: SheetDocument, batch: Batch): Recipe {
-  const { vessel, source, sweetener, grains, given, measured, heat, onHand = nothing } = batch;
-  return { vessel, source, sweetener, grains, given, measured, yours, heat, onHand };
+  const { id: jarOf, vessel, source, sweetener, grains, given, measured, heat, onHand = nothing } = batch;
+  return { vessel, source, sweetener, grains, given, measured, yours, heat, onHand, jarOf };
 }

@@ -165,7 +165,7 @@ export function giveBack(document: SheetDocument, key: string): SheetDocument {
 export function coefficientAt(key: string): CoefficientId | null {
   const [owner = '', id = '', ...rest] = key.split('.');
   if (rest.length > 0 || !isKeyOf(coefficients, id)) return null;
-  return isKeyOf(owners[coefficients[id].owner], owner) ? id : null;
+  return isKeyOf(owners[coefficients[id].owner], owner.replace(/^own@[\w-]+$/, 'own')) ? id : null;
 }
 
 const owners: Readonly<Record<CoefficientDefinition['owner'], Readonly<Record<string, unknown>>>> = {

@@ -22,7 +22,7 @@ export interface Refusal {
   readonly row: RowId;
   readonly batchId: string;
   readonly text: string;
-  readonly why: 'unreadable' | 'notTyped' | 'noSuchChoice';
+  readonly why: 'unreadable' | 'notTyped' | 'onlyMeasured' | 'noSuchChoice';
 }
 
 export interface Pasted {
@@ -30,12 +30,14 @@ export interface Pasted {
   readonly refused: readonly Refusal[];
   /** How many cells changed. */
   readonly cells: number;
+  /** How many texts had no cell to go to. */
+  readonly outside: number;
 }
 
 /**
  * Types each pasted text into its cell, from the target's first cell on. What a cell shows already, and what is blank,
- * leaves it as it is; what can't be read goes nowhere and is reported with its place, while the rest goes in. Lines
- * and columns beyond the sheet are left out.
+ * leaves it as it is; what can't be read goes nowhere and is reported with its place, while the rest goes in. Texts
+ * beyond the sheet are counted and left out.
  */
 export function pasteInto(
   document: SheetDocument,
@@ -45,11 +47,17 @@ export function pasteInto(
   const refused: Refusal[] = [];
   let pasted = document;
   let cells = 0;
+  let outside = 0;
   for (const [down, line] of lines.entries()) {
     for (const [across, text] of line.entries()) {
       const row = rows[down];
       const batchId = batches[across];
-      if (row === undefined || batchId === undefined || isBlank(text) || text === shown(row, batchId)) continue;
+      if (isBlank(text)) continue;
+      if (row === undefined || batchId === undefined) {
+        outside += 1;
+        continue;
+      }
+      if (text === shown(row, batchId)) continue;
       const why = refusalOf(row, text, document);
       if (why !== null) {
         refused.push({ row, batchId, text, why });
@@ -60,12 +68,15 @@ export function pasteInto(
       pasted = next;
     }
   }
-  return { document: pasted, refused, cells };
+  return { document: pasted, refused, cells, outside };
 }
 
 function refusalOf(row: RowId, text: string, { settings }: SheetDocument): Refusal['why'] | null {
   if (!isRow(row)) return findChoice(row, text) === null ? 'noSuchChoice' : null;
-  if (numericRows[row].typed === 'never') return 'notTyped';
+  const { typed } = numericRows[row];
+  if (typed === 'never') return 'notTyped';
+  // A copied expectation is no measurement.
+  if (typed === 'measured') return 'onlyMeasured';
   return readCell(row, text, settings).amount === null ? 'unreadable' : null;
 }
 

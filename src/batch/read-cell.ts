@@ -43,12 +43,15 @@ const usUnits: { readonly [K in Kind]?: UnitId } = {
 
 /** A text typed into a row, read by how this cook measures. */
 export function readText(row: NumericRowId, text: string, settings: Settings): ReadResult {
-  const { kind, weighing } = numericRows[row];
+  const { kind, weighing, shareOf } = numericRows[row];
   const other = otherKinds[kind];
   return readQuantity(text, {
     kind,
     bareUnit: bareUnitOf(row, settings),
-    also: weighing === undefined || other === undefined ? [] : [other],
+    also: [
+      ...(weighing === undefined || other === undefined ? [] : [other]),
+      ...(shareOf === undefined ? [] : ['share' as const]),
+    ],
     cups: settings.cups,
     decimalComma: settings.decimalComma,
   });

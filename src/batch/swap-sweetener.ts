@@ -1,19 +1,19 @@
-import type { SweetenerId } from '../reference/sweeteners';
+import type { SweetenerPart } from '../formula/recipe';
 import type { SheetDocument } from './document';
-import { choose, typeCell } from './edits';
+import { blendSweeteners, typeCell } from './edits';
 
 /**
- * Another sweetener in a batch at equal fermentable sugar: a typed weight of the old one is typed anew as `massText` of
- * the new one; where the weight follows from a rate it follows by itself.
+ * Another sweetener, or a blend, in a batch at equal fermentable sugar: a typed weight of the old one is typed anew as
+ * `massText` of the new; where the weight follows from a rate it follows by itself.
  */
 export function swapSweetener(
   document: SheetDocument,
   batchId: string,
-  id: SweetenerId,
+  parts: readonly SweetenerPart[],
   massText: string,
 ): SheetDocument {
   const batch = document.batches.find((one) => one.id === batchId);
   const typed = batch?.given.some(({ row }) => row === 'sweetenerMass') === true;
-  const chosen = choose(document, batchId, 'sweetener', id);
+  const chosen = blendSweeteners(document, batchId, parts);
   return typed ? typeCell(chosen, batchId, 'sweetenerMass', massText) : chosen;
 }

@@ -71,7 +71,7 @@ function cautionsOf(formulation: Formulation): readonly Placed[] {
 }
 
 function ofSource({ recipe }: Formulation): readonly Placed[] {
-  return notesOf(recipe.source)
+  return notesOf(recipe.source, recipe.grains)
     .filter(({ caution }) => caution === true)
     .map(({ step, text, origin }, place) => {
       const at = rowOfStep[step];

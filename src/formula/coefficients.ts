@@ -63,7 +63,7 @@ const noTime: Coefficient = { value: 0, unit: 'h', origin: { kind: 'judgement', 
 
 const table = {
   brimfulUsual: define(
-    'Vᵦ',
+    'V_j',
     'Brimful capacity of this kind of jar',
     'vessel',
     { range: { least: 20, most: 100000 } },
@@ -99,7 +99,7 @@ const table = {
     () => kitchen.headspaceDepth,
   ),
   soakHours: define(
-    'tₛ',
+    't₀',
     'Usual soaking time',
     'source',
     { range: { least: 0, most: 1000 } },
@@ -226,10 +226,16 @@ export type CoefficientId = keyof typeof table;
 export const coefficients: Readonly<Record<CoefficientId, CoefficientDefinition>> = table;
 export const coefficientIds = Object.keys(table).filter((id): id is CoefficientId => id in table);
 
-/** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `kitchen.cling` everywhere. */
+/** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `own@b1.neckHeight` for that batch’s own jar. */
 export function coefficientKey(id: CoefficientId, recipe: Recipe): string {
   const { owner } = coefficients[id];
-  return `${owner === 'kitchen' ? owner : recipe[owner]}.${id}`;
+  const choice = owner === 'kitchen' ? owner : recipe[owner];
+  return `${choice === 'own' && recipe.jarOf !== undefined ? ownJarOf(recipe.jarOf) : choice}.${id}`;
+}
+
+/** What the keys of a batch’s own jar begin with, up to the dot. */
+export function ownJarOf(batchId: string): string {
+  return `own@${batchId}`;
 }
 
 /** Whether a number may stand for this coefficient. */

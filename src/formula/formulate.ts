@@ -103,14 +103,23 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
     const expected = planned.of(id);
     if (Number.isFinite(expected)) problems.push({ code: 'measuredImpossible', at: id, planned: expected });
   }
-  const disagreement = typed === null || !has ? null : disagree(id, typed, value, planned, actual);
+  const disagreement = typed === null || !has ? null : disagree(id, typed, value, planned, x);
   if (disagreement) problems.push(disagreement);
+  const brim = actual.problems.get('headspaceVolume');
+  const fills = id === 'vesselCount' ? typed !== null : id === x.plan.sizedFrom;
+  if (has && fills && brim?.code === 'overBrim') problems.push({ ...brim, code: 'runsOver', at: id });
   if (has && absence === null) problems.push(...notesFor(id, x));
   return new NumericResult(
     id,
     row.kind,
     absence !== null || !has ? null : value,
-    statusOf({ absence, has, measured, typed, accepted: x.plan.accepted.has(id) }),
+    statusOf({
+      absence,
+      has,
+      measured,
+      typed,
+      accepted: x.plan.accepted.has(id) || (typed !== null && isSame(typed, value)),
+    }),
     typed,
     typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
     absence,
@@ -161,6 +170,12 @@ function statusOf(of: {
   return of.typed !== null && of.accepted ? 'given' : 'workedOut';
 }
 
+const rounding = 1e-9; // tolerance
+
+function isSame(typed: number, computed: number, slack = rounding): boolean {
+  return Math.abs(typed - computed) <= slack * Math.max(Math.abs(typed), Math.abs(computed));
+}
+
 /** Whether a typed value that was not taken as it stands differs from what comes out, and what it differs from. */
 function disagree(
   id: NumericRowId,
@@ -169,17 +184,21 @@ function disagree(
   planned: Evaluation,
   actual: Evaluation,
 ): Problem | null {
-  if (Math.abs(typed - computed) <= kitchen.agreement.value * Math.max(Math.abs(typed), Math.abs(computed)))
-    return null;
+  if (isSame(typed, computed)) return null;
   const { plan } = planned;
+  const sized = plan.sizedFrom === 'jar' || !isRow(plan.sizedFrom) ? [] : [plan.sizedFrom];
+  const isLeast = plan.depthIsLeast && (id === 'headspaceDepth' || id === 'headspaceVolume');
+  const against = plan.against.get(id) ?? (isLeast ? sized : undefined);
+  if (isSame(typed, computed, kitchen.agreement.value))
+    return against === undefined || actual !== planned
+      ? null
+      : { code: 'nearlyAgrees', at: id, typed, computed, with: against };
   if (plan.accepted.has(id) && actual !== planned)
     return { code: 'measuredOff', at: id, planned: typed, measured: computed };
-  if (plan.depthIsLeast && (id === 'headspaceDepth' || id === 'headspaceVolume')) {
+  if (isLeast) {
     if (computed >= typed) return { code: 'headspaceKept', at: id, asked: typed, actual: computed };
-    const sized = plan.sizedFrom === 'jar' || !isRow(plan.sizedFrom) ? [] : [plan.sizedFrom];
     return { code: 'conflict', at: id, typed, computed, with: sized };
   }
-  const against = plan.against.get(id);
   if (against === undefined) return null;
   if (against.length > 0) return { code: 'conflict', at: id, typed, computed, with: against };
   const { entry } = planned.choices.sweetener[0] ?? {};
@@ -194,12 +213,12 @@ function rootProblem(id: NumericRowId, x: Evaluation): Problem {
   return root === null ? { code: 'unreadable', at: id } : { code: 'waits', at: id, for: root };
 }
 
-function findRoot(id: TermId, x: Evaluation, seen: Set<TermId>): NumericRowId | null {
+function findRoot(id: TermId, x: Evaluation, seen: Set<TermId>): RowId | null {
   if (seen.has(id)) return null;
   seen.add(id);
   if (isRow(id)) {
     const problem = x.problems.get(id);
-    if (problem && severities[problem.code] === 'refusal') return id;
+    if (problem && severities[problem.code] === 'refusal') return problem.code === 'waits' ? problem.for : id;
   }
   const recorder = new Recorder(x);
   recorder.run(id);
@@ -212,7 +231,8 @@ function findRoot(id: TermId, x: Evaluation, seen: Set<TermId>): NumericRowId | 
 }
 
 /** Where no path leads to the root (a value that stood in for another), the first row with a refusal. */
-function firstProblem(x: Evaluation): NumericRowId | null {
-  for (const [row, problem] of x.problems) if (severities[problem.code] === 'refusal') return row;
+function firstProblem(x: Evaluation): RowId | null {
+  for (const [row, problem] of x.problems)
+    if (severities[problem.code] === 'refusal') return problem.code === 'waits' ? problem.for : row;
   return null;
 }

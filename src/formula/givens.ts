@@ -36,7 +36,7 @@ export function isTypable({ typed }: NumericRow): boolean {
 
 /**
  * A typed amount in the row's own unit: a volume typed for a solid goes through that food's published cup weight, a
- * mass typed for a liquid through its density. Gives a problem where what was typed can't stand in this row.
+ * mass typed for a liquid through its density, a share through the row it is a share of. Gives a problem where what was typed can't stand in this row.
  */
 export function readGiven(x: Access, id: NumericRowId, row: NumericRow, typed: Amount): number | Problem {
   if (!isTypable(row)) return { code: 'notTyped', at: id };
@@ -54,6 +54,10 @@ function inRowUnit(
   amount: number,
 ): number | Problem {
   if (kind === row.kind) return amount;
+  if (kind === 'share' && row.shareOf !== undefined) {
+    const whole = x.of(row.shareOf);
+    return Number.isNaN(whole) ? { code: 'waits', at: id, for: row.shareOf } : (amount / 100) * whole;
+  }
   const weight = rowWeight(x, row);
   const weighs = (kind === 'volume' && row.kind === 'mass') || (kind === 'mass' && row.kind === 'volume');
   if (!weighs) return { code: 'wrongKind', at: id };

@@ -41,10 +41,12 @@ export function measuredValue(id: MeasuredRowId, recipe: Recipe, x: Evaluation):
   return readGiven(x, id, { ...numericRows[id], typed: 'aside', check: () => null }, typed);
 }
 
-/** Kernels that need no soaking may be soaked all the same, so a weight of them counts. */
+/** Kernels that need no soaking may be soaked all the same, so a weight of them counts; of a liquid it does not. */
 function hasIt(id: MeasuredRowId, x: Evaluation): boolean {
   const absence = numericRows[id].absent?.(x) ?? null;
-  return absence === null || absence === 'measuredOnly' || absence === 'notSoaked';
+  return (
+    absence === null || absence === 'measuredOnly' || (absence === 'notSoaked' && x.choices.source.form === 'solid')
+  );
 }
 
 /** The batch as it really stands: source, water and jars as planned, what was measured in place of what was expected. */

@@ -1,3 +1,4 @@
+import { writeMetric } from '../measure/write-quantity';
 import { kitchen } from '../reference/kitchen';
 import {
   type CoefficientId,
@@ -79,6 +80,14 @@ function outsideUsual(id: NumericRowId, x: Evaluation): readonly Problem[] {
   return [{ code: 'outsideUsual', at: id, low: range.low, high: range.high, kind: row.kind }];
 }
 
+/** Ends that no kitchen tells apart are not told of. */
+function estimated(at: 'sweetenerMass' | 'startingSugar', low: number, high: number): readonly Problem[] {
+  const [one, other] = [low, high].map((end) => writeMetric(end, numericRows[at].kind, false));
+  return high - low < kitchen.agreement.value * high || one === other
+    ? none
+    : [{ code: 'sugarEstimated', at, low, high }];
+}
+
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
   sweetener: (x) => {
     const refused = x.choices.sweetener
@@ -108,6 +117,12 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const chosen = x.plan.accepted.has('vesselCount') || x.plan.sizedFrom === 'jar';
     return jars > 1 && !chosen ? [{ code: 'severalJars', at: 'vesselCount', jars }] : [];
   },
+  brimful: ({ recipe, plan }) =>
+    recipe.vessel === 'own' &&
+    !plan.accepted.has('brimful') &&
+    recipe.yours[coefficientKey('brimfulUsual', recipe)] === undefined
+      ? [{ code: 'weighWater', at: 'brimful' }]
+      : none,
   headspaceDepth: (x) => {
     const actual = x.of('headspaceDepth');
     const wise = kitchen.headspaceDepth.low ?? 0;
@@ -127,7 +142,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const { value, low, high } = fermentableOf(x.choices.sweetener, x.choices.grain.takes);
     if (!(high > low) || !(low > 0)) return [];
     const mass = x.of('sweetenerMass') * value;
-    return [{ code: 'sugarEstimated', at: 'sweetenerMass', low: mass / high, high: mass / low }];
+    return estimated('sweetenerMass', mass / high, mass / low);
   },
   startingSugar: (x) => {
     const { low, high, value } = nativeRange(x, reducedAt(x, x.of('waterRatio')));
@@ -135,16 +150,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     if (!(high > low) || !(value > 0)) return [];
     const added = x.of('sugarRate');
     if (Number.isNaN(native) || Number.isNaN(added)) return [];
-    const slack = 1e-3; // tolerance
-    if ((high - low) / value < slack) return [];
-    return [
-      {
-        code: 'sugarEstimated',
-        at: 'startingSugar',
-        low: added + (native * low) / value,
-        high: added + (native * high) / value,
-      },
-    ];
+    return estimated('startingSugar', added + (native * low) / value, added + (native * high) / value);
   },
   finalPH: (x) => {
     const measured = x.of('finalPH');

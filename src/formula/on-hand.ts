@@ -2,7 +2,9 @@ import { type Change, changeRecipe } from './change';
 import { type Formulation, formulate } from './formulate';
 import { readGiven } from './givens';
 import { amountRows, type NumericRowId, type StockId, stockIds, stockRows } from './order';
+import type { Problem } from './problem';
 import type { Amount, Recipe } from './recipe';
+import type { Access } from './row';
 import { numericRows } from './sheet';
 
 /** How much milk one thing on hand is enough for, mL. */
@@ -36,6 +38,18 @@ export function largestBatch(
     .sort((a, b) => a.milk - b.milk);
   const [first, ...rest] = limits;
   return first === undefined ? null : { limits: [first, ...rest], milk: first.milk, limitedBy: first.stock };
+}
+
+/** Why what is on hand of this can’t be counted with; null where it can, and where nothing is. */
+export function stockProblem(stock: StockId, { recipe, evaluation }: Formulation): Problem | null {
+  const have = recipe.onHand?.[stock];
+  const read = have === undefined ? null : readStock(stock, have, evaluation);
+  return typeof read === 'number' ? null : read;
+}
+
+function readStock(stock: StockId, have: Amount, x: Access): number | Problem {
+  const row = stockRows[stock];
+  return readGiven(x, row, numericRows[row], have);
 }
 
 /**
@@ -72,8 +86,7 @@ function keepRatio(recipe: Recipe): readonly Change[] {
 function milkFrom(stock: StockId, amount: Amount | undefined, formulation: Formulation): number {
   if (amount === undefined) return Number.NaN;
   const { of, evaluation } = formulation;
-  const row = stockRows[stock];
-  const have = readGiven(evaluation, row, numericRows[row], amount);
+  const have = readStock(stock, amount, evaluation);
   if (typeof have !== 'number') return Number.NaN;
   switch (stock) {
     case 'source':

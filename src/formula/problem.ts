@@ -24,6 +24,7 @@ type ProblemBody =
   | { readonly code: 'fillOverBrim'; readonly brimful: number }
   | { readonly code: 'jarTooSmall'; readonly least: number }
   | { readonly code: 'overBrim'; readonly over: number; readonly fits: number }
+  | { readonly code: 'runsOver'; readonly over: number; readonly fits: number }
   | { readonly code: 'gels'; readonly least: number; readonly gelling: boolean }
   | { readonly code: 'noRatio'; readonly rows: readonly [RowId, RowId] }
   | { readonly code: 'noSolids' }
@@ -35,6 +36,12 @@ type ProblemBody =
   | { readonly code: 'waits'; readonly for: RowId }
   | {
       readonly code: 'conflict';
+      readonly typed: number;
+      readonly computed: number;
+      readonly with: readonly NumericRowId[];
+    }
+  | {
+      readonly code: 'nearlyAgrees';
       readonly typed: number;
       readonly computed: number;
       readonly with: readonly NumericRowId[];
@@ -51,6 +58,7 @@ type ProblemBody =
   | { readonly code: 'notAcid'; readonly measured: number }
   | { readonly code: 'notSoaked' }
   | { readonly code: 'ownCapacity' }
+  | { readonly code: 'weighWater' }
   | { readonly code: 'labelAssumed'; readonly sugar: number; readonly serving: number }
   | {
       readonly code: 'moreThanOnHand';
@@ -78,6 +86,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   fillOverBrim: 'refusal',
   jarTooSmall: 'refusal',
   overBrim: 'refusal',
+  runsOver: 'conflict',
   gels: 'refusal',
   noRatio: 'refusal',
   noSolids: 'refusal',
@@ -88,6 +97,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   coefficientRefused: 'caution',
   waits: 'refusal',
   conflict: 'conflict',
+  nearlyAgrees: 'note',
   headspaceKept: 'note',
   headspaceUnderWise: 'caution',
   severalJars: 'note',
@@ -100,6 +110,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',
+  weighWater: 'note',
   labelAssumed: 'note',
   moreThanOnHand: 'conflict',
 };

@@ -58,6 +58,8 @@ export interface NumericRow extends Term {
   /** `amount`: resizes · `rate`: changes the recipe · `mass`: a rate by its mass · `aside`: feeds nothing · `measured`, `never`. */
   readonly typed: 'amount' | 'rate' | 'mass' | 'aside' | 'measured' | 'never';
   readonly weighing?: Weighing;
+  /** The row that a share typed here is a share of. */
+  readonly shareOf?: NumericRowId;
   readonly range: { readonly least: number; readonly most: number; readonly whole?: true; readonly zero?: true };
   /** Refuses a typed value that this recipe cannot take. */
   readonly check?: (x: Access, value: number) => Problem | null;

@@ -80,10 +80,12 @@ function placedNotes(formulation: Formulation): readonly Placed[] {
   const { source, grain, sweetener } = formulation.choices;
   // What steeps in its blending water gets its notes on blending where that water goes in.
   const blending: readonly StepId[] = source.soak?.place === 'blending water' ? ['soak'] : placesOfNotes.blend;
-  const ofSource = notesOf(formulation.recipe.source).map(({ step, text, origin, caution }): Placed => {
-    const at = step === 'blend' ? blending : placesOfNotes[step];
-    return { at, note: { text, caution: caution === true, origin } };
-  });
+  const ofSource = notesOf(formulation.recipe.source, formulation.recipe.grains).map(
+    ({ step, text, origin, caution }): Placed => {
+      const at = step === 'blend' ? blending : placesOfNotes[step];
+      return { at, note: { text, caution: caution === true, origin } };
+    },
+  );
   const ofSweetener = formulation.recipe.sweetener.flatMap(({ id }, at): Placed[] => {
     const { caution } = sweetenerNotes[id];
     if (caution === undefined) return [];

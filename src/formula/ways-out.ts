@@ -1,4 +1,5 @@
 import { type JarId, jars } from '../reference/jars';
+import { kitchen } from '../reference/kitchen';
 import { type Change, changeRecipe } from './change';
 import { isRow } from './evaluate';
 import { type Formulation, formulate } from './formulate';
@@ -23,13 +24,16 @@ export function waysOut(problem: Problem, formulation: Formulation): readonly Wa
 }
 
 function isWayOut({ changes }: WayOut, { at, code }: Problem, { recipe }: Formulation): boolean {
-  const { problems } = formulate(changeRecipe(recipe, changes)).rows[at];
-  return problems.every((problem) => problem.code !== code);
+  const { rows } = formulate(changeRecipe(recipe, changes));
+  // What is sized from another row runs over there instead.
+  const [row, gone] = code === 'runsOver' ? (['headspaceVolume', 'overBrim'] as const) : [at, code];
+  return rows[row].problems.every((problem) => problem.code !== gone);
 }
 
 function proposals(problem: Problem, formulation: Formulation): readonly WayOut[] {
   switch (problem.code) {
     case 'overBrim':
+    case 'runsOver':
     case 'headspaceUnderWise':
       return [...roomier(formulation), ...forgetMeasured(measuredRows, formulation)];
     case 'headspaceTooDeep':
@@ -41,6 +45,10 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
       const first = asksRoom ? [moreJars(formulation), nextJarUp(formulation)].filter((way) => way !== null) : [];
       return [...first, ...letGo([problem.at, ...problem.with], formulation)];
     }
+    case 'nearlyAgrees':
+      return letGo([problem.at], formulation);
+    case 'severalJars':
+      return fewerJars(problem.jars - 1, formulation);
     case 'noRatio':
       return letGo(problem.rows, formulation);
     case 'gels': {
@@ -117,14 +125,33 @@ function moreJars({ of, evaluation }: Formulation): WayOut | null {
   const needed = Math.ceil(of('totalFill') / of('fillAllowed') - slack);
   const { most } = numericRows.vesselCount.range;
   if (!(needed <= most) || needed <= of('vesselCount')) return null;
-  return {
-    label: `Use ${needed} jars`,
-    changes: [{ do: 'type', row: 'vesselCount', text: String(needed), kind: 'count', amount: needed }],
-  };
+  return { label: `Use ${needed} jars`, changes: [typeJars(needed)] };
 }
 
-/** The smallest kind of jar, among those bigger than this one, in which the same batch keeps its headspace. */
-function nextJarUp(formulation: Formulation): WayOut | null {
+function typeJars(amount: number): Change {
+  return { do: 'type', row: 'vesselCount', text: String(amount), kind: 'count', amount };
+}
+
+/** A jar fewer, as far as the wise headspace allows, or of a bigger kind; none where the jars settle the water. */
+function fewerJars(most: number, formulation: Formulation): readonly WayOut[] {
+  const { recipe, evaluation } = formulation;
+  if (evaluation.plan.ways.vesselCount !== 'fewest') return [];
+  const bigger = nextJarUp(formulation, most);
+  const changes = [typeJars(most)];
+  const depth = formulate(changeRecipe(recipe, changes)).rows.headspaceDepth.value;
+  const keeps =
+    !evaluation.plan.asksHeadspace && typeof depth === 'number' && depth >= (kitchen.headspaceDepth.low ?? 0);
+  return [
+    ...(keeps ? [{ label: `Keep ${most} ${most === 1 ? 'jar' : 'jars'}`, changes }] : []),
+    ...(bigger === null ? [] : [bigger]),
+  ];
+}
+
+/**
+ * The smallest kind of jar, among those bigger than this one, in which the same batch keeps its headspace; in so many
+ * jars at most, where that is asked.
+ */
+function nextJarUp(formulation: Formulation, most = Number.POSITIVE_INFINITY): WayOut | null {
   const { recipe, of } = formulation;
   const asked = of('headspaceAsked');
   const brimful = of('brimful');
@@ -135,17 +162,20 @@ function nextJarUp(formulation: Formulation): WayOut | null {
     const { rows } = formulate({ ...recipe, given, vessel });
     const depth = rows.headspaceDepth.value;
     const slack = 1e-9; // tolerance
+    const count = rows.vesselCount.value;
+    if (typeof count !== 'number' || count > most) continue;
     if (typeof depth !== 'number' || depth < asked - slack || rows.headspaceVolume.status === 'refused') continue;
     const name = jars[vessel].name;
-    return ownCapacity
-      ? {
-          label: `Take “${name}” and let “${labelOf('brimful')}” go`,
-          changes: [
-            { do: 'clear', row: 'brimful' },
-            { do: 'vessel', vessel },
-          ],
-        }
-      : { label: `Take “${name}”`, changes: [{ do: 'vessel', vessel }] };
+    // Several jars are still several, so their number is typed to be the cook’s own.
+    const several = Number.isFinite(most) && count > 1;
+    return {
+      label: `Take “${name}”${ownCapacity ? ` and let “${labelOf('brimful')}” go` : ''}${several ? ` and use ${count} jars` : ''}`,
+      changes: [
+        ...(ownCapacity ? [{ do: 'clear', row: 'brimful' } as const] : []),
+        { do: 'vessel', vessel },
+        ...(several ? [typeJars(count)] : []),
+      ],
+    };
   }
   return null;
 }

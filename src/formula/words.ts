@@ -32,6 +32,14 @@ function list(rows: readonly RowId[]): string {
   return rows.map((id) => `“${labelOf(id)}”`).join(' and ');
 }
 
+function rest(rows: readonly RowId[]): string {
+  return rows.length === 0 ? 'the rest of the sheet' : list(rows);
+}
+
+function runsOver({ over, fits }: { readonly over: number; readonly fits: number }, write: Write): string {
+  return `Each jar would run over by ${write(over, 'volume')}: it holds ${write(fits, 'volume')} to the rim. Use more jars, a bigger jar, or make less.`;
+}
+
 function percentOff(typed: number, computed: number, write: Write): string {
   const share = Math.abs(typed - computed) / Math.max(Math.abs(computed), Number.MIN_VALUE);
   return `${write.number(100 * Math.min(share, 1000), share < 1 ? 1 : 0)}\u00A0%`;
@@ -57,8 +65,8 @@ const sentences: Sentences = {
     `That is over the brim: the jar holds ${write(brimful)} to the very rim. Type less, or choose a bigger jar.`,
   jarTooSmall: ({ least }, write) =>
     `A neck and shoulder of this shape alone hold ${write(least)}. Type more, or choose a smaller kind of jar.`,
-  overBrim: ({ over, fits }, write) =>
-    `Each jar would run over by ${write(over)}: it holds ${write(fits)} to the rim. Use more jars, a bigger jar, or less of the source.`,
+  overBrim: runsOver,
+  runsOver,
   gels: ({ least, gelling }, write) =>
     gelling
       ? `This gels: it needs at least ${write.number(least, 1)} g of water per g of seed before any milk runs through.`
@@ -80,15 +88,21 @@ const sentences: Sentences = {
     `Your own figure for “${coefficients[coefficient].label}” is outside what is possible, so the table’s is used.`,
   waits: ({ for: root }) => `Waits for “${labelOf(root)}”, which needs mending first.`,
   conflict: ({ typed, computed, with: rows }, write) =>
-    `You typed ${write(typed)}, but ${rows.length === 0 ? 'the rest of the sheet' : list(rows)} ${rows.length > 1 ? 'make' : 'makes'} it ${write(computed)}: ${percentOff(typed, computed, write)} apart. The sheet counts with ${write(computed)}. Clear one of them.`,
-  headspaceKept: ({ actual }, write) => `Kept: this batch leaves ${write(actual)}, more than you asked for.`,
+    `You typed ${write(typed)}, but ${rest(rows)} ${rows.length > 1 ? 'make' : 'makes'} it ${write(computed)}: ${percentOff(typed, computed, write)} apart. The sheet counts with ${write(computed)}. Clear one of them.`,
+  nearlyAgrees: ({ typed, computed, with: rows }, write) =>
+    `You typed ${write(typed)}; with ${rest(rows)} it comes to ${write(computed)}, which is as near as a kitchen measures.`,
+  headspaceKept: ({ asked, actual }, write) =>
+    `You asked for at least ${write(asked)}; this batch leaves ${write(actual)}.`,
   headspaceUnderWise: ({ wise }, write) => `Under ${write(wise)} there is little room for rising: it may run over.`,
   severalJars: ({ jars }, write) =>
     `More than one jar of this kind takes with its headspace, so it is shared among ${write.number(jars, 0)}.`,
   outsideUsual: ({ low, high, kind }, write) => `Usual is ${write(low, kind)} to ${write(high, kind)}.`,
   ownWater: ({ volume }, write) => `Besides its own ${write(volume, 'volume')} of liquid, which goes in first.`,
-  sugarEstimated: ({ low, high }, write) =>
-    `An estimate: no table gives its sugars one by one. It may be ${write(low)} to ${write(high)}.`,
+  sugarEstimated: ({ low, high }, write) => {
+    const [one, other] = [write(low), write(high)];
+    const ends = one === other ? '' : ` It may be ${one} to ${other}.`;
+    return `An estimate: no table gives its sugars one by one.${ends}`;
+  },
   nativeCounted: ({ native, lowered }, write) =>
     `Lowered by ${write(lowered)}, since the milk brings ${write(native)} of its own.`,
   measuredOff: ({ planned }, write) => `${write(planned)} was planned; the sheet goes on with what is really there.`,
@@ -96,10 +110,12 @@ const sentences: Sentences = {
   notAcid: ({ measured }, write) =>
     `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
+  weighWater: () =>
+    'Fill your jar with water to the very rim, weigh the water, and type that weight here, such as 1050 g.',
   labelAssumed: ({ sugar, serving }, write) =>
     `Its sugars are taken as ${write.number(sugar, 1)} g in ${write(serving, 'volume')}. Put what the label says in the working of this row.`,
-  moreThanOnHand: ({ text, have, needed }, write) =>
-    `You have ${text} (${write(have)}), and this batch takes ${write(needed)}. Make less, or get more.`,
+  moreThanOnHand: ({ text, needed }, write) =>
+    `You have ${text}, and this batch takes ${write(needed)}. Make less, or get more.`,
   notSoaked: () => 'This source is not soaked, so nothing is worked out from this.',
 };
 

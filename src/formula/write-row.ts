@@ -63,11 +63,16 @@ export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen):
 
 /** Any value of a row's kind, written as that row is: also one that was typed, planned or measured. */
 export function writeNumeric(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
-  const row = numericRows[id];
-  const written = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  const written = writeAmount(formulation, id, value, kitchen);
   if (id !== 'headspaceVolume') return written;
   const brimful = formulation.rows.brimful.value;
   if (typeof brimful !== 'number') return written;
   const share = writeNumber((100 * value) / brimful, 0, kitchen.decimalComma);
   return { ...written, metric: `${written.metric} (${share}\u00A0%)` };
+}
+
+/** The same without the share that a room is written with, which a difference is no share of. */
+export function writeAmount(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
+  const row = numericRows[id];
+  return writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
 }

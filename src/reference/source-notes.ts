@@ -1,3 +1,4 @@
+import type { GrainId } from './grains';
 import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
 import type { SourceId } from './sources';
 
@@ -7,6 +8,8 @@ export interface Note {
   readonly text: string;
   readonly origin: Origin;
   readonly caution?: boolean;
+  /** Where it holds for one kind of grains only. */
+  readonly grains?: GrainId;
 }
 
 const skinsStay: Note = { step: 'strain', text: 'The skins stay in the bag.', origin: fromMemory() };
@@ -19,6 +22,7 @@ const driedCoconutNotes: readonly Note[] = [
   },
   {
     step: 'culture',
+    grains: 'milk',
     text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature, and rinse it off with cool boiled water if the grains clump.',
     origin: fromMemory(),
   },
@@ -47,7 +51,7 @@ const cartonNotes: readonly Note[] = [
   },
   {
     step: 'sweeten',
-    text: 'Type the serving and its sugar from the label.',
+    text: 'Put the serving and its sugar from the label in the working of “Nut, seed or coconut”.',
     origin: judgement('Cartons differ more from one another than any table could say.'),
   },
 ];
@@ -190,6 +194,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
     },
     {
       step: 'culture',
+      grains: 'milk',
       text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
       origin: fromMemory(),
     },
@@ -207,6 +212,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
     },
     {
       step: 'culture',
+      grains: 'milk',
       text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
       origin: fromMemory(),
     },
@@ -222,7 +228,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
   cartonSweetened: cartonNotes,
 };
 
-/** What is to be said of a source that no figure says; most have little. */
-export function notesOf(source: SourceId): readonly Note[] {
-  return table[source] ?? none;
+/** What is to be said of a source with these grains that no figure says; most have little. */
+export function notesOf(source: SourceId, grains: GrainId): readonly Note[] {
+  return (table[source] ?? none).filter((note) => note.grains === undefined || note.grains === grains);
 }

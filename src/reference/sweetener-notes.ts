@@ -9,15 +9,14 @@ export interface SweetenerNote {
   readonly refusedOrigin?: Origin;
 }
 
-function refused(flavour: string): SweetenerNote {
-  return {
-    flavour,
-    caution: {
-      text: 'Packets are often bulked with real sugar such as glucose; read the label.',
-      origin: commonPractice(),
-    },
-    refusedOrigin: fromMemory(),
-  };
+const bulked = {
+  text: 'Packets are often bulked with real sugar such as glucose; read the label.',
+  origin: commonPractice(),
+};
+
+function refused(flavour: string, caution?: SweetenerNote['caution']): SweetenerNote {
+  const refusedOrigin = fromMemory();
+  return caution === undefined ? { flavour, refusedOrigin } : { flavour, caution, refusedOrigin };
 }
 
 /** Flavour and warning of each sweetener, in plain words. */
@@ -71,11 +70,11 @@ export const sweetenerNotes: Readonly<Record<SweetenerId, SweetenerNote>> = {
   },
   sorghumSyrup: { flavour: 'Malty, earthy.' },
   caneSyrup: { flavour: 'Light caramel.' },
-  stevia: refused('Very sweet, liquorice.'),
+  stevia: refused('Very sweet, liquorice.', bulked),
   erythritol: refused('Cool, sweet.'),
   xylitol: refused('Cool, sweet.'),
-  monkFruit: refused('Very sweet, fruity.'),
-  sucralose: refused('Very sweet.'),
+  monkFruit: refused('Very sweet, fruity.', bulked),
+  sucralose: refused('Very sweet.', bulked),
   allulose: refused('Mild, sweet.'),
   none: { flavour: 'The milk alone.' },
 };

@@ -22,6 +22,15 @@ export function App({ store }: Props) {
   );
   useEffect(() => {
     loadAfterPaint();
+    const press = (event: KeyboardEvent) => {
+      const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+      if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+      event.preventDefault();
+      if (event.shiftKey) store.redo();
+      else store.undo();
+    };
+    document.addEventListener('keydown', press);
+    return () => document.removeEventListener('keydown', press);
   }, []);
   const wide = useMedia(media.wide);
   const later = afterPaint.value;

@@ -17,6 +17,8 @@ interface Props {
   readonly unreadable: string | null;
   /** What had to be taken for granted in reading it. */
   readonly remark: string | null;
+  /** What to know before typing here; null where any amount goes. */
+  readonly hint: string | null;
   /** How far it is from the batch it is compared with; null where there is nothing to say. */
   readonly compared: string | null;
   /** Whether the cell is the current one, so that its buttons can be tabbed to. */
@@ -25,7 +27,8 @@ interface Props {
 }
 
 /** What a cell of numbers shows: the amount in both units, how it came to be there, and what is to be said about it. */
-export function CellBody({ id, formulation, kitchen, typed, unreadable, remark, compared, here, onWayOut }: Props) {
+export function CellBody(props: Props) {
+  const { id, formulation, kitchen, typed, unreadable, remark, hint, compared, here, onWayOut } = props;
   const result = formulation.rows[id];
   const written = writeRow(formulation, id, kitchen);
   return (
@@ -41,6 +44,7 @@ export function CellBody({ id, formulation, kitchen, typed, unreadable, remark, 
       )}
       {formulation.sizedFrom === id && <span class="sized">the batch is sized from this</span>}
       {remark !== null && <span class="second">{remark}</span>}
+      {hint !== null && <span class="second">{hint}</span>}
       {compared !== null && <span class="compared">{compared}</span>}
       <Problems
         formulation={formulation}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { readCoefficient } from '../batch/read-coefficient';
 import type { Store } from '../batch/store';
 import type { CoefficientId } from '../formula/coefficients';
@@ -17,6 +17,11 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
   const [text, setText] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const yours = coefficient.origin.kind === 'yours';
+  const field = useRef<HTMLInputElement>(null);
+  const open = text !== null;
+  useEffect(() => {
+    if (open) field.current?.focus();
+  }, [open]);
 
   const leave = () => {
     setProblem(null);
@@ -24,7 +29,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
   };
   const keep = (event: Event) => {
     event.preventDefault();
-    const read = readCoefficient(id, text ?? '', store.settings.value.decimalComma);
+    const read = readCoefficient(id, text ?? '', coefficient.unit, store.settings.value.decimalComma);
     if (!read.ok) {
       setProblem(read.why);
       return;
@@ -52,6 +57,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
       <label>
         <span class="unseen">{label}</span>
         <input
+          ref={field}
           value={text}
           autocomplete="off"
           inputMode="decimal"

@@ -6,6 +6,7 @@ import { describeOrigin } from '../formula/origin-words';
 import { writeValue } from '../formula/write-row';
 import { lookUpAmount } from '../interchange/look-up-amount';
 import { readOwnFood } from '../interchange/own-food';
+import { writeMetric } from '../measure/write-quantity';
 import { leading } from './leading';
 
 interface Props {
@@ -17,8 +18,14 @@ export function LookUp({ store }: Props) {
   const settings = store.settings.value;
   const { ownFoods = [] } = store.document.value;
   const foods = listFoods(ownFoods).filter(({ key }) => cupWeights(key, ownFoods).length > 0);
-  const [food, setFood] = useState<string>('12061');
+  const [picked, setPicked] = useState<string>(almonds);
   const [form, setForm] = useState('');
+  // A food of one's own may have been forgotten, or undone, since it was picked.
+  const food = foods.some(({ key }) => key === picked) ? picked : almonds;
+  const setFood = (key: string) => {
+    setPicked(key);
+    setForm('');
+  };
   const [text, setText] = useState('1 cup');
   const forms = [
     ...new Set(cupWeights(food, ownFoods).flatMap((weight) => (weight.form === null ? [] : [weight.form]))),
@@ -30,7 +37,7 @@ export function LookUp({ store }: Props) {
     return second === null ? first : `${first} (${second})`;
   };
   return (
-    <section class="panel" aria-label="Any food's cup">
+    <section class="panel" aria-label="Any food’s cup">
       <h2>Any food’s cup</h2>
       <div class="stock">
         <label>
@@ -68,7 +75,7 @@ export function LookUp({ store }: Props) {
           hand {say(found.other.spread.low, found.typed.kind === 'mass' ? 'volume' : 'mass')} to{' '}
           {say(found.other.spread.high, found.typed.kind === 'mass' ? 'volume' : 'mass')}.
           <span class="origin">
-            By “{found.other.by.measure}”, {writeValue(found.other.by.grams, 'mass', null, settings).metric}.{' '}
+            By “{found.other.by.measure}”, {writeMetric(found.other.by.grams, 'mass', settings.decimalComma)}.{' '}
             {describeOrigin(found.other.by.origin)}
           </span>
         </p>
@@ -81,6 +88,8 @@ export function LookUp({ store }: Props) {
     </section>
   );
 }
+
+const almonds = '12061';
 
 function byName(foods: readonly FoodEntry[]): readonly FoodEntry[] {
   return [...foods].sort((a, b) => a.name.localeCompare(b.name));

@@ -1,7 +1,9 @@
 import { useComputed } from '@preact/signals';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import type { NumericRowId } from '../formula/order';
+import { isMeasuredRow, type NumericRowId } from '../formula/order';
+import type { NumericRow } from '../formula/row';
+import { numericRows } from '../formula/sheet';
 import { writeRow } from '../formula/write-row';
 import { afterPaint } from './after-paint';
 import { CellBody } from './Cell';
@@ -27,11 +29,14 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
   const open = useComputed(() => state.editing.value?.row === id && state.editing.value.batch === batch.id).value;
   const settings = store.settings.value;
   const formulation = store.formulationOf(batch);
-  const given = batch.given.find(({ row }) => row === id) ?? null;
+  const { typed } = numericRows[id];
+  const onlyMeasured = typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id] ?? null) : null;
+  const given = batch.given.find(({ row }) => row === id) ?? onlyMeasured;
   const unreadable = given === null ? null : (afterPaint.value?.cellProblem(id, given, settings) ?? null);
   const spot = { line: id, batch: batch.id };
 
   const start = (text: string, touched: boolean) => {
+    if (typed === 'never') return;
     state.editing.value = { row: id, batch: batch.id, text, touched };
   };
   const openWithWhatStands = () => {
@@ -86,6 +91,7 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
             remark={given === null ? null : (afterPaint.value?.cellRemark(id, given, settings) ?? null)}
             onWayOut={(way) => store.takeWayOut(batch.id, way)}
             here={here}
+            hint={here ? (hints[typed] ?? null) : null}
             compared={compared(id, batch, store, state)}
           />
         </div>
@@ -93,6 +99,12 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
     </td>
   );
 }
+
+/** What can be done with a cell that can't simply be typed into, said while it is the current one. */
+const hints: Readonly<Partial<Record<NumericRow['typed'], string>>> = {
+  never: 'Can’t be typed; the figures behind it can be changed in its working.',
+  measured: 'Takes only what was measured: what you type counts as that.',
+};
 
 /** How far this batch is from the one it is compared with. */
 function compared(id: NumericRowId, batch: Batch, store: Store, state: SheetState): string | null {

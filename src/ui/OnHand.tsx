@@ -2,8 +2,9 @@ import { useState } from 'preact/hooks';
 import { cellProblem } from '../batch/cell-problem';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import { largestBatch, makeFrom } from '../formula/on-hand';
+import { largestBatch, makeFrom, stockProblem } from '../formula/on-hand';
 import { type StockId, stockIds, stockRows } from '../formula/order';
+import { describeProblem } from '../formula/words';
 import { writeValue } from '../formula/write-row';
 import { leading } from './leading';
 
@@ -68,8 +69,10 @@ export function OnHand({ batch, store }: Props) {
 
 function Stock({ stock, name, batch, store }: Props & { stock: StockId; name: string }) {
   const cell = batch.onHand?.[stock] ?? null;
+  const found = stockProblem(stock, store.formulationOf(batch));
+  const impossible = found === null ? null : describeProblem(found, store.settings.value);
   const [text, setText] = useState<string | null>(null);
-  const problem = cell === null ? null : cellProblem(stockRows[stock], cell, store.settings.value);
+  const problem = cell === null ? null : (cellProblem(stockRows[stock], cell, store.settings.value) ?? impossible);
   const keep = () => {
     if (text !== null) store.stockUp(batch.id, stock, text);
     setText(null);

@@ -1,8 +1,10 @@
+import { useState } from 'preact/hooks';
 import type { FoodEntry } from '../formula/look-up';
 import { describeCoefficient, describeOrigin } from '../formula/origin-words';
 import { type Kitchen, writeValue } from '../formula/write-row';
 import { describeRecipeProblem, type RecipeText } from '../interchange/recipe-text';
 import type { WeighedIngredient } from '../interchange/recipe-weigh';
+import { writeMetric } from '../measure/write-quantity';
 import { leading } from './leading';
 
 interface Props {
@@ -15,6 +17,7 @@ interface Props {
 
 /** What was read of each line: the food it was taken for, its weight and measure, and the error to expect. */
 export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
+  const [shown, setShown] = useState<number>(rowsAtOnce[0]);
   const unread = read.lines.filter(({ kind }) => kind === 'unread' || kind === 'method' || kind === 'heading');
   return (
     <>
@@ -30,16 +33,27 @@ export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
             </tr>
           </thead>
           <tbody>
-            {weighed.map((one) => (
+            {weighed.slice(0, shown).map((one) => (
               <Ingredient key={`${one.line} ${one.at}`} one={one} foods={foods} kitchen={kitchen} onFood={onFood} />
             ))}
           </tbody>
         </table>
       </div>
+      {weighed.length > shown && (
+        <p>
+          <button
+            type="button"
+            class="button"
+            onClick={() => setShown(rowsAtOnce.find((more) => more > shown) ?? weighed.length)}
+          >
+            Show more of these {weighed.length} lines
+          </button>
+        </p>
+      )}
       {unread.length > 0 && (
         <ul class="unread" aria-label="Lines that are not ingredients">
-          {unread.map(({ text, why }) => (
-            <li key={text}>
+          {unread.map(({ text, why }, place) => (
+            <li key={place}>
               {text}
               {why !== null && <span class="second">{describeRecipeProblem(why, kitchen.decimalComma)}</span>}
             </li>
@@ -49,6 +63,9 @@ export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
     </>
   );
 }
+
+/** Every row has the menu of all foods, of which thousands would stall the page; a recipe seldom has as many lines. */
+const rowsAtOnce = [60, 300, 1000] as const;
 
 type IngredientProps = Pick<Props, 'foods' | 'kitchen' | 'onFood'> & { readonly one: WeighedIngredient };
 
@@ -85,13 +102,13 @@ function Ingredient({ one, foods, kitchen, onFood }: IngredientProps) {
         )}
         {by !== null && (
           <span class="origin">
-            {by.measure}, {writeValue(by.grams, 'mass', null, kitchen).metric}. {describeOrigin(by.origin)}
+            {by.measure}, {writeMetric(by.grams, 'mass', kitchen.decimalComma)}. {describeOrigin(by.origin)}
           </span>
         )}
         {disagreement !== null && (
           <span class="second">
-            The text says {writeValue(disagreement.stated, 'mass', null, kitchen).metric}, the published cup makes it{' '}
-            {writeValue(disagreement.published.likely, 'mass', null, kitchen).metric}:{' '}
+            The text says {writeMetric(disagreement.stated, 'mass', kitchen.decimalComma)}, the published cup makes it{' '}
+            {writeMetric(disagreement.published.likely, 'mass', kitchen.decimalComma)}:{' '}
             {percent(disagreement.share, true)}.
           </span>
         )}

@@ -14,13 +14,21 @@ interface Props {
   readonly state: SheetState;
 }
 
+// Browsers take many seconds to put thousands of lines into a text box by themselves; set at once, they take none.
+const longPaste = 20_000;
+
 /** A pasted recipe: read line by line, open to correction, and shown as a batch before one is made of it. */
 export function RecipePaste({ store, state }: Props) {
   const [text, setText] = useState('');
   const [read, setRead] = useState<RecipeText | null>(null);
+  const [readings, setReadings] = useState(0);
   const settings = store.settings.value;
   const { ownFoods = [], yours } = store.document.value;
   const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
+  const readIt = () => {
+    setRead(readRecipe(text, habits));
+    setReadings(readings + 1);
+  };
   const make = (planned: Parameters<typeof addPlanned>[1]) => {
     const next = addPlanned(store.document.value, planned, state.spot.value.batch);
     const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
@@ -38,9 +46,17 @@ export function RecipePaste({ store, state }: Props) {
         value={text}
         placeholder={'1 ¼ cups almonds\n3 ¼ cups water\n1 tbsp sugar\n2 tbsp water kefir grains'}
         onInput={(event) => setText(event.currentTarget.value)}
+        onPaste={(event) => {
+          const pasted = event.clipboardData?.getData('text/plain') ?? '';
+          if (pasted.length < longPaste) return;
+          const { currentTarget: box } = event;
+          event.preventDefault();
+          box.setRangeText(pasted, box.selectionStart, box.selectionEnd, 'end');
+          setText(box.value);
+        }}
       />
       <p>
-        <button type="button" class="button" onClick={() => setRead(readRecipe(text, habits))}>
+        <button type="button" class="button" onClick={readIt}>
           Read it
         </button>
       </p>
@@ -55,7 +71,7 @@ export function RecipePaste({ store, state }: Props) {
               if (isFoodKey(key, ownFoods)) setRead(chooseFood(read, line, at, key, habits));
             }}
           />
-          <RecipePlan plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
+          <RecipePlan key={readings} plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
         </>
       )}
     </section>

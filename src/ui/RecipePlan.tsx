@@ -7,6 +7,7 @@ import { writeValue } from '../formula/write-row';
 import type { BatchPlan } from '../interchange/recipe-batch';
 import { describeRecipeProblem } from '../interchange/recipe-text';
 import { writeGrams } from '../interchange/typed-texts';
+import type { SweetenerId } from '../reference/sweeteners';
 import { savePrice } from './Swap';
 import { SwapTable } from './SwapTable';
 
@@ -20,11 +21,13 @@ const verdicts = { below: 'below the usual', above: 'above the usual' } as const
 
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
 export function RecipePlan({ plan, store, onMake }: Props) {
-  const [swapped, setSwapped] = useState<Swap | null>(null);
+  const [swappedFor, setSwappedFor] = useState<SweetenerId | null>(null);
   const settings = store.settings.value;
   const { prices = {} } = store.document.value;
   const { source, jar, grain, sweetener } = plan.formulation.choices;
   const swaps = swapsFor(plan.formulation, prices);
+  // Looked up anew: a food corrected since changes how much of it there must be.
+  const swapped = swaps?.find(({ id }) => id === swappedFor) ?? null;
   const planned = withSwap(plan, swapped, settings.decimalComma);
   const names = [
     jar.name,
@@ -57,18 +60,17 @@ export function RecipePlan({ plan, store, onMake }: Props) {
       </ul>
       {plan.remarks.length > 0 && (
         <ul aria-label="Worth knowing">
-          {plan.remarks.map((remark) => {
-            const sentence = describeRecipeProblem(remark, settings.decimalComma);
-            return <li key={sentence}>{sentence}</li>;
-          })}
+          {plan.remarks.map((remark, place) => (
+            <li key={place}>{describeRecipeProblem(remark, settings.decimalComma)}</li>
+          ))}
         </ul>
       )}
       {plan.extras.length > 0 && (
         <>
           <h4>Left over, for you to remember</h4>
           <ul>
-            {plan.extras.map((extra) => (
-              <li key={extra}>{extra}</li>
+            {plan.extras.map((extra, place) => (
+              <li key={place}>{extra}</li>
             ))}
           </ul>
         </>
@@ -86,7 +88,7 @@ export function RecipePlan({ plan, store, onMake }: Props) {
             used={new Set(swapped === null ? plan.formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
             kitchen={settings}
             prices={prices}
-            onUse={setSwapped}
+            onUse={({ id }) => setSwappedFor(id)}
             onPrice={(id, text) => savePrice(store, id, text)}
           />
         </details>

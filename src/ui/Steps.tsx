@@ -1,9 +1,9 @@
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
-import type { Formulation } from '../formula/formulate';
+import type { Formulation, RowResult } from '../formula/formulate';
 import { worstError } from '../formula/kit';
 import { labelOf } from '../formula/labels';
-import type { NumericRowId } from '../formula/order';
+import { type NumericRowId, rowOrder } from '../formula/order';
 import { stepsOf } from '../formula/steps';
 import { type Kitchen, writeRow } from '../formula/write-row';
 import { Heat } from './Heat';
@@ -24,10 +24,14 @@ export function Steps({ batch, store }: Props) {
     const { first, second } = leading(written, settings.leads);
     return second === null ? first : `${first} (${second})`;
   };
+  const roots = rowOrder.filter((id) => id !== 'finalPH' && isRoot(formulation.rows[id]));
   return (
     <section class="steps" aria-label={`Steps for ${batch.name}`}>
       <h2>{batch.name}, step by step</h2>
-      <ol>
+      {roots.length > 0 && (
+        <p class="message">These steps wait: mend {roots.map((id) => `“${labelOf(id)}”`).join(' and ')} first.</p>
+      )}
+      <ol hidden={roots.length > 0}>
         {stepsOf(formulation, write, settings).map((step) => (
           <li key={step.id}>
             <h3>{step.title}</h3>
@@ -45,6 +49,11 @@ export function Steps({ batch, store }: Props) {
       <Heat batch={batch} store={store} />
     </section>
   );
+}
+
+/** Whether a row has no number for a reason of its own, not because it waits for another. */
+function isRoot({ status, problems }: RowResult): boolean {
+  return status === 'refused' && !problems.some(({ code }) => code === 'waits');
 }
 
 /** What the cook's own kit does to the batch at worst. */

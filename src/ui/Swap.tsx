@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import { setPrice } from '../batch/larder';
+import { stepNames } from '../batch/step-names';
 import type { Store } from '../batch/store';
 import { swapSweetener } from '../batch/swap-sweetener';
-import { type Swap as Swapped, swapsFor } from '../formula/swap';
+import { blendMass, type Swap as Swapped, swapsFor } from '../formula/swap';
 import { readPrice, writeGrams } from '../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../reference/sweeteners';
 import { SwapTable } from './SwapTable';
@@ -21,7 +22,10 @@ export function Swap({ batch, store }: Props) {
   const use = ({ id, name, mass }: Swapped) => {
     if (mass === null) return;
     const text = writeGrams(mass.value, settings.decimalComma);
-    store.takeEdit(swapSweetener(store.document.value, batch.id, id, text), `Swap the sweetener for ${name}`);
+    store.takeEdit(
+      swapSweetener(store.document.value, batch.id, [{ id, share: 1 }], text),
+      `Swap the sweetener for ${name}`,
+    );
   };
   return (
     <section class="panel" aria-label={`Swap the sweetener of ${batch.name}`}>
@@ -46,9 +50,12 @@ export function Swap({ batch, store }: Props) {
   );
 }
 
-export function savePrice(store: Store, id: SweetenerId, text: string): void {
+/** Keeps a price as typed, and forgets it where the text is blank; false where it can’t be read and nothing is done. */
+export function savePrice(store: Store, id: SweetenerId, text: string): boolean {
   const price = readPrice(text, store.settings.value.decimalComma);
+  if (price === null && text.trim() !== '') return false;
   store.takeEdit(setPrice(store.document.value, id, price), `Price ${sweeteners[id].name}`);
+  return true;
 }
 
 /** Two sweeteners by share of the mass. */
@@ -60,11 +67,16 @@ function Blend({ batch, store }: Props) {
   const others = usable.filter((id) => id !== first);
   const other = others.find((id) => id === picked) ?? others[0];
   if (first === undefined || parts === undefined || other === undefined) return null;
-  const blend = () =>
-    store.blendSweeteners(batch.id, [
+  const blend = () => {
+    const blended = [
       { id: first, share: parts.first },
       { id: other, share: parts.second },
-    ]);
+    ];
+    const mass = blendMass(blended, store.formulationOf(batch));
+    if (mass === null) return;
+    const text = writeGrams(mass, store.settings.value.decimalComma);
+    store.takeEdit(swapSweetener(store.document.value, batch.id, blended, text), stepNames.blendSweeteners(blended));
+  };
   return (
     <p class="correct">
       <label>

@@ -1,6 +1,7 @@
+import { useState } from 'preact/hooks';
 import type { Swap } from '../formula/swap';
 import { type Kitchen, writeValue } from '../formula/write-row';
-import { writeNumber } from '../measure/write-quantity';
+import { writeMetric, writeNumber } from '../measure/write-quantity';
 import type { SweetenerId } from '../reference/sweeteners';
 import { leading } from './leading';
 
@@ -9,7 +10,8 @@ interface Props {
   readonly used: ReadonlySet<SweetenerId>;
   readonly kitchen: Kitchen;
   readonly onUse: (swap: Swap) => void;
-  readonly onPrice: (id: SweetenerId, text: string) => void;
+  /** False where the text is no price. */
+  readonly onPrice: (id: SweetenerId, text: string) => boolean;
   readonly prices: Readonly<Partial<Record<SweetenerId, number>>>;
 }
 
@@ -17,7 +19,7 @@ interface Props {
 export function SwapTable({ swaps, used, kitchen, onUse, onPrice, prices }: Props) {
   return (
     <div class="wide-table">
-      <table>
+      <table aria-label="Sweeteners at the same fermentable sugar">
         <thead>
           <tr>
             <th scope="col">Sweetener</th>
@@ -55,6 +57,7 @@ type LineProps = Pick<Props, 'kitchen' | 'onUse' | 'onPrice'> & {
 
 function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
   const { mass, weight, kinds, cost } = swap;
+  const [priced, setPriced] = useState(true);
   if (mass === null) {
     return (
       <tr>
@@ -72,8 +75,8 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
         {used ? (
           <span class="tag">in use</span>
         ) : (
-          <button type="button" class="follow" aria-label={`Use ${swap.name}`} onClick={() => onUse(swap)}>
-            Use it
+          <button type="button" class="follow" onClick={() => onUse(swap)}>
+            Use <span class="unseen">{swap.name}</span>
           </button>
         )}
       </th>
@@ -82,7 +85,7 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
         {second !== null && <span class="second">{second}</span>}
         {mass.high > mass.low && <span class="second">an estimate: {ends}</span>}
       </td>
-      <td>{swap.water === null ? '–' : writeValue(swap.water, 'mass', null, kitchen).metric}</td>
+      <td>{swap.water === null ? '–' : writeMetric(swap.water, 'mass', kitchen.decimalComma)}</td>
       <td>
         {kinds === null
           ? 'not known one by one'
@@ -94,9 +97,15 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
           class="price"
           inputMode="decimal"
           aria-label={`Price of 1 kg: ${swap.name}`}
-          defaultValue={price === null ? '' : String(price)}
-          onChange={(event) => onPrice(swap.id, event.currentTarget.value)}
+          defaultValue={price === null ? '' : writePlain(price, kitchen.decimalComma)}
+          aria-invalid={!priced}
+          onChange={(event) => setPriced(onPrice(swap.id, event.currentTarget.value))}
         />
+        {!priced && (
+          <span class="care" role="alert">
+            Not a price. Type a number, such as {writePlain(4.5, kitchen.decimalComma)}.
+          </span>
+        )}
         {cost !== null && <span class="second">costs {writeNumber(cost, 2, kitchen.decimalComma)}</span>}
       </td>
       <td>
@@ -105,6 +114,11 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
       </td>
     </tr>
   );
+}
+
+/** A number as it would be typed, so that it is read again as the same. */
+function writePlain(price: number, decimalComma: boolean): string {
+  return decimalComma ? String(price).replace('.', ',') : String(price);
 }
 
 function percent(share: number, signDisplay: 'auto' | 'exceptZero'): string {

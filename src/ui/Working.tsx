@@ -30,7 +30,10 @@ export function Working({ store, state }: Props) {
   const cautions = cautionsAt(line, formulation);
   return (
     <section class="working" aria-label={`Working of ${labelOf(line)}`}>
-      <h3>{labelOf(line)}</h3>
+      <h3>
+        {labelOf(line)}
+        {store.document.value.batches.length > 1 && <small> · {batch.name}</small>}
+      </h3>
       {isRow(line) ? (
         <NumberWorking id={line} store={store} state={state} />
       ) : (

@@ -11,6 +11,7 @@ import type { SheetState } from './sheet-state';
 const reasons: Readonly<Record<Refusal['why'], string>> = {
   unreadable: 'can’t be read there',
   notTyped: 'can’t be typed there',
+  onlyMeasured: 'was not measured there',
   noSuchChoice: 'is not on the menu there',
 };
 
@@ -54,6 +55,7 @@ export function useClipboard(
         document: pasted,
         refused,
         cells,
+        outside,
       } = pasteInto(store.document.value, table.lines, {
         rows: rows.slice(rows.indexOf(from.row)),
         batches: batchIds.slice(batchIds.indexOf(from.batch)),
@@ -65,8 +67,11 @@ export function useClipboard(
         },
       });
       store.takeEdit(pasted, cells === 1 ? 'Paste a cell' : `Paste ${cells} cells`);
+      const done =
+        cells === 0 ? 'Nothing was changed' : cells === 1 ? 'Pasted into a cell' : `Pasted into ${cells} cells`;
       state.notice.value = [
-        refused.length === 0 ? 'Pasted.' : `Pasted, but for: ${describeAll(refused)}.`,
+        refused.length === 0 ? `${done}.` : `${done}. Not taken: ${describeAll(refused)}.`,
+        ...(outside > 0 ? [`${outside} more had no row or batch to go to.`] : []),
         ...(table.isCut ? ['It was too long: only the beginning was looked at.'] : []),
       ].join(' ');
     };

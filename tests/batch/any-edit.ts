@@ -56,7 +56,7 @@ const anyRow = fc.constantFrom(...numericRowIds);
 const anyMeasuredRow = fc.constantFrom(...measuredRows);
 const anyKey = fc
   .tuple(
-    fc.constantFrom('kitchen', 'constructor', ...sourceIds, ...jarIds, ...grainIds),
+    fc.constantFrom('kitchen', 'constructor', 'own@b1', 'own@b2', ...sourceIds, ...jarIds, ...grainIds),
     fc.constantFrom(...coefficientIds),
   )
   .map(([owner, id]) => `${owner}.${id}`);

@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addBatch, copyBatch, moveBatch, removeBatch, renameBatch } from '../../src/batch/batch-list';
 import { demo } from '../../src/batch/demo';
-import { mostBatches, type SheetDocument } from '../../src/batch/document';
-import { typeCell } from '../../src/batch/edits';
+import { mostBatches, recipeOf, type SheetDocument } from '../../src/batch/document';
+import { correct, typeCell } from '../../src/batch/edits';
+import { formulate } from '../../src/formula/formulate';
+import { jars } from '../../src/reference/jars';
 import { anyDocument, first, freeze } from './any-edit';
 
 const one = freeze(demo);
@@ -78,6 +80,36 @@ test('moving goes to a place, to the end beyond the ends, and nowhere for no num
   expect(moveBatch(three, 'b2', 1)).toBe(three);
   expect(moveBatch(three, 'b2', Number.NaN)).toBe(three);
   expect(moveBatch(three, 'b9', 0)).toBe(three);
+});
+
+describe('the shape of a jar of one’s own', () => {
+  const shaped = freeze(
+    (['own@b2.neckHeight', 'own@b2.bodyDiameter', 'own@b20.neckHeight', 'almond.uptake'] as const).reduce(
+      (document, key) => correct(document, key, 1.5, 'typed'),
+      three,
+    ),
+  );
+  const keys = (document: SheetDocument) => Object.keys(document.yours).toSorted();
+
+  test('is its batch’s alone', () => {
+    const own = { ...shaped, batches: shaped.batches.map((batch) => ({ ...batch, vessel: 'own' as const })) };
+    const necks = own.batches.map((batch) => formulate(recipeOf(own, batch)).evaluation.c('neckHeight'));
+    expect(necks).toEqual([jars.own.neckHeight.value, 1.5, jars.own.neckHeight.value]);
+  });
+
+  test('is copied with its batch', () => {
+    const copied = copyBatch(shaped, 'b2');
+    expect(keys(copied)).toEqual([...keys(shaped), 'own@b4.bodyDiameter', 'own@b4.neckHeight'].toSorted());
+    expect(copied.yours['own@b4.neckHeight']).toEqual({ value: 1.5, how: 'typed' });
+    expect(copyBatch(shaped, 'b1').yours).toBe(shaped.yours);
+  });
+
+  test('goes with its batch, and comes back with it', () => {
+    expect(keys(removeBatch(shaped, 'b2'))).toEqual(['almond.uptake', 'own@b20.neckHeight']);
+    expect(removeBatch(shaped, 'b1').yours).toEqual(shaped.yours);
+    const last = removeBatch(correct(one, 'own@b1.neckHeight', 1.5, 'typed'), 'b1');
+    expect([ids(last), keys(last)]).toEqual([['b1'], []]);
+  });
 });
 
 describe('removeBatch', () => {

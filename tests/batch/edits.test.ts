@@ -194,6 +194,12 @@ describe('correct', () => {
   });
 });
 
+test('a key names its coefficient, a batch’s own jar too', () => {
+  expect(edits.coefficientAt('own@b1.neckHeight')).toBe('neckHeight');
+  for (const key of ['own@b1.uptake', 'quartWide@b1.neckHeight', 'own@.neckHeight', 'own@b1.x.neckHeight'])
+    expect(edits.coefficientAt(key), key).toBeNull();
+});
+
 describe('clearCells', () => {
   const both = ['b1', 'b2'];
   const two = { ...start, batches: [first(start), { ...first(start), id: 'b2' }] };

@@ -4,7 +4,7 @@ import { copyBatch } from '../../src/batch/batch-list';
 import { copyRange, copyText } from '../../src/batch/copy';
 import { demo } from '../../src/batch/demo';
 import { type Batch, recipeOf, type SheetDocument } from '../../src/batch/document';
-import { measureCell, typeCell } from '../../src/batch/edits';
+import { typeCell } from '../../src/batch/edits';
 import { type Pasted, pasteInto } from '../../src/batch/paste';
 import { createStore } from '../../src/batch/store';
 import { formulate } from '../../src/formula/formulate';
@@ -38,7 +38,7 @@ test('a copied range pasted where it came from changes nothing', () => {
       const work = (batch: Batch) => formulate(recipeOf(document, batch));
       const { lines } = parseTable(copyRange(document.batches, rows, work, document.settings));
       const pasted = paste(freeze(document), row, lines);
-      expect(pasted).toEqual({ document, refused: [], cells: 0 });
+      expect(pasted).toEqual({ document, refused: [], cells: 0, outside: 0 });
       expect(pasted.document).toBe(document);
     }),
   );
@@ -83,11 +83,18 @@ describe('a paste', () => {
       document: start,
       refused: [{ row: 'blenderLoads', batchId: 'b1', text: '3', why: 'notTyped' }],
       cells: 0,
+      outside: 0,
     });
   });
 
-  test('measures in a row that is only measured', () => {
-    expect(paste(start, 'pulpMass', [['120 g']]).document).toEqual(measureCell(start, 'b1', 'pulpMass', '120 g'));
+  test('takes no copied expectation for a measurement', () => {
+    const { document, refused } = paste(start, 'pulpMass', [['120 g']]);
+    expect(document).toBe(start);
+    expect(refused).toMatchObject([{ row: 'pulpMass', text: '120 g', why: 'onlyMeasured' }]);
+  });
+
+  test('counts what is beyond the last row and the last batch', () => {
+    expect(paste(start, 'servings', [['4', '5'], ['6']])).toMatchObject({ cells: 1, outside: 2 });
   });
 
   test('is one step, which undo takes back', () => {
@@ -122,6 +129,7 @@ describe('a choice', () => {
           document: start,
           refused: [{ row, batchId: 'b1', text, why: 'noSuchChoice' }],
           cells: 0,
+          outside: 0,
         });
       }
     },

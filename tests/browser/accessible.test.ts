@@ -121,6 +121,18 @@ describeInBrowser('for everyone', () => {
       await page.getByText('Spoons and cups', { exact: true }).click();
       await page.getByText('Add a heat step', { exact: true }).click();
     },
+    'with a recipe read and written, sweeteners swapped and a cup looked up': async (page) => {
+      for (const panel of ['Paste a recipe', 'Swap the sweetener', 'As a recipe again', 'Any food’s cup'])
+        await page.locator('summary', { hasText: panel }).first().click();
+      await page
+        .getByRole('textbox', { name: 'Recipe text' })
+        .fill('1 cup (170 g) almonds\n1 heaped cup oats\n½/0 nuts');
+      await page.getByRole('button', { name: 'Read it' }).click();
+      await page.getByText('Swap its sweetener first').click();
+      await page.getByText('Weigh a cup once and keep it').click();
+      await page.getByRole('textbox', { name: 'Amount', exact: true }).fill('17o g');
+      await page.getByRole('alert').waitFor();
+    },
     'with batches side by side that differ': async (page) => {
       await page.getByRole('button', { name: 'Add a batch' }).click();
       const sources = page.getByRole('combobox', { name: 'Nut, seed or coconut', exact: true });

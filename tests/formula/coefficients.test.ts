@@ -8,6 +8,8 @@ import {
   isAllowed,
   sharesOf,
 } from '../../src/formula/coefficients';
+import { numericRows } from '../../src/formula/sheet';
+import { intermediates } from '../../src/formula/terms';
 import { grainIds, jarIds, recipeOf, sourceIds } from '../batches';
 
 describe('a coefficient', () => {
@@ -51,9 +53,18 @@ describe('a coefficient', () => {
     expect(coefficientInEffect('ownWater', recipe, chooseFrom(recipe)).value).toBe(0);
   });
 
-  test('has a symbol of its own', () => {
-    const symbols = coefficientIds.map((id) => coefficients[id].symbol);
-    expect(new Set(symbols).size).toBe(symbols.length);
+  test('has a symbol that no other figure, row or intermediate has', () => {
+    const all = [...Object.values(coefficients), ...Object.values(numericRows), ...Object.values(intermediates)];
+    const symbols = all.map(({ symbol }) => plain(symbol));
+    expect(symbols.filter((symbol, at) => symbols.indexOf(symbol) !== at)).toEqual([]);
+  });
+
+  test('of the cook’s own jar is corrected for that batch’s jar alone', () => {
+    const own = recipeOf({ vessel: 'own', jarOf: 'b2' });
+    expect(coefficientKey('neckHeight', own)).toBe('own@b2.neckHeight');
+    expect(coefficientKey('uptake', own)).toBe('almond.uptake');
+    expect(coefficientKey('neckHeight', recipeOf({ jarOf: 'b2' }))).toBe('quartWide.neckHeight');
+    expect(coefficientKey('neckHeight', recipeOf({ vessel: 'own' }))).toBe('own.neckHeight');
   });
 });
 
@@ -74,3 +85,10 @@ describe('the shares of a blend', () => {
     expect(chooseFrom(recipeOf({ sweetener: [] })).sweetener).toEqual([]);
   });
 });
+
+const lowered = new Map([...'₀₁ₐₑₗₘₙₛᵦ'].map((mark, at) => [mark, '01aelmnsb'[at]]));
+
+/** `tₛ` as `t_s`: whichever way a symbol is lowered, it reads the same. */
+function plain(symbol: string): string {
+  return [...symbol].map((mark) => (lowered.has(mark) ? `_${lowered.get(mark)}` : mark)).join('');
+}

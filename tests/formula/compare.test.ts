@@ -71,6 +71,14 @@ describe('compareRow', () => {
     expect(plain(compareRow('sourceMass', near, other, { ...metric, decimalComma: true }))).toBe('+1,0 g, +0,5 %');
   });
 
+  test('gives the room of a jar without its share of the jar', () => {
+    const [deep, usual] = [typed('headspaceVolume', 356), typed('headspaceVolume', 260)].map((cell) =>
+      formulate(recipeOf({ given: [cell] })),
+    );
+    if (!deep || !usual) throw new Error('two batches are compared');
+    expect(plain(compareRow('headspaceVolume', deep, usual, metric))).toBe('+96 mL, +37 %');
+  });
+
   test('leaves out a share of nothing', () => {
     const sugarless = formulate(recipeOf({ given: [typed('sugarRate', 0)] }));
     expect(

@@ -49,6 +49,28 @@ describe('a mass typed for a liquid', () => {
   });
 });
 
+describe('a share typed for the room left', () => {
+  test('is of the brimful capacity, usual or typed', () => {
+    expect(read('headspaceVolume', 26, 'share')).toBeCloseTo(0.26 * 946.352946 * 1.06, 6);
+    const both = formulate(recipeOf({ given: [typed('headspaceVolume', 25, 'share'), typed('brimful', 1200)] }));
+    expect(numberIn(both, 'headspaceVolume')).toBe(300);
+  });
+
+  test('is no share of anything elsewhere, nor of more than the jar', () => {
+    expect(codesAt(formulate(recipeOf({ given: [typed('fillVolume', 25, 'share')] })), 'fillVolume')).toEqual([
+      'wrongKind',
+    ]);
+    const whole = formulate(recipeOf({ given: [typed('headspaceVolume', 100, 'share')] }));
+    expect(codesAt(whole, 'headspaceVolume')).toEqual(['roomTooLarge']);
+  });
+
+  test('waits for a jar that can’t be read, and all that it feeds waits for that jar', () => {
+    const formulation = formulate(recipeOf({ given: [typed('headspaceVolume', 25, 'share'), typed('brimful', null)] }));
+    for (const row of ['headspaceVolume', 'fillVolume', 'milkVolume'] as const)
+      expect(problemAt(formulation, row, 'waits')).toMatchObject({ for: 'brimful' });
+  });
+});
+
 describe('what can’t be typed', () => {
   test('is what is measured or only follows', () => {
     const never = numericRowIds.filter((id) => !isTypable(numericRows[id]));

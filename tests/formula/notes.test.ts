@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { coefficientIds, coefficients } from '../../src/formula/coefficients';
 import { formulate } from '../../src/formula/formulate';
-import { recipeOf, typed } from '../batches';
+import { writeMetric } from '../../src/measure/write-quantity';
+import { recipeOf, sourceIds, typed } from '../batches';
 import { codesAt, numberIn, problemAt } from '../results';
 
 describe('what is worth knowing', () => {
@@ -17,6 +18,82 @@ describe('what is worth knowing', () => {
     const [low, high] = problem.code === 'sugarEstimated' ? [problem.low, problem.high] : [0, 0];
     expect(low).toBeCloseTo(added, 9);
     expect((low + high) / 2).toBeCloseTo(numberIn(formulation, 'startingSugar'), 9);
+  });
+
+  test('is no estimate where its ends are the same to any kitchen', () => {
+    for (const source of sourceIds) {
+      for (const [sweetener, milk] of [
+        ['caneWhite', 10],
+        ['coconutSugar', 900],
+      ] as const) {
+        const recipe = recipeOf({
+          source,
+          sweetener: [{ id: sweetener, share: 1 }],
+          given: [typed('milkVolume', milk)],
+        });
+        for (const { problems, kind } of Object.values(formulate(recipe).rows)) {
+          for (const problem of problems) {
+            if (problem.code !== 'sugarEstimated' || kind === 'choice') continue;
+            expect(problem.high / problem.low).toBeGreaterThan(1.005);
+            expect(writeMetric(problem.low, kind, false)).not.toBe(writeMetric(problem.high, kind, false));
+          }
+        }
+      }
+    }
+  });
+
+  test('is how to measure a jar of one’s own, until its capacity is typed or corrected', () => {
+    const own = recipeOf({ vessel: 'own' });
+    expect(codesAt(formulate(own), 'brimful')).toEqual(['weighWater']);
+    expect(codesAt(formulate({ ...own, given: [typed('brimful', 1050)] }), 'brimful')).toEqual([]);
+    expect(
+      codesAt(formulate({ ...own, yours: { 'own.brimfulUsual': { value: 1050, how: 'typed' } } }), 'brimful'),
+    ).toEqual([]);
+  });
+
+  test('is a batch over the brim, where its jars and its size were typed', () => {
+    const over = formulate(
+      recipeOf({ given: [typed('vesselCount', 1), typed('milkVolume', 1200), typed('sourceMass', 300)] }),
+    );
+    const brim = problemAt(over, 'headspaceVolume', 'overBrim');
+    for (const at of ['vesselCount', over.sizedFrom] as const) {
+      if (at === 'jar') throw new Error('the milk sizes it');
+      expect(problemAt(over, at, 'runsOver')).toEqual({ ...brim, at, code: 'runsOver' });
+    }
+    expect(codesAt(over, 'fillVolume')).not.toContain('runsOver');
+    const measured = formulate(
+      recipeOf({
+        given: [typed('vesselCount', 1), typed('milkVolume', 1200)],
+        measured: { milkVolume: { kind: 'volume', amount: 700 } },
+      }),
+    );
+    expect([codesAt(measured, 'vesselCount'), codesAt(measured, 'milkVolume')]).not.toContain('runsOver');
+    expect(codesAt(measured, 'vesselCount')).toEqual([]);
+  });
+
+  test('is what was typed and nearly comes out, and nothing where it comes out', () => {
+    const near = formulate(recipeOf({ given: [typed('drinkVolume', 600), typed('milkVolume', 600)] }));
+    const milk = numberIn(near, 'milkVolume');
+    expect(problemAt(near, 'milkVolume', 'nearlyAgrees')).toEqual({
+      at: 'milkVolume',
+      code: 'nearlyAgrees',
+      typed: 600,
+      computed: milk,
+      with: ['drinkVolume'],
+    });
+    expect(near.rows.milkVolume.status).toBe('workedOut');
+    const same = formulate(recipeOf({ given: [typed('drinkVolume', 600), typed('milkVolume', milk * (1 + 1e-12))] }));
+    expect(codesAt(same, 'milkVolume')).toEqual([]);
+    expect(same.rows.milkVolume.status).toBe('given');
+  });
+
+  test('is a headspace typed beside a batch that nearly leaves it', () => {
+    const sized = typed('milkVolume', 700);
+    const left = numberIn(formulate(recipeOf({ given: [sized] })), 'headspaceDepth');
+    const near = formulate(recipeOf({ given: [sized, typed('headspaceDepth', left * 0.997)] }));
+    expect(problemAt(near, 'headspaceDepth', 'nearlyAgrees')).toMatchObject({ with: ['milkVolume'] });
+    const same = formulate(recipeOf({ given: [sized, typed('headspaceDepth', left)] }));
+    expect(same.rows.headspaceDepth.status).toBe('given');
   });
 
   test('is a headspace under 2.5 cm, but not one of 2.5', () => {

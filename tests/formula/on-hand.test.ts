@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { changeRecipe } from '../../src/formula/change';
 import { formulate } from '../../src/formula/formulate';
-import { largestBatch, makeFrom } from '../../src/formula/on-hand';
-import { stockIds, stockRows } from '../../src/formula/order';
+import { largestBatch, makeFrom, stockProblem } from '../../src/formula/on-hand';
+import { type StockId, stockIds, stockRows } from '../../src/formula/order';
+import type { Problem } from '../../src/formula/problem';
 import type { Recipe, Stock } from '../../src/formula/recipe';
 import { recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees, numberIn } from '../results';
@@ -91,6 +92,29 @@ describe('what limits', () => {
   test('is not the sweetener where none is taken', () => {
     const bare = recipeOf({ sweetener: [{ id: 'stevia', share: 1 }] });
     expect(largestBatch(formulate(bare), { sweetener: grams(10) })).toBeNull();
+  });
+});
+
+describe('what is on hand', () => {
+  test.each<[string, StockId, Stock, Problem['code'] | undefined]>([
+    ['none', 'source', grams(0), 'notPositive'],
+    ['less than none', 'grains', grams(-5), 'negative'],
+    ['more than any kitchen holds', 'source', grams(1e9), 'tooLarge'],
+    ['half a jar', 'jars', { text: '1.5', kind: 'count', amount: 1.5 }, 'notWhole'],
+    [
+      'a cup of what no cup weight is published for',
+      'sweetener',
+      { text: '1 c', kind: 'volume', amount: 240 },
+      'noCupWeight',
+    ],
+    ['some', 'source', grams(300), undefined],
+  ])('of %s says so', (_, stock, have, code) => {
+    const recipe = recipeOf({ sweetener: [{ id: 'dates', share: 1 }], onHand: { [stock]: have } });
+    expect(stockProblem(stock, formulate(recipe))?.code).toBe(code);
+  });
+
+  test('of nothing has nothing to say', () => {
+    expect(stockProblem('source', formulate(recipeOf()))).toBeNull();
   });
 });
 

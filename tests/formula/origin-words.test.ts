@@ -36,7 +36,7 @@ describe('an origin', () => {
   });
 
   test('of every caution and note is whole sentences', () => {
-    const notes = sourceIds.flatMap((id) => notesOf(id));
+    const notes = sourceIds.flatMap((id) => notesOf(id, 'milk'));
     for (const { origin } of [...cautions, ...notes]) {
       expect(describeOrigin(origin)).toMatch(/^[A-Z].+\.$/);
       expect(describeOrigin(origin)).not.toMatch(/undefined|\.\.| {2}/);

@@ -49,13 +49,14 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
     const row = rowLabelled(forgets[1]);
     return isMeasuredRow(row) ? edits.clearMeasured(before, 'b1', row) : before;
   }
-  const uses = said(/^Use (\d+) jars$/);
+  const uses = said(/^(?:Use|Keep) (\d+) jars?$/);
   if (uses) return edits.typeCell(before, 'b1', 'vesselCount', uses[1] ?? '');
-  const takes = said(/^Take “(.+?)”(?: and let “(.+)” go)?$/);
+  const takes = said(/^Take “(.+?)”(?: and let “(.+)” go)?(?: and use (\d+) jars)?$/);
   if (takes) {
     const vessel = jarIds.find((id) => jars[id].name === takes[1]) ?? '';
     const cleared = takes[2] === undefined ? before : edits.clearCell(before, 'b1', rowLabelled(takes[2]));
-    return edits.choose(cleared, 'b1', 'vessel', vessel);
+    const chosen = edits.choose(cleared, 'b1', 'vessel', vessel);
+    return takes[3] === undefined ? chosen : edits.typeCell(chosen, 'b1', 'vesselCount', takes[3]);
   }
   const lost = said(/^Forget the (\w+) on hand$/);
   const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
@@ -153,6 +154,48 @@ describe('the ways out', () => {
       'headspaceVolume',
       'overBrim',
       ['Use 2 jars', 'Take “Half-gallon, wide mouth”', letGo('vesselCount'), letGo('sourceMass')],
+    ],
+    [
+      'of a batch over the brim are the same at the jars that were typed',
+      given(typed('vesselCount', 1), typed('sourceMass', 300)),
+      'vesselCount',
+      'runsOver',
+      ['Use 2 jars', 'Take “Half-gallon, wide mouth”', letGo('vesselCount'), letGo('sourceMass')],
+    ],
+    [
+      'of a second jar keep one while its headspace is wise, or take a bigger one',
+      given(typed('milkVolume', 750)),
+      'vesselCount',
+      'severalJars',
+      ['Keep 1 jar', 'Take “Litre-and-a-half jar”'],
+    ],
+    [
+      'of a second jar are a bigger one alone, where one would be too full',
+      given(typed('milkVolume', 900)),
+      'vesselCount',
+      'severalJars',
+      ['Take “Litre-and-a-half jar”'],
+    ],
+    [
+      'of many jars are a bigger kind, in as many as it takes',
+      given(typed('milkVolume', 3000)),
+      'vesselCount',
+      'severalJars',
+      ['Keep 4 jars', 'Take “Litre-and-a-half jar” and use 3 jars'],
+    ],
+    [
+      'of a second jar for a headspace that was typed do not go under it',
+      given(typed('milkVolume', 750), typed('headspaceDepth', 5)),
+      'vesselCount',
+      'severalJars',
+      ['Take “Litre-and-a-half jar”'],
+    ],
+    [
+      'of what nearly agrees clear it',
+      given(typed('drinkVolume', 600), typed('milkVolume', 600)),
+      'milkVolume',
+      'nearlyAgrees',
+      [letGo('milkVolume')],
     ],
     [
       'of a headspace too small for the batch',

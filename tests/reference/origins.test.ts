@@ -19,7 +19,7 @@ import { coefficientsIn, originsIn } from './walk';
 const tables = {
   ...{ allergens, cautions, foods, grains, jars, kitchen, sources, sweeteners },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
-  sourceNotes: keysOf(sources).map(notesOf),
+  sourceNotes: keysOf(sources).map((id) => notesOf(id, 'milk')),
 };
 const origins = originsIn(tables);
 const coefficients = coefficientsIn(tables);

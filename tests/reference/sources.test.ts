@@ -138,7 +138,7 @@ describe('sources', () => {
   });
 
   it('say their dangers as cautions', () => {
-    const cautioned = keysOf(sources).filter((id) => notesOf(id).some(({ caution }) => caution));
+    const cautioned = keysOf(sources).filter((id) => notesOf(id, 'water').some(({ caution }) => caution));
     expect(cautioned).toEqual(expect.arrayContaining(['almond', 'almondBlanched', 'flax', 'cartonPlain']));
   });
 });

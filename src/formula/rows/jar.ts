@@ -113,6 +113,7 @@ export const headspaceVolume: NumericRow = {
   kind: 'volume',
   typed: 'rate',
   weighing: 'water',
+  shareOf: 'brimful',
   range: { least: 0, most: 60000, zero: true },
   check: (x, value) =>
     value >= x.of('brimful') ? { code: 'roomTooLarge', at: 'headspaceVolume', brimful: x.of('brimful') } : null,

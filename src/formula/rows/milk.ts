@@ -40,7 +40,7 @@ export const soakWater: NumericRow = {
   range: { least: 0.01, most: 500000 },
   absent: (x) => {
     const { soak } = x.choices.source;
-    if (!soak) return solid(x) ? 'notSoaked' : 'poured';
+    if (!soak) return 'notSoaked';
     return soak.drained ? null : 'soaksInBlendingWater';
   },
   ways: {
@@ -58,7 +58,7 @@ export const soakTime: NumericRow = {
   kind: 'time',
   typed: 'aside',
   range: { least: 0, most: 72, zero: true },
-  absent: (x) => (x.choices.source.soak ? null : solid(x) ? 'notSoaked' : 'poured'),
+  absent: (x) => (x.choices.source.soak ? null : 'notSoaked'),
   ways: {
     usual: { words: 'The middle of the usual time.', formula: '{soakHours}', rule: (x) => x.c('soakHours') },
   },
@@ -77,7 +77,7 @@ export const soakedMass: NumericRow = {
   range: { least: 0.01, most: 200000 },
   absent: (x) => {
     const { soak } = x.choices.source;
-    if (!soak) return solid(x) ? 'notSoaked' : 'poured';
+    if (!soak) return 'notSoaked';
     return soak.drained ? null : 'soaksInBlendingWater';
   },
   ways: {

@@ -66,11 +66,13 @@ describe('source', () => {
 });
 
 describe('soaking', () => {
-  test('is absent for what needs none, steeps in its own water, or is poured', () => {
+  test('is absent for what needs none, steeps in its own water, or is a liquid', () => {
     expect(formulate(recipeOf({ source: 'hemp' })).rows.soakTime.absence).toBe('notSoaked');
+    for (const row of ['soakWater', 'soakTime'] as const)
+      expect(formulate(recipeOf({ source: 'coconutMilk' })).rows[row].absence).toBe('notSoaked');
     expect(formulate(recipeOf({ source: 'coconutDried' })).rows.soakWater.absence).toBe('soaksInBlendingWater');
     expect(worked(recipeOf({ source: 'coconutDried' }), 'soakTime')).toBeCloseTo(1 / 6, 9);
-    expect(formulate(recipeOf({ source: 'coconutMilk' })).rows.soakedMass.absence).toBe('poured');
+    expect(formulate(recipeOf({ source: 'coconutMilk' })).rows.soakedMass.absence).toBe('notSoaked');
   });
 
   test('typed changes no amount, and speaks up outside the usual time', () => {

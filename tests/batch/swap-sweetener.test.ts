@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { recipeOf } from '../../src/batch/document';
+import { createStore } from '../../src/batch/store';
+import { swapSweetener } from '../../src/batch/swap-sweetener';
+import { type Formulation, formulate } from '../../src/formula/formulate';
+import type { Given, SweetenerPart } from '../../src/formula/recipe';
+import { blendMass, swapsFor } from '../../src/formula/swap';
+import { writeGrams } from '../../src/interchange/typed-texts';
+import { type SweetenerId, sweeteners } from '../../src/reference/sweeteners';
+import { recipeOf as made, onHand, plainRecipe, sweetenerIds, typed } from '../batches';
+import { documentOf } from '../stocked';
+
+type Document = ReturnType<typeof documentOf>;
+
+const fermentable = sweetenerIds.filter((id) => id !== 'none' && sweeteners[id].refused === undefined);
+
+function workedOut(document: Document): Formulation {
+  const [batch] = document.batches;
+  if (batch === undefined) throw new Error('there is no batch');
+  return formulate(recipeOf(document, batch));
+}
+
+/** Hexose that the batch adds, g. */
+function sugarOf({ of }: Formulation): number {
+  return of('sweetenerMass') * of('fermentable');
+}
+
+/** The document with the sweetener swapped as the page does it. */
+function swapTo(document: Document, id: SweetenerId): Document {
+  const mass = swapsFor(workedOut(document))?.find((swap) => swap.id === id)?.mass?.value;
+  if (mass === undefined) throw new Error(`no swap to ${id}`);
+  return swapSweetener(document, 'b1', [{ id, share: 1 }], writeGrams(mass, document.settings.decimalComma));
+}
+
+function blendTo(document: Document, parts: readonly SweetenerPart[]): Document {
+  const mass = blendMass(parts, workedOut(document));
+  if (mass === null) throw new Error('no such blend');
+  return swapSweetener(document, 'b1', parts, writeGrams(mass, document.settings.decimalComma));
+}
+
+// A weight or its cane equivalent holds for the whole batch.
+const ways: Readonly<Record<string, readonly Given[]>> = {
+  'a typed weight': [typed('sweetenerMass', 20)],
+  'a typed cane equivalent': [typed('caneEquivalent', 18)],
+  'a weight that is all there is': [onHand('sweetenerMass', 25)],
+  'a weight typed beside a source': [typed('sourceMass', 170), typed('sweetenerMass', 35)],
+};
+
+// A rate holds for each litre of milk, of which a jar takes less where a syrup takes up more of its room.
+const rates: Readonly<Record<string, readonly Given[]>> = {
+  'a typed rate': [typed('sugarRate', 22)],
+  'the usual rate': [],
+};
+
+describe('swapping the sweetener', () => {
+  test.each(Object.entries(ways))('keeps the fermentable sugar by %s', (_, given) => {
+    fc.assert(
+      fc.property(plainRecipe, fc.constantFrom(...fermentable), fc.constantFrom(...fermentable), (plain, from, to) => {
+        const document = documentOf({ ...plain, sweetener: [{ id: from, share: 1 }], given });
+        const before = workedOut(document);
+        if (!(sugarOf(before) > 0)) return;
+        const swapped = swapTo(document, to);
+        expect(swapped.batches[0]?.sweetener).toEqual([{ id: to, share: 1 }]);
+        expect(sugarOf(workedOut(swapped)) / sugarOf(before)).toBeCloseTo(1, 2);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test.each(Object.entries(rates))('keeps the fermentable sugar of each litre by %s', (_, given) => {
+    fc.assert(
+      fc.property(plainRecipe, fc.constantFrom(...fermentable), fc.constantFrom(...fermentable), (plain, from, to) => {
+        const document = documentOf({ ...plain, sweetener: [{ id: from, share: 1 }], given });
+        const before = workedOut(document);
+        if (!(sugarOf(before) > 0)) return;
+        const after = workedOut(swapTo(document, to));
+        const kept = sugarOf(after) / after.of('milkVolume') / (sugarOf(before) / before.of('milkVolume'));
+        expect(kept).toBeCloseTo(1, 9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test.each(Object.entries(ways))('keeps it in a blend by %s', (_, given) => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...fermentable),
+        fc.constantFrom(...fermentable),
+        fc.constantFrom(0.25, 0.5, 0.75),
+        (first, second, share) => {
+          const document = documentOf(made({ given }));
+          const parts = [
+            { id: first, share: 1 - share },
+            { id: second, share },
+          ];
+          const blended = blendTo(document, parts);
+          expect(blended.batches[0]?.sweetener).toEqual(parts);
+          expect(sugarOf(workedOut(blended)) / sugarOf(workedOut(document))).toBeCloseTo(1, 2);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('types a typed weight anew, in its place, and leaves what is on hand on hand', () => {
+    const document = documentOf(made({ given: [onHand('sweetenerMass', 18), typed('grainMass', 40)] }));
+    const [weight, grains] = swapTo(document, 'honey').batches[0]?.given ?? [];
+    // 18 g of cane sugar hold 18 × 0.998 × 1.05263 = 18.909 g of hexose; honey holds 0.82243 g per g.
+    expect(weight).toEqual({ row: 'sweetenerMass', text: '22.99 g', amount: 22.99, kind: 'mass', use: 'onHand' });
+    expect(grains).toMatchObject({ row: 'grainMass', amount: 40 });
+  });
+
+  test('types nothing where nothing was typed', () => {
+    const given = [typed('caneEquivalent', 18)];
+    const document = documentOf(made({ given }));
+    expect(swapTo(document, 'honey').batches[0]?.given).toBe(document.batches[0]?.given);
+  });
+
+  test('writes the weight with the cook’s own decimal sign', () => {
+    const plain = documentOf(made({ given: [typed('sweetenerMass', 18)] }));
+    const document = { ...plain, settings: { ...plain.settings, decimalComma: true } };
+    expect(swapTo(document, 'honey').batches[0]?.given).toMatchObject([{ text: '22,99 g', amount: 22.99 }]);
+  });
+
+  test('is one step, which undo takes back', () => {
+    const document = documentOf(made({ given: [typed('sweetenerMass', 18)] }));
+    const store = createStore(document);
+    store.takeEdit(swapTo(document, 'honey'), 'Swap');
+    expect(store.document.value).not.toBe(document);
+    store.undo();
+    expect(store.document.value).toBe(document);
+    expect(store.undoName.value).toBeNull();
+  });
+
+  test('of a batch that is not there, or to an empty blend, changes nothing', () => {
+    const document = documentOf(made());
+    expect(swapSweetener(document, 'gone', [{ id: 'honey', share: 1 }], '20 g')).toBe(document);
+    expect(swapSweetener(document, 'b1', [], '20 g')).toBe(document);
+  });
+});
