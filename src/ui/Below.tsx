@@ -21,7 +21,7 @@ export function Below({ store, state }: Props) {
   const shown = printing ? batches : batches.filter((batch) => batch === current);
   return (
     <>
-      {current !== undefined && !printing && <Recipes batch={current} store={store} state={state} />}
+      {current !== undefined && <Recipes batch={current} store={store} state={state} />}
       {shown.map((batch) => (
         <BelowBatch key={batch.id} batch={batch} store={store} />
       ))}

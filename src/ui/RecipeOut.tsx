@@ -23,7 +23,10 @@ export function RecipeOut({ batch, store }: Props) {
   return (
     <section class="panel" aria-label={`${batch.name} as a recipe`}>
       <h2>As a recipe</h2>
-      <p>The same batch as plain text. Choose another jar in the sheet and it is scaled to it.</p>
+      <p>
+        The same batch as plain text, and on paper while this is open. Choose another jar in the sheet and it is scaled
+        to it.
+      </p>
       <p class="correct">
         {(['grams', 'scoops'] as const).map((one) => (
           <label key={one}>
