@@ -7,12 +7,20 @@ import type { NumericRowId } from './order';
 import { numericRows } from './sheet';
 import type { Kitchen } from './write-row';
 
-/** What is measured out by hand, and so is only as right as the kit. */
-const measuredOut: readonly NumericRowId[] = ['sourceMass', 'blendWater', 'sweetenerMass', 'grainMass'];
+/** The ratios of a batch, by the amounts that are measured out for them; each is only as right as the kit. */
+const ratios: readonly (readonly [of: NumericRowId, to: NumericRowId])[] = [
+  ['sourceMass', 'blendWater'],
+  ['sweetenerMass', 'blendWater'],
+  ['grainMass', 'blendWater'],
+  ['sweetenerMass', 'sourceMass'],
+  ['grainMass', 'sourceMass'],
+];
 
 export interface KitError {
+  /** The two amounts of the ratio that suffers most. */
   readonly row: NumericRowId;
-  /** As a share of the amount, without its sign. */
+  readonly to: NumericRowId;
+  /** As a share of the ratio, without its sign. */
   readonly error: number;
 }
 
@@ -21,25 +29,27 @@ export interface KitError {
  * does. Null where nothing is measured out, or where metric leads and no scale was named.
  */
 export function worstError(formulation: Formulation, kitchen: Kitchen): KitError | null {
-  const errors = measuredOut
-    .map((row) => ({ row, error: errorOf(row, formulation, kitchen) }))
-    .filter((one): one is KitError => one.error !== null);
-  return errors.reduce<KitError | null>(
-    (worst, one) => (worst === null || one.error > worst.error ? one : worst),
-    null,
-  );
+  let worst: KitError | null = null;
+  for (const [row, to] of ratios) {
+    const [above, below] = [errorOf(row, formulation, kitchen), errorOf(to, formulation, kitchen)];
+    if (above === null && below === null) continue;
+    const error = Math.abs((1 + (above ?? 0)) / (1 + (below ?? 0)) - 1);
+    if (worst === null || error > worst.error) worst = { row, to, error };
+  }
+  return worst;
 }
 
+/** How far an amount comes out by this kit, as a signed share of it; null where the kit says nothing of it. */
 function errorOf(id: NumericRowId, formulation: Formulation, kitchen: Kitchen): number | null {
   const { value } = formulation.rows[id];
   if (!isRow(id) || typeof value !== 'number' || value <= 0) return null;
   const row = numericRows[id];
   if (kitchen.leads === 'metric') {
     if (kitchen.scale === undefined || row.kind !== 'mass') return null;
-    return Math.abs(onScale(value, kitchen.scale) - value) / value;
+    return (onScale(value, kitchen.scale) - value) / value;
   }
   const weight = row.kind === 'mass' ? rowWeight(formulation.evaluation, row) : 1;
   if (weight === null) return null;
   const scooped = measureInScoops(value / weight, kitchen.scoops, kitchen.cups);
-  return scooped.parts.length === 0 ? null : Math.abs(scooped.error);
+  return scooped.parts.length === 0 ? null : scooped.error;
 }

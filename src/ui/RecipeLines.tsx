@@ -18,7 +18,7 @@ interface Props {
 /** What was read of each line: the food it was taken for, its weight and measure, and the error to expect. */
 export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
   const [shown, setShown] = useState<number>(rowsAtOnce[0]);
-  const unread = read.lines.filter(({ kind }) => kind === 'unread' || kind === 'method' || kind === 'heading');
+  const rows = inOrder(read, weighed);
   return (
     <>
       <div class="wide-table">
@@ -33,35 +33,49 @@ export function RecipeLines({ read, weighed, foods, kitchen, onFood }: Props) {
             </tr>
           </thead>
           <tbody>
-            {weighed.slice(0, shown).map((one) => (
-              <Ingredient key={`${one.line} ${one.at}`} one={one} foods={foods} kitchen={kitchen} onFood={onFood} />
-            ))}
+            {rows.slice(0, shown).map((row) =>
+              'one' in row ? (
+                <Ingredient key={row.key} one={row.one} foods={foods} kitchen={kitchen} onFood={onFood} />
+              ) : (
+                <tr key={row.key} class="unread">
+                  <th scope="row">{row.text}</th>
+                  <td colSpan={4}>
+                    {row.why === null ? 'Not an ingredient.' : describeRecipeProblem(row.why, kitchen.decimalComma)}
+                  </td>
+                </tr>
+              ),
+            )}
           </tbody>
         </table>
       </div>
-      {weighed.length > shown && (
+      {rows.length > shown && (
         <p>
           <button
             type="button"
             class="button"
-            onClick={() => setShown(rowsAtOnce.find((more) => more > shown) ?? weighed.length)}
+            onClick={() => setShown(rowsAtOnce.find((more) => more > shown) ?? rows.length)}
           >
-            Show more of these {weighed.length} lines
+            Show more of these {rows.length} lines
           </button>
         </p>
       )}
-      {unread.length > 0 && (
-        <ul class="unread" aria-label="Lines that are not ingredients">
-          {unread.map(({ text, why }, place) => (
-            <li key={place}>
-              {text}
-              {why !== null && <span class="second">{describeRecipeProblem(why, kitchen.decimalComma)}</span>}
-            </li>
-          ))}
-        </ul>
-      )}
     </>
   );
+}
+
+type Row =
+  | { readonly key: string; readonly one: WeighedIngredient }
+  | { readonly key: string; readonly text: string; readonly why: RecipeText['lines'][number]['why'] };
+
+/** Every line that holds something, in its place: an ingredient or more, or what was not taken for one. */
+function inOrder({ lines }: RecipeText, weighed: readonly WeighedIngredient[]): readonly Row[] {
+  const byLine = new Map<number, WeighedIngredient[]>();
+  for (const one of weighed) byLine.set(one.line, [...(byLine.get(one.line) ?? []), one]);
+  return lines.flatMap(({ text, kind, why }, line): Row[] => {
+    const ingredients = byLine.get(line) ?? [];
+    if (ingredients.length > 0) return ingredients.map((one) => ({ key: `${line} ${one.at}`, one }));
+    return kind === 'blank' ? [] : [{ key: `${line}`, text, why }];
+  });
 }
 
 /** Every row has the menu of all foods, of which thousands would stall the page; a recipe seldom has as many lines. */

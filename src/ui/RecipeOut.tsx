@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
+import { scaleTo } from '../formula/scale-to';
 import { writeRecipe } from '../interchange/recipe-out';
+import { type JarId, jars } from '../reference/jars';
 
 interface Props {
   readonly batch: Batch;
@@ -13,7 +15,9 @@ export function RecipeOut({ batch, store }: Props) {
   const settings = store.settings.value;
   const [how, setHow] = useState<'grams' | 'scoops'>(settings.leads === 'us' ? 'scoops' : 'grams');
   const [copied, setCopied] = useState<string | null>(null);
-  const text = writeRecipe(store.formulationOf(batch), batch.name, how, settings);
+  const [jar, setJar] = useState<JarId | null>(null);
+  const formulation = store.formulationOf(batch);
+  const text = writeRecipe(jar === null ? formulation : scaleTo(formulation, jar), batch.name, how, settings);
   const copy = () => {
     navigator.clipboard.writeText(text).then(
       () => setCopied('Copied.'),
@@ -23,9 +27,19 @@ export function RecipeOut({ batch, store }: Props) {
   return (
     <section class="panel" aria-label={`${batch.name} as a recipe`}>
       <h2>As a recipe</h2>
-      <p>
-        The same batch as plain text, and on paper while this is open. Choose another jar in the sheet and it is scaled
-        to it.
+      <p>The same batch as plain text, and on paper while this is open.</p>
+      <p class="correct">
+        <label>
+          Scaled to{' '}
+          <select value={jar ?? ''} onChange={(event) => setJar(jarOf(event.currentTarget.value))}>
+            <option value="">the batch as it is</option>
+            {jarIds.map((id) => (
+              <option key={id} value={id}>
+                {jars[id].name}
+              </option>
+            ))}
+          </select>
+        </label>
       </p>
       <p class="correct">
         {(['grams', 'scoops'] as const).map((one) => (
@@ -45,3 +59,11 @@ export function RecipeOut({ batch, store }: Props) {
     </section>
   );
 }
+
+function jarOf(value: string): JarId | null {
+  return jarIds.find((id) => id === value) ?? null;
+}
+
+const jarIds = Object.keys(jars)
+  .filter((id): id is JarId => Object.hasOwn(jars, id))
+  .filter((id) => id !== 'own');

@@ -64,7 +64,7 @@ function KitError({ formulation, kitchen }: { formulation: Formulation; kitchen:
   const kit = kitchen.leads === 'us' ? 'these scoops' : 'this scale';
   return (
     <p class="note">
-      Measured with {kit}, an amount is at most {share} off (“{labelOf(worst.row)}”).
+      Measured with {kit}, a ratio is at most {share} off (“{labelOf(worst.row)}” to “{labelOf(worst.to)}”).
     </p>
   );
 }

@@ -75,9 +75,8 @@ describeInBrowser('a recipe from a book', () => {
 
     test('keeps a line that can’t be read with its text and why', async () => {
       const panel = await paste(page(), recipe);
-      const rest = await said(panel.getByRole('list', { name: 'Lines that are not ingredients' }));
-      expect(rest).toContain('½/0 cups walnuts “½/0” can’t be read as a number');
-      expect(rest).toContain('Blend, strain and wait.');
+      expect(await said(line(panel, '½/0 cups walnuts'))).toContain('“½/0” can’t be read as a number');
+      expect(await said(line(panel, 'Blend, strain and wait.'))).toContain('Not an ingredient.');
     });
 
     test('asks for level or grams where a measure is heaped', async () => {
@@ -240,8 +239,8 @@ describeInBrowser('a kitchen of one’s own', () => {
     expect(await readCell(page(), 'Source, as bought')).toMatch(/145 g/);
     expect(await readCell(page(), 'Grains to add')).toMatch(/40 g/);
     const steps = page().getByRole('region', { name: /^Steps for/ });
-    expect(await said(steps)).toMatch(/Measured with this scale, an amount is at most [\d.]+% off/);
+    expect(await said(steps)).toMatch(/Measured with this scale, a ratio is at most [\d.]+% off/);
     await page().getByText('US first').click();
-    expect(await said(steps)).toMatch(/Measured with these scoops, an amount is at most [\d.]+% off/);
+    expect(await said(steps)).toMatch(/Measured with these scoops, a ratio is at most [\d.]+% off/);
   });
 });

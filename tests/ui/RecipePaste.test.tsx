@@ -59,11 +59,14 @@ describe('a pasted recipe', () => {
   test('keeps a line that can’t be read with its text and why, also where two are alike', async () => {
     const { read } = openPaste();
     await read('½/0 cups walnuts\n½/0 cups walnuts\n1 cup almonds\nBlend well.');
-    const lines = within(screen.getByRole('list', { name: 'Lines that are not ingredients' })).getAllByRole('listitem');
-    expect(lines.map(textOf)).toEqual([
+    const rows = within(screen.getByRole('table', { name: 'What was read' }))
+      .getAllByRole('row')
+      .slice(1);
+    expect(rows.map(textOf)).toEqual([
       expect.stringMatching(/^½\/0 cups walnuts“½\/0” can’t be read/),
       expect.stringMatching(/^½\/0 cups walnuts“½\/0” can’t be read/),
-      'Blend well.',
+      expect.stringMatching(/^1 cup almonds/),
+      'Blend well.Not an ingredient.',
     ]);
   });
 
