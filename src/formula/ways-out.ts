@@ -135,7 +135,8 @@ function typeJars(amount: number): Change {
 /** A jar fewer, as far as the wise headspace allows, or of a bigger kind; none where the jars settle the water. */
 function fewerJars(most: number, formulation: Formulation): readonly WayOut[] {
   const { recipe, evaluation } = formulation;
-  if (evaluation.plan.ways.vesselCount !== 'fewest') return [];
+  const beyond = most > numericRows.vesselCount.range.most;
+  if (evaluation.plan.ways.vesselCount !== 'fewest' || beyond) return [];
   const bigger = nextJarUp(formulation, most);
   const changes = [typeJars(most)];
   const depth = formulate(changeRecipe(recipe, changes)).rows.headspaceDepth.value;

@@ -104,6 +104,15 @@ describe('every way out of anything', () => {
     );
   });
 
+  test('asks for no number of jars that can’t be typed', () => {
+    const hardlyAnySugar = given({ ...typed('sweetenerMass', 2), use: 'onHand' }, typed('sugarRate', 1e-300));
+    for (const row of rowOrder) {
+      for (const problem of formulate(hardlyAnySugar).rows[row].problems) {
+        for (const { label } of waysOut(problem, formulate(hardlyAnySugar))) expect(label).not.toMatch(/e\+|\d{5}/);
+      }
+    }
+  });
+
   test('does what its label says and nothing else', () => {
     fc.assert(
       fc.property(stocked, (recipe) => {
