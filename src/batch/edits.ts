@@ -137,7 +137,9 @@ export function setHeat(document: SheetDocument, batchId: string, heat: HeatStep
       heat === null
         ? old === null
         : old?.what === heat.what && old.temperature === heat.temperature && old.minutes === heat.minutes;
-    return same ? batch : { ...batch, heat };
+    // A negative zero would be saved as a zero, and come back as another document.
+    const kept = heat === null ? null : { ...heat, temperature: heat.temperature + 0, minutes: heat.minutes + 0 };
+    return same ? batch : { ...batch, heat: kept };
   });
 }
 

@@ -32,5 +32,5 @@ export function forgetOwnFood(document: SheetDocument, name: string): SheetDocum
 export function setPrice(document: SheetDocument, id: SweetenerId, perKilogram: number | null): SheetDocument {
   if (document.prices?.[id] === (perKilogram ?? undefined)) return document;
   const { [id]: _, ...others } = document.prices ?? {};
-  return { ...document, prices: perKilogram === null ? others : { ...others, [id]: perKilogram } };
+  return { ...document, prices: perKilogram === null ? others : { ...others, [id]: perKilogram + 0 } };
 }

@@ -219,3 +219,8 @@ describe('clearCells', () => {
     expect(edits.clearCells(two, both, ['sourceMass', 'servings'])).toBe(two);
   });
 });
+
+test('a heat step holds no negative zero, which a saved sheet would lose', () => {
+  const heated = edits.setHeat(demo, 'b1', { what: 'milk', temperature: -0, minutes: -0 });
+  expect(heated.batches[0]?.heat).toEqual({ what: 'milk', temperature: 0, minutes: 0 });
+});
