@@ -1,5 +1,6 @@
 import { usualScoopSet } from '../measure/scoops';
 import type { Batch, SheetDocument } from './document';
+import { currentVersion, usualNight } from './migrations';
 
 /** A batch with the choices made and nothing typed: every number in it is worked out. */
 export function startBatch(id: string, name: string): Batch {
@@ -18,8 +19,9 @@ export function startBatch(id: string, name: string): Batch {
 
 /** What a first visit opens with. The batch and its name are invented, for showing how the sheet works. */
 export const demo: SheetDocument = {
-  version: 1,
+  version: currentVersion,
   batches: [startBatch('b1', 'Saturday almond')],
   yours: {},
-  settings: { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false },
+  settings: { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false, quiet: usualNight },
+  log: [],
 };

@@ -4,3 +4,5 @@ export const longestName = 200;
 export const mostBatches = 2000;
 export const mostOwnFoods = 1000;
 export const largestShare = 100;
+export const longestNote = 500;
+export const mostLogged = 5000;

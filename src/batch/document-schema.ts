@@ -8,11 +8,22 @@ import { jars } from '../reference/jars';
 import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { type DataFault, findDataFault } from './data-fault';
-import { largestShare, longestName, longestText, mostBatches, mostOwnFoods } from './document-limits';
+import {
+  largestShare,
+  longestName,
+  longestNote,
+  longestText,
+  mostBatches,
+  mostLogged,
+  mostOwnFoods,
+} from './document-limits';
+import { currentVersion, migrate } from './migrations';
 import { keysOf } from './table-keys';
 
 const mostParts = 50;
 const mostCorrections = 5000;
+const mostDaysWaiting = 14;
+const mostHours = 10000;
 
 /** Ids end up in the page's own ids, where a space would part them. */
 const batchId = z.string().check(z.regex(/^[A-Za-z][\w-]{0,63}$/));
@@ -33,6 +44,13 @@ const sweetenerPart = z.object({
 
 const heatStep = z.object({ what: z.enum(['source', 'milk']), temperature: z.number(), minutes: z.number() });
 
+/** A time on the wall of the kitchen, with no zone: 2026-11-28T08:00. */
+const localMinute = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d$/));
+const timeOfDay = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
+
+/** When a batch is made: the soak begins at this time, or the first glass is wanted by it. */
+const when = z.object({ by: z.enum(['start', 'drink']), at: localMinute });
+
 const batch = z.object({
   id: batchId,
   name: z.string().check(z.maxLength(longestName)),
@@ -44,6 +62,23 @@ const batch = z.object({
   measured: z.partialRecord(z.enum(measuredRows), cell),
   heat: z.nullable(heatStep),
   onHand: z.exactOptional(z.partialRecord(z.enum(stockIds), cell)),
+  when: z.exactOptional(when),
+  /** A heat-treated carton opened for this batch, and after how many days of waiting it is given up. */
+  opened: z.exactOptional(z.object({ days: z.number().check(z.int(), z.gte(1), z.lte(mostDaysWaiting)) })),
+});
+
+/** What was found at a jar, so many hours after the grains went in. Outlives its batch, so its name goes with it. */
+const logged = z.object({
+  batch: batchId,
+  name: z.string().check(z.maxLength(longestName)),
+  at: localMinute,
+  found: z.enum(['flat', 'ready', 'sour', 'looked']),
+  hours: z.nullable(z.number().check(z.gte(0), z.lte(mostHours))),
+  /** The sheet’s own likely time then, without what this kitchen has taught it. */
+  expected: z.nullable(z.number().check(z.gt(0))),
+  temperature: z.nullable(z.number()),
+  acidity: z.nullable(z.number().check(z.gte(0), z.lte(14))),
+  note: z.string().check(z.maxLength(longestNote)),
 });
 
 const yours = z.object({ value: z.number(), how: z.enum(['typed', 'measured', 'learned']) });
@@ -62,6 +97,8 @@ const settings = z.object({
   }),
   decimalComma: z.boolean(),
   scale: z.exactOptional(z.union([z.literal(0.1), z.literal(1), z.literal(5)])),
+  /** The hours of the night in which nothing is to be done by hand. */
+  quiet: z.object({ from: timeOfDay, to: timeOfDay }),
 });
 
 const ownFood = z.object({
@@ -71,7 +108,7 @@ const ownFood = z.object({
 });
 
 const sheetDocument = z.object({
-  version: z.literal(1),
+  version: z.literal(currentVersion),
   batches: z.array(batch).check(
     z.minLength(1),
     z.maxLength(mostBatches),
@@ -82,6 +119,7 @@ const sheetDocument = z.object({
     .check(z.refine((all) => Object.keys(all).length <= mostCorrections)),
   settings,
   ownFoods: z.exactOptional(z.array(ownFood).check(z.maxLength(mostOwnFoods))),
+  log: z.array(logged).check(z.maxLength(mostLogged)),
   prices: z.exactOptional(z.partialRecord(z.enum(keysOf(sweeteners)), z.number().check(z.gte(0)))),
 });
 
@@ -92,6 +130,7 @@ export type Cell = Fixed<z.infer<typeof cell>>;
 export type GivenCell = Fixed<z.infer<typeof givenCell>>;
 /** One make. `given` is in the order of typing, which decides what a batch is sized from. */
 export type Batch = Fixed<z.infer<typeof batch>>;
+export type Logged = Fixed<z.infer<typeof logged>>;
 export type Settings = Fixed<z.infer<typeof settings>>;
 /** All that is saved. Corrections in `yours` are kept by coefficient key and hold for every batch. */
 export type SheetDocument = Fixed<z.infer<typeof sheetDocument>>;
@@ -107,21 +146,21 @@ export type DocumentRead =
   | { readonly ok: true; readonly document: SheetDocument }
   | { readonly ok: false; readonly why: DocumentProblem };
 
-const version = 1;
-
 /**
- * The document in data of unknown origin, such as a saved text just parsed. What this version does not know is kept, so
- * that a sheet that went through an older page loses nothing. Never throws on what JSON can hold.
+ * The document in data of unknown origin, such as a saved text just parsed; an older version is brought up to this one.
+ * What this version does not know is kept, so that a sheet that went through an older page loses nothing. Never throws
+ * on what JSON can hold.
  */
 export function readDocument(data: unknown): DocumentRead {
   const fault = findDataFault(data);
   if (fault !== null) return { ok: false, why: fault };
   const found = z.safeParse(z.object({ version: z.number() }), data);
   if (!found.success) return { ok: false, why: { code: 'notADocument' } };
-  if (found.data.version > version) return { ok: false, why: { code: 'newer', version: found.data.version } };
-  return isDocument(data)
-    ? { ok: true, document: data }
-    : { ok: false, why: { code: 'wrongPart', at: findWrongPart(data) } };
+  if (found.data.version > currentVersion) return { ok: false, why: { code: 'newer', version: found.data.version } };
+  const migrated = migrate(data);
+  return isDocument(migrated)
+    ? { ok: true, document: migrated }
+    : { ok: false, why: { code: 'wrongPart', at: findWrongPart(migrated) } };
 }
 
 /** The data itself passes, not zod's copy of it, which would lack what this version does not know. */

@@ -2,7 +2,7 @@ import type { Recipe } from '../formula/recipe';
 import type { Batch, SheetDocument } from './document-schema';
 
 export { largestShare, longestName, longestText, mostBatches } from './document-limits';
-export type { Batch, Cell, GivenCell, Settings, SheetDocument } from './document-schema';
+export type { Batch, Cell, GivenCell, Logged, Settings, SheetDocument } from './document-schema';
 
 const nothing = {};
 

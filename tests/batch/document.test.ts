@@ -35,7 +35,7 @@ describe('readDocument', () => {
   test('keeps what this version does not know', () => {
     const data = roundTrip({
       ...demo,
-      log: [{ at: 1 }],
+      shelf: [{ at: 1 }],
       batches: [
         { ...batch, colour: 'green', given: [{ row: 'sourceMass', text: '1 g', amount: 1, kind: 'mass', by: 'me' }] },
       ],
@@ -48,7 +48,7 @@ describe('readDocument', () => {
     ['a list', [], { code: 'notADocument' }],
     ['a text', 'sheet', { code: 'notADocument' }],
     ['an object without a version', { batches: [batch] }, { code: 'notADocument' }],
-    ['a newer version', { ...demo, version: 2 }, { code: 'newer', version: 2 }],
+    ['a newer version', { ...demo, version: 3 }, { code: 'newer', version: 3 }],
     ['an older version than there ever was', { ...demo, version: 0 }, { code: 'wrongPart', at: 'version' }],
     ['no batches', { ...demo, batches: [] }, { code: 'wrongPart', at: 'batches' }],
     ['two batches of one id', { ...demo, batches: [batch, batch] }, { code: 'wrongPart', at: 'batches' }],
