@@ -38,14 +38,3 @@ export const cupStandards = {
 } as const satisfies Record<string, CupStandard>;
 
 export type CupStandardId = keyof typeof cupStandards;
-
-/**
- * The plain words of each kitchen measure. Only single letters depend on their case: T is a tablespoon, t a teaspoon.
- * "oz" is here and among the masses on purpose: the row it is typed in decides.
- */
-export const kitchenWords = {
-  cup: ['cup', 'cups', 'c', 'C'],
-  tbsp: ['tbsp', 'tbsps', 'tbs', 'tb', 'tbl', 'T', 'tablespoon', 'tablespoons'],
-  tsp: ['tsp', 'tsps', 'ts', 't', 'teaspoon', 'teaspoons'],
-  flOz: ['fl oz', 'fluid oz', 'fluid ounce', 'fluid ounces', 'oz', 'ounce', 'ounces'],
-} as const satisfies Record<KitchenMeasure, readonly string[]>;

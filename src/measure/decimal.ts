@@ -26,25 +26,3 @@ export function toDouble(value: Big): number {
   const double = value.toNumber();
   return double === 0 ? 0 : double;
 }
-
-/**
- * Text with exactly `places` decimals, rounded half away from zero on the shortest decimal that names the double
- * (so 1.005 to two places is 1.01). No grouping, decimal point, never "-0".
- * A value that is not finite gives its plain name ("NaN", "Infinity").
- */
-export function roundTo(value: number, places: number): string {
-  if (!Number.isFinite(value)) return String(value);
-  const rounded = decimal(value).round(places);
-  return decimal(rounded).toFixed(places);
-}
-
-/** Like `roundTo`, without the zeros at the end of the decimals: "4.50" is "4.5", "3.0" is "3". */
-export function roundAndTrim(value: number, places: number): string {
-  const text = roundTo(value, places);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-}
-
-/** The double nearest to `value` rounded to `places` decimals; a value that is not finite comes back as it is. */
-export function roundNumber(value: number, places: number): number {
-  return Number(roundTo(value, places));
-}

@@ -1,10 +1,11 @@
+import { toBase } from './convert';
 import { type Big, decimal, toDouble } from './decimal';
 import { type Fraction, matchAt } from './read-number';
 import type { Fault, ReadProblem } from './read-problem';
 import { type Part, readTypedSum, type Term } from './typed-sum';
 import { normaliseTyped, type TypedText } from './typed-text';
 import { chooseUnit } from './unit-words';
-import { type CupStandardId, type Kind, toBase, type UnitId, units } from './units';
+import { type CupStandardId, type Kind, type UnitId, units } from './units';
 
 export type { ReadProblem } from './read-problem';
 

@@ -1,6 +1,7 @@
-import { toDouble } from './decimal';
+import { doubleOf } from './exact';
 import { type ScoopId, type ScoopPart, type ScoopSet, scoops } from './scoop-set';
-import { type CupStandardId, cupStandards, toBase } from './units';
+import { scaleOf } from './unit-scale';
+import { type CupStandardId, convertNumber, cupStandards } from './units';
 
 /** One way to scoop, in whole ticks. */
 type Rung = { readonly ticks: number; readonly dips: number; readonly parts: readonly ScoopPart[] };
@@ -30,8 +31,7 @@ function ownsScoop(set: ScoopSet, id: ScoopId): boolean {
 function countTicks(id: ScoopId, cups: CupStandardId): number {
   const standard = cupStandards[cups];
   const { measure, part } = scoops[id];
-  const teaspoons = toBase(ticksPerTeaspoon, standard[measure]).div(toBase(part, standard.tsp));
-  return Math.round(toDouble(teaspoons));
+  return Math.round((ticksPerTeaspoon * convertNumber(1, standard[measure], standard.tsp)) / part);
 }
 
 /** How often a scoop below the largest may be used: a part once, a whole spoon while it does not fill the next scoop up. */
@@ -63,12 +63,13 @@ function buildLadder(set: ScoopSet, cups: CupStandardId): Ladder | null {
     );
     next = ticks;
   }
+  const { numerator, denominator } = scaleOf(cupStandards[cups].tsp);
   return {
     largest: largest.id,
     largestTicks: largest.ticks,
     smallest: smallest.id,
     smallestTicks: smallest.ticks,
-    tickVolume: toDouble(toBase(1, cupStandards[cups].tsp).div(ticksPerTeaspoon)),
+    tickVolume: doubleOf({ numerator, denominator: denominator * BigInt(ticksPerTeaspoon) }),
     byTools: groupByTools(rungs, owned.length),
   };
 }

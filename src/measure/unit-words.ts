@@ -1,5 +1,6 @@
-import { type CupStandardId, cupStandards, type KitchenMeasure, kitchenWords } from './cup-standards';
+import { type CupStandardId, cupStandards, type KitchenMeasure } from './cup-standards';
 import { matchAt } from './read-number';
+import { kitchenWords, unitAliases } from './unit-aliases';
 import { type Kind, type UnitId, unitList } from './units';
 
 /** What a word means in one kind: a unit, a kitchen measure that the cook's cups decide, or degrees of the row's scale. */
@@ -21,7 +22,7 @@ type Entry = { readonly alias: string; readonly kind: Kind; readonly meaning: Me
 function listEntries(): readonly Entry[] {
   const entries: Entry[] = [];
   for (const unit of unitList) {
-    for (const alias of unit.aliases) entries.push({ alias, kind: unit.kind, meaning: { unit: unit.id } });
+    for (const alias of unitAliases[unit.id]) entries.push({ alias, kind: unit.kind, meaning: { unit: unit.id } });
   }
   const kitchens: readonly KitchenMeasure[] = ['cup', 'tbsp', 'tsp', 'flOz'];
   for (const kitchen of kitchens) {

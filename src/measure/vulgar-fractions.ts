@@ -21,7 +21,6 @@ export const vulgarFractions = {
 } as const satisfies Record<string, readonly [number, number]>;
 
 const byCharacter = new Map<string, readonly [number, number]>(Object.entries(vulgarFractions));
-const eighthCharacters: readonly string[] = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
 
 /** All of those characters in one text, for a class of characters in a pattern. */
 export const vulgarCharacters = [...byCharacter.keys()].join('');
@@ -29,12 +28,4 @@ export const vulgarCharacters = [...byCharacter.keys()].join('');
 /** Numerator and denominator of a fraction character, or undefined for any other text. */
 export function readVulgarFraction(character: string): readonly [number, number] | undefined {
   return byCharacter.get(character);
-}
-
-/** A count of eighths with its fraction as one character: 12 is "1 ½", 3 is "⅜". Whole, not negative. */
-export function writeEighths(eighths: number): string {
-  const whole = Math.floor(eighths / 8);
-  const fraction = eighthCharacters[eighths % 8] ?? '';
-  if (fraction === '') return String(whole);
-  return whole === 0 ? fraction : `${whole}\u00A0${fraction}`;
 }

@@ -1,6 +1,6 @@
-import { roundAndTrim, roundNumber, roundTo } from './decimal';
+import { writeEighths } from './eighths';
+import { roundAndTrim, roundNumber, roundTo } from './rounding';
 import { convertNumber, type Kind, type UnitId, units } from './units';
-import { writeEighths } from './vulgar-fractions';
 
 const hardSpace = '\u00A0';
 const groupSpace = '\u202F';

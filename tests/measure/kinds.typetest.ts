@@ -1,4 +1,4 @@
-import { add, convert, type Quantity, quantity } from '../../src/measure/units';
+import { add, convert, type Quantity, quantity } from '../../src/measure/convert';
 
 const sugar = quantity(100, 'g');
 const milk = quantity(1, 'L');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readVulgarFraction, vulgarFractions, writeEighths } from '../../src/measure/vulgar-fractions';
+import { readVulgarFraction, vulgarFractions } from '../../src/measure/vulgar-fractions';
 
 describe('fraction characters', () => {
   test('mean what Unicode says they mean', () => {
@@ -12,10 +12,5 @@ describe('fraction characters', () => {
     expect(readVulgarFraction('⅝')).toEqual([5, 8]);
     expect(readVulgarFraction('')).toBeUndefined();
     expect(readVulgarFraction('½½')).toBeUndefined();
-  });
-
-  test('write every eighth in lowest terms', () => {
-    const written = [0, 1, 2, 3, 4, 5, 6, 7, 8, 12].map(writeEighths);
-    expect(written).toEqual(['0', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞', '1', '1\u00A0½']);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { convert, toBase, type UnitId } from '../../src/measure/units';
+import { convert, toBase } from '../../src/measure/convert';
+import type { UnitId } from '../../src/measure/units';
 
 // NIST Handbook 44, Appendix C, General Tables of Units of Measurement: the gallon is 231 cubic inches exactly; the
 // cup is 8 fluid ounces and half a pint exactly. NIST Office of Weights and Measures, Metric Household: the cup is

@@ -1,5 +1,5 @@
 import type { NumericRowId } from '../../formula/order';
-import { roundAndTrim, roundNumber } from '../../measure/decimal';
+import { roundAndTrim, roundNumber } from '../../measure/rounding';
 
 /** A cell of the new batch, with the text that would be typed into it and what that reads as. */
 export interface PlannedCell {

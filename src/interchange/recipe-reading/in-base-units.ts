@@ -1,6 +1,7 @@
+import { toBase } from '../../measure/convert';
 import { type Big, toDouble } from '../../measure/decimal';
 import { chooseUnit, type UnitWord } from '../../measure/unit-words';
-import { type CupStandardId, toBase } from '../../measure/units';
+import type { CupStandardId } from '../../measure/units';
 import type { AmountPart } from './amount';
 import type { Ends } from './shape';
 

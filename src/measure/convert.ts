@@ -1,0 +1,59 @@
+import { type Big, decimal } from './decimal';
+import type { Kind } from './unit-row';
+import { scaleOf } from './unit-scale';
+import { type KindOf, refuseTwoKinds, type UnitId, type UnitOf, units } from './units';
+
+/**
+ * The value in the base unit of its kind (g, mL, cm, °C, h, bar, …): exact where the decimal ends, else 30 places.
+ * Any finite value; a value that is no finite number is a fault in our own code and throws.
+ */
+export function toBase(value: Big | number | string, unit: UnitId): Big {
+  const { numerator, denominator, zero } = bigScaleOf(unit);
+  return decimal(decimal(value).minus(zero).times(numerator).div(denominator));
+}
+
+/** The inverse of `toBase`: a value in the base unit, said in `unit`. Same range. */
+export function fromBase(base: Big | number, unit: UnitId): Big {
+  const { numerator, denominator, zero } = bigScaleOf(unit);
+  return decimal(decimal(base).times(denominator).div(numerator).plus(zero));
+}
+
+/**
+ * The value said in another unit of the same kind, with a single division, so no rounding creeps in between.
+ * Units of two kinds do not compile; where ids are only known when running, they throw.
+ */
+export function convert<U extends UnitId>(value: Big | number | string, from: U, to: UnitOf<KindOf<U>>): Big {
+  refuseTwoKinds(from, to);
+  const source = bigScaleOf(from);
+  const goal = bigScaleOf(to);
+  const scaled = decimal(value).minus(source.zero).times(source.numerator).times(goal.denominator);
+  return decimal(scaled.div(source.denominator.times(goal.numerator)).plus(goal.zero));
+}
+
+/** An amount that knows what it measures, held in the base unit of its kind. */
+export type Quantity<K extends Kind> = { readonly kind: K; readonly amount: Big };
+
+/** A quantity from a value in any unit; the unit says the kind. */
+export function quantity<U extends UnitId>(value: Big | number | string, unit: U): Quantity<KindOf<U>> {
+  const kind: KindOf<U> = units[unit].kind;
+  return { kind, amount: toBase(value, unit) };
+}
+
+/** The kinds whose points mean nothing when added: 20 °C and 20 °C are not 40 °C. */
+export type PointKind = 'temperature' | 'acidity';
+
+/**
+ * The sum of two amounts of one kind; a temperature takes only a difference of temperature.
+ * Two kinds, or two temperatures, do not compile.
+ */
+export function add(a: Quantity<'temperature'>, b: Quantity<'temperatureDifference'>): Quantity<'temperature'>;
+export function add<K extends Exclude<Kind, PointKind>>(a: Quantity<K>, b: Quantity<NoInfer<K>>): Quantity<K>;
+export function add(a: Quantity<Kind>, b: Quantity<Kind>): Quantity<Kind> {
+  return { kind: a.kind, amount: decimal(a.amount.plus(b.amount)) };
+}
+
+/** The scale of a unit for exact decimals; two integers' worth of factor, so one division does. */
+function bigScaleOf(unit: UnitId): { readonly numerator: Big; readonly denominator: Big; readonly zero: Big } {
+  const { numerator, denominator, zero } = scaleOf(unit);
+  return { numerator: decimal(`${numerator}`), denominator: decimal(`${denominator}`), zero: decimal(`${zero}`) };
+}

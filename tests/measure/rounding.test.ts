@@ -1,0 +1,56 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { decimal } from '../../src/measure/decimal';
+import { roundAndTrim, roundNumber, roundTo } from '../../src/measure/rounding';
+
+describe('rounding to print', () => {
+  test.each([
+    [1.005, 2, '1.01'],
+    [-1.005, 2, '-1.01'],
+    [0.125, 2, '0.13'],
+    [-0.001, 2, '0.00'],
+    [2.5, 0, '3'],
+    [1e21, 0, '1000000000000000000000'],
+  ])('writes %d to %d decimals as %s', (value, places, written) => {
+    expect(roundTo(value, places)).toBe(written);
+  });
+
+  test('trims only zeros behind the point', () => {
+    expect(roundAndTrim(4.5, 2)).toBe('4.5');
+    expect(roundAndTrim(3, 2)).toBe('3');
+    expect(roundAndTrim(100, 0)).toBe('100');
+  });
+
+  test('is never further off than half of the last place', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.integer({ min: 0, max: 4 }), (value, places) => {
+        const rounded = roundNumber(value, places);
+        expect(
+          decimal(rounded)
+            .minus(decimal(value))
+            .abs()
+            .lte(decimal(0.5).times(decimal(10).pow(-places))),
+        ).toBe(true);
+        expect(Object.is(rounded, -0)).toBe(false);
+      }),
+    );
+  });
+
+  test('names a value that is not finite instead of throwing', () => {
+    expect(roundTo(Number.NaN, 2)).toBe('NaN');
+    expect(roundNumber(Number.POSITIVE_INFINITY, 2)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('agrees with a decimal library on any double', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ noNaN: true, noDefaultInfinity: true }),
+        fc.integer({ min: 0, max: 9 }),
+        (value, places) => {
+          const expected = decimal(decimal(value).round(places)).toFixed(places);
+          expect(roundTo(value, places)).toBe(expected);
+        },
+      ),
+    );
+  });
+});
