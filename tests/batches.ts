@@ -70,10 +70,24 @@ const sensible: Readonly<Record<NumericRowId, Range>> = {
   startingSugar: [0, 80],
   grainRate: [5, 150],
   grainMass: [2, 300],
+  roomTemperature: [10, 35],
+  readyTime: [4, 72],
   finalPH: [3, 7],
   drinkVolume: [100, 6000],
   servingSize: [60, 500],
   servings: [1, 30],
+  sugarLeft: [0, 40],
+  bottleSugar: [0, 30],
+  bottleTime: [0, 24],
+  bottleTemperature: [2, 32],
+  bottleVolume: [200, 1500],
+  bottleHeadspace: [5, 150],
+  bottleCount: [1, 12],
+  bottlePressureLikely: [0, 6],
+  bottlePressureForgotten: [0, 12],
+  bottleLimit: [1, 10],
+  bottleSugarMost: [0, 40],
+  keepDays: [1, 14],
 };
 
 const whole: readonly NumericRowId[] = ['vesselCount', 'servings', 'blenderLoads'];
@@ -152,7 +166,7 @@ const someYours: fc.Arbitrary<Recipe['yours']> = fc
     fc.constantFrom(...coefficientIds).chain((id) => {
       const { least, most } = coefficients[id];
       const amount = fc.oneof(
-        fc.double({ min: least, max: Math.min(most, 10 * least + 10), noNaN: true }),
+        fc.double({ min: least, max: Math.min(most, 10 * Math.abs(least) + 10), noNaN: true }),
         fc.constantFrom(-1, 0, 1e300),
       );
       return fc.tuple(fc.constant(id), amount);

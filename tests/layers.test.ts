@@ -124,6 +124,7 @@ const guards: Record<string, Guard> = {
       ['src/formula/models/vessel.ts', 'const leastHeadspace = 30; // geometry'],
       ['src/formula/rows/jar.ts', 'const row = { range: { least: 0, most: 50 * depth } };'],
       ['src/formula/rows/jar.ts', 'const row = { range: { usual: 50 }, least: 50 };'],
+      ['src/formula/rows/ripen.ts', 'const row = { range: { least: -20 * depth }, most: -50 };'],
     ],
     allows: [
       ['src/formula/models/density.ts', 'const volume = (1000 * mass) / 100 + 2 - 1 + 0;'],
@@ -132,6 +133,7 @@ const guards: Record<string, Guard> = {
       ['src/formula/models/density.ts', "// 0.62 mL/g\nconst text = 'at most 8 h'; type Step = 3;"],
       ['src/formula/models/vessel.ts', 'const cone = (area * height) / 3; // geometry'],
       ['src/formula/rows/jar.ts', 'const row = { range: { least: 50, most: 60_000, whole: true } };'],
+      ['src/formula/rows/ripen.ts', 'const row = { range: { least: -20, most: 60 } };'],
       ['src/reference/physics.ts', 'const displacement = 0.62;'],
     ],
   },

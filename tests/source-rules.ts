@@ -7,6 +7,7 @@ import {
   readImport,
   resolveImport,
   type Source,
+  type Syntax,
 } from './source-code';
 
 // Lowest first: a file may import its own layer and those before it. Interchange stands before ui, which may call it.
@@ -115,9 +116,12 @@ export function findCoefficients(source: Source): string[] {
   const ends = findSyntax(source)
     .filter(({ node }) => node.type === 'Property' && hasName(node.key, 'range'))
     .flatMap(({ node }) => (isSyntax(node.value) && Array.isArray(node.value.properties) ? node.value.properties : []))
-    .flatMap((end) => (isSyntax(end) && (hasName(end.key, 'least') || hasName(end.key, 'most')) ? [end.start] : []));
+    .flatMap((end) => (isSyntax(end) && (hasName(end.key, 'least') || hasName(end.key, 'most')) ? [end] : []));
+  const places = ends.flatMap((end) => [end.start, ...(isSyntax(end.value) ? [end.value.start] : [])]);
+  const isEnd = (parent: Syntax | undefined): boolean =>
+    (parent?.type === 'Property' || parent?.type === 'UnaryExpression') && places.includes(parent.start);
   return askSyntax(source, ({ node, parent }) => {
-    if (parent?.type === 'Property' && ends.includes(parent.start)) return undefined;
+    if (isEnd(parent)) return undefined;
     const value = readNumber(node);
     if (value === undefined || numbersInFormulas.includes(value) || parent?.type === 'TSLiteralType') return undefined;
     const isPlace = parent?.type === 'MemberExpression' && parent.property === node;

@@ -1,20 +1,16 @@
-import { type Grain, grains } from '../reference/grains';
-import { type Jar, jars } from '../reference/jars';
+import { grains } from '../reference/grains';
+import { jars } from '../reference/jars';
 import { kitchen } from '../reference/kitchen';
 import type { Coefficient } from '../reference/origins';
 import { physics } from '../reference/physics';
-import { type Source, sources } from '../reference/sources';
-import { type Sweetener, sweeteners } from '../reference/sweeteners';
+import { sources } from '../reference/sources';
+import { sweeteners } from '../reference/sweeteners';
+import { type Choices, type CoefficientDefinition, define } from './coefficient';
+import { fermentCoefficients } from './ferment-coefficients';
 import type { MeasuredRowId } from './order';
 import type { Recipe } from './recipe';
 
-/** What the recipe's ids stand for. */
-export interface Choices {
-  readonly jar: Jar;
-  readonly source: Source;
-  readonly grain: Grain;
-  readonly sweetener: readonly { readonly entry: Sweetener; readonly share: number }[];
-}
+export type { Choices, CoefficientDefinition } from './coefficient';
 
 /** The entries of the tables that the recipe names. Shares of a blend that do not add up to 1 count in proportion. */
 export function chooseFrom(recipe: Recipe): Choices {
@@ -33,29 +29,6 @@ export function chooseFrom(recipe: Recipe): Choices {
 /** What the shares of the sweeteners add up to; 1 where they are as they ought to be. */
 export function sharesOf(recipe: Recipe): number {
   return recipe.sweetener.reduce((sum, { share }) => sum + share, 0);
-}
-
-/** To which choice a coefficient belongs: a correction holds for that choice alone, or for the whole kitchen. */
-type Owner = 'kitchen' | 'vessel' | 'source' | 'grains';
-
-export interface CoefficientDefinition {
-  readonly symbol: string;
-  readonly label: string;
-  readonly owner: Owner;
-  /** What may be typed for it: least and most, both allowed. */
-  readonly least: number;
-  readonly most: number;
-  readonly find: (choices: Choices) => Coefficient;
-}
-
-function define(
-  symbol: string,
-  label: string,
-  owner: Owner,
-  { range }: { readonly range: { readonly least: number; readonly most: number } },
-  find: CoefficientDefinition['find'],
-): CoefficientDefinition {
-  return { symbol, label, owner, ...range, find };
 }
 
 const none: Coefficient = { value: 0, unit: 'g/g', origin: { kind: 'judgement', reason: 'It has none.' } };
@@ -201,7 +174,7 @@ const table = {
     'd₀',
     'Usual dose of these grains',
     'grains',
-    { range: { least: 0, most: 2000 } },
+    { range: { least: 0.01, most: 2000 } },
     (c) => c.grain.dose,
   ),
   grainDensity: define(
@@ -220,6 +193,7 @@ const table = {
   ),
   cling: define('κ', 'Liquid clinging to the grains', 'grains', { range: { least: 0, most: 5 } }, (c) => c.grain.cling),
   servingUsual: define('g₀', 'Usual glass', 'kitchen', { range: { least: 1, most: 5000 } }, () => kitchen.servingSize),
+  ...fermentCoefficients,
 } satisfies Record<string, CoefficientDefinition>;
 
 export type CoefficientId = keyof typeof table;

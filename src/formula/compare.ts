@@ -2,7 +2,8 @@ import { writeNumber } from '../measure/write-quantity';
 import { isRow } from './evaluate';
 import type { Formulation } from './formulate';
 import { type RowId, rowOrder } from './order';
-import { type Kitchen, writeAmount } from './write-row';
+import { numericRows } from './sheet';
+import { type Kitchen, writeAmount, writeValue } from './write-row';
 
 /** The rows in which these batches are not all alike, by value or by having one at all. */
 export function rowsThatDiffer(formulations: readonly Formulation[]): ReadonlySet<RowId> {
@@ -27,7 +28,10 @@ export function compareRow(id: RowId, batch: Formulation, other: Formulation, ki
   if (!isRow(id) || typeof value !== 'number' || typeof base !== 'number' || isAlike(value, base)) return null;
   const difference = value - base;
   const sign = difference < 0 ? '−' : '+';
-  const { metric, us } = writeAmount(batch, id, Math.abs(difference), kitchen);
+  const { metric, us } =
+    numericRows[id].kind === 'temperature'
+      ? writeValue(Math.abs(difference), 'temperatureDifference', null, kitchen)
+      : writeAmount(batch, id, Math.abs(difference), kitchen);
   const size = kitchen.leads === 'us' && us !== null ? us : metric;
   if (base === 0) return `${sign}${size}`;
   const share = Math.abs(100 * (difference / base));

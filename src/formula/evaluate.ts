@@ -1,7 +1,7 @@
 import { type Choices, type CoefficientId, chooseFrom, coefficientInEffect } from './coefficients';
 import { readGiven } from './givens';
 import { leastRatio, type Reduced, type Stages, stagesAt } from './models/milk';
-import type { NumericRowId } from './order';
+import type { IntermediateId, NumericRowId } from './order';
 import type { Plan } from './plan';
 import type { Problem } from './problem';
 import type { Recipe } from './recipe';
@@ -112,10 +112,15 @@ export class Evaluation implements Access {
 
   /** The way a term takes in this plan. */
   way(id: TermId): Way {
-    const name = isRow(id) ? this.plan.ways[id] : fillWay(id, this.plan);
+    const name = isRow(id) ? this.plan.ways[id] : this.wayOfShared(id);
     const way = (name === undefined ? undefined : termOf(id).ways[name]) ?? usualWays.get(id);
     if (way === undefined) throw new Error(`${id} has no way to be worked out`);
     return way;
+  }
+
+  private wayOfShared(id: IntermediateId): string | undefined {
+    if (id === 'sugarForgotten') return this.standing.values.has('sugarLeft') ? 'measured' : 'all';
+    return fillWay(id, this.plan);
   }
 
   private workOut(id: TermId): number {

@@ -9,7 +9,7 @@ import { notesFor } from './notes';
 import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from './order';
 import { type Problem, severities } from './problem';
 import type { Recipe } from './recipe';
-import type { Absence, TermId } from './row';
+import type { Absence, NumericRow, TermId } from './row';
 import { numericRows } from './sheet';
 import { planBatch } from './size';
 import { Recorder, type Working, workingOf } from './working';
@@ -25,6 +25,8 @@ export interface RowResult {
   readonly typed: number | null;
   /** What the sheet expected, where something else was measured. */
   readonly planned: number | null;
+  /** The range its value lies in, in the same unit, for what is never one number. */
+  readonly range: { readonly low: number; readonly high: number } | null;
   readonly absence: Absence | null;
   readonly problems: readonly Problem[];
   /** How the number came about; built when asked for. Null for a choice and for a quantity that is not there. */
@@ -76,7 +78,7 @@ function isComplete(rows: Partial<Record<RowId, RowResult>>): rows is Record<Row
 function choiceResult(id: Exclude<RowId, NumericRowId>, recipe: Recipe, x: Evaluation): RowResult {
   const value = id === 'sweetener' ? recipe.sweetener.map((part) => part.id).join(' + ') : recipe[id];
   const problems = notesFor(id, x);
-  const nothing = { typed: null, planned: null, absence: null, working: null };
+  const nothing = { typed: null, planned: null, range: null, absence: null, working: null };
   return { id, kind: 'choice', value, status: 'choice', problems, ...nothing };
 }
 
@@ -122,6 +124,7 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
     }),
     typed,
     typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
+    has && measured === null ? rangeOf(row, x) : null,
     absence,
     dedupe(problems),
     missing === null && has && (counts || measured === null) ? x : null,
@@ -137,6 +140,7 @@ class NumericResult implements RowResult {
     readonly status: RowResult['status'],
     readonly typed: number | null,
     readonly planned: number | null,
+    readonly range: RowResult['range'],
     readonly absence: Absence | null,
     readonly problems: readonly Problem[],
     private readonly from: Evaluation | null,
@@ -145,6 +149,12 @@ class NumericResult implements RowResult {
   get working(): Working | null {
     return this.from === null ? null : workingOf(this.id, this.from);
   }
+}
+
+function rangeOf({ bounds }: NumericRow, x: Evaluation): RowResult['range'] {
+  if (bounds === undefined) return null;
+  const [low, high] = [x.of(bounds.low), x.of(bounds.high)];
+  return Number.isFinite(low) && Number.isFinite(high) ? { low, high } : null;
 }
 
 function finiteOrNull(value: number): number | null {

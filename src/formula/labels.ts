@@ -17,6 +17,8 @@ const absences: Readonly<Record<Absence, string>> = {
   noSweetener: 'No sweetener is chosen.',
   refusedSweetener: 'The grains can’t ferment this sweetener.',
   measuredOnly: 'Measured only: dip a strip or a meter.',
+  noLimit: 'Type what the bottle’s maker states. Ordinary jars and bottles have no rating.',
+  noBottle: 'No second ferment.',
 };
 
 /** Why a quantity is not there. */

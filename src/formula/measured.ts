@@ -26,6 +26,9 @@ const fixed = ['sourceMass', 'waterRatio', 'vesselCount'] as const;
 /** Rows that follow from what was measured before them, whatever was typed for them. */
 const moved: readonly NumericRowId[] = ['milkVolume', 'fillVolume', 'headspaceDepth', 'headspaceVolume', 'drinkVolume'];
 
+/** What is read when all is done, and feeds no amount. */
+const atTheEnd = ['finalPH', 'sugarLeft'] as const;
+
 /** Whether anything was measured in this recipe. */
 export function isMeasured(recipe: Recipe): boolean {
   return measuredRows.some((id) => recipe.measured[id] !== undefined);
@@ -56,15 +59,14 @@ export function evaluateMeasured(recipe: Recipe, plan: Plan, planned: Evaluation
     const value = measuredValue(id, recipe, planned);
     if (typeof value === 'number') values.set(id, value);
   }
-  // The pH is read at the end and feeds no amount.
-  const moving = [...values.keys()].some((id) => id !== 'finalPH');
+  const moving = [...values.keys()].some((id) => !atTheEnd.some((late) => late === id));
   // A plan that can't be worked out leaves nothing to go on from: its own problems stay the ones to mend.
   if (!moving || fixed.some((id) => !Number.isFinite(planned.of(id)))) {
-    const acidity = values.get('finalPH');
-    return new Evaluation(recipe, plan, {
-      values: new Map(acidity === undefined ? [] : [['finalPH', acidity]]),
-      coefficients: new Map(),
+    const late = atTheEnd.flatMap((id): [TermId, number][] => {
+      const value = values.get(id);
+      return value === undefined ? [] : [[id, value]];
     });
+    return new Evaluation(recipe, plan, { values: new Map(late), coefficients: new Map() });
   }
   for (const id of fixed) values.set(id, planned.of(id));
   const standing: Standing = { values, coefficients: correctCoefficients(planned, values) };
@@ -98,6 +100,8 @@ export function isImpossible(id: MeasuredRowId, measured: number, planned: Evalu
       return exceeds(measured, planned.of('slurryVolume'));
     case 'drinkVolume':
       return exceeds(measured, actual.of('totalFill'));
+    case 'sugarLeft':
+      return exceeds(measured, actual.of('drinkSugar'));
     default:
       return false;
   }

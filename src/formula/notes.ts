@@ -1,4 +1,5 @@
 import { writeMetric } from '../measure/write-quantity';
+import { carrollHenry } from '../reference/fermenting';
 import { kitchen } from '../reference/kitchen';
 import {
   type CoefficientId,
@@ -46,6 +47,14 @@ const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
   nativeThreshold: 'sugarRate',
   sugarRoom: 'sweetenerMass',
   servingUsual: 'servingSize',
+  roomUsual: 'roomTemperature',
+  pace: 'readyTime',
+  doseExponent: 'readyTime',
+  sugarExponent: 'readyTime',
+  carriedOver: 'bottlePressureLikely',
+  bottleTimeUsual: 'bottleTime',
+  bottleVolumeUsual: 'bottleVolume',
+  bottleRoomUsual: 'bottleHeadspace',
 };
 
 function refusedCoefficients(id: RowId, { recipe }: Evaluation): readonly Problem[] {
@@ -86,6 +95,12 @@ function estimated(at: 'sweetenerMass' | 'startingSugar', low: number, high: num
   return high - low < kitchen.agreement.value * high || one === other
     ? none
     : [{ code: 'sugarEstimated', at, low, high }];
+}
+
+/** The solubility of gas is published for low pressures only. */
+function beyondFormula(at: 'bottlePressureLikely' | 'bottlePressureForgotten', x: Evaluation): readonly Problem[] {
+  const most = carrollHenry.pressureTo;
+  return x.of(at) > most ? [{ code: 'beyondFormula', at, most }] : none;
 }
 
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
@@ -152,6 +167,16 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     if (Number.isNaN(native) || Number.isNaN(added)) return [];
     return estimated('startingSugar', added + (native * low) / value, added + (native * high) / value);
   },
+  bottlePressureLikely: (x) => beyondFormula('bottlePressureLikely', x),
+  bottlePressureForgotten: (x) => {
+    const limit = x.of('bottleLimit');
+    const rough = beyondFormula('bottlePressureForgotten', x);
+    return limit > 0 && x.of('bottlePressureForgotten') > limit
+      ? [{ code: 'overLimit', at: 'bottlePressureForgotten', limit }, ...rough]
+      : rough;
+  },
+  bottleSugarMost: (x) =>
+    x.of('bottleSugarMost') === 0 ? [{ code: 'noSugarUnderLimit', at: 'bottleSugarMost' }] : none,
   finalPH: (x) => {
     const measured = x.of('finalPH');
     const line = kitchen.acidityLine.value;

@@ -28,7 +28,29 @@ export const sections = [
     rows: ['sweetener', 'sugarRate', 'sweetenerMass', 'caneEquivalent', 'startingSugar'],
   },
   { id: 'culture', label: 'Culture', rows: ['grains', 'grainRate', 'grainMass'] },
-  { id: 'ferment', label: 'Ferment', rows: ['finalPH', 'drinkVolume', 'servingSize', 'servings'] },
+  {
+    id: 'ferment',
+    label: 'Ferment',
+    rows: ['roomTemperature', 'readyTime', 'finalPH', 'drinkVolume', 'servingSize', 'servings'],
+  },
+  {
+    id: 'bottle',
+    label: 'Bottle',
+    rows: [
+      'sugarLeft',
+      'bottleSugar',
+      'bottleTime',
+      'bottleTemperature',
+      'bottleVolume',
+      'bottleHeadspace',
+      'bottleCount',
+      'bottlePressureLikely',
+      'bottlePressureForgotten',
+      'bottleLimit',
+      'bottleSugarMost',
+    ],
+  },
+  { id: 'keep', label: 'Keep', rows: ['keepDays'] },
 ] as const;
 
 export type Section = (typeof sections)[number];
@@ -53,7 +75,15 @@ export const amountRows = [
 export type AmountRowId = (typeof amountRows)[number];
 
 /** Rows that take a second entry: what the scale, the jug or the strip said. */
-export const measuredRows = ['soakedMass', 'pulpMass', 'milkVolume', 'drinkVolume', 'grainMass', 'finalPH'] as const;
+export const measuredRows = [
+  'soakedMass',
+  'pulpMass',
+  'milkVolume',
+  'drinkVolume',
+  'grainMass',
+  'finalPH',
+  'sugarLeft',
+] as const;
 export type MeasuredRowId = (typeof measuredRows)[number];
 
 /** What a cook can have on hand, and the row each of it is an amount of. */
@@ -98,6 +128,23 @@ export const intermediateIds = [
   'sweetenerRoom',
   'sweetenerWeight',
   'caneWeight',
+  'usualStart',
+  'asLong',
+  'readySoonest',
+  'readyLatest',
+  'liquid',
+  'drinkSugar',
+  'waterShare',
+  'bottleRoom',
+  'dissolvedGas',
+  'bottleReady',
+  'bottleUsed',
+  'gasLikely',
+  'gasForgotten',
+  'sugarForgotten',
+  'forgottenHeat',
+  'keepLeast',
+  'keepMost',
 ] as const;
 export type IntermediateId = (typeof intermediateIds)[number];
 

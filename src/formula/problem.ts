@@ -55,6 +55,17 @@ type ProblemBody =
   | { readonly code: 'nativeCounted'; readonly native: number; readonly lowered: number }
   | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
   | { readonly code: 'measuredImpossible'; readonly planned: number }
+  | {
+      readonly code: 'outsideModels';
+      readonly celsius: number;
+      readonly coolest: number;
+      readonly warmest: number;
+    }
+  | { readonly code: 'nothingToRipen' }
+  | { readonly code: 'bottleTooFull'; readonly least: number }
+  | { readonly code: 'overLimit'; readonly limit: number }
+  | { readonly code: 'noSugarUnderLimit' }
+  | { readonly code: 'beyondFormula'; readonly most: number }
   | { readonly code: 'notAcid'; readonly measured: number }
   | { readonly code: 'notSoaked' }
   | { readonly code: 'ownCapacity' }
@@ -107,6 +118,12 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   nativeCounted: 'note',
   measuredOff: 'note',
   measuredImpossible: 'caution',
+  outsideModels: 'refusal',
+  nothingToRipen: 'refusal',
+  bottleTooFull: 'refusal',
+  overLimit: 'caution',
+  noSugarUnderLimit: 'caution',
+  beyondFormula: 'note',
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',

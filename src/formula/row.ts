@@ -65,6 +65,8 @@ export interface NumericRow extends Term {
   readonly check?: (x: Access, value: number) => Problem | null;
   /** Why this source or recipe has no such quantity; its sentence is in `words.ts`. */
   readonly absent?: (x: Access) => Absence | null;
+  /** The intermediates between which its value lies, where it is never one number. */
+  readonly bounds?: { readonly low: IntermediateId; readonly high: IntermediateId };
   /** The range that is usual for it, in base units, outside which the sheet speaks up. */
   readonly usual?: (x: Access) => { readonly low: number; readonly high: number } | null;
 }
@@ -81,7 +83,9 @@ export type Absence =
   | 'noBlending'
   | 'noSweetener'
   | 'refusedSweetener'
-  | 'measuredOnly';
+  | 'measuredOnly'
+  | 'noLimit'
+  | 'noBottle';
 
 export type NumericRows = Readonly<Record<NumericRowId, NumericRow>>;
 export type ChoiceRows = Readonly<Record<ChoiceRowId, ChoiceRow>>;

@@ -1,19 +1,16 @@
 import { type JarId, jars } from '../reference/jars';
 import { kitchen } from '../reference/kitchen';
+import { emptierBottle, roomWithinModels, underLimit, unsealed } from './bottle-ways-out';
 import { type Change, changeRecipe } from './change';
-import { isRow } from './evaluate';
 import { type Formulation, formulate } from './formulate';
 import { labelOf } from './labels';
 import { makeFrom } from './on-hand';
 import { amountRows, isMeasuredRow, measuredRows, type NumericRowId, type RowId } from './order';
-import { type Problem, severities } from './problem';
+import { type Problem, type ProblemCode, severities } from './problem';
 import { numericRows } from './sheet';
+import { letGo, typedRows, type WayOut } from './way-out';
 
-/** A way out of a problem, as a button: it does what it says and nothing else. */
-export interface WayOut {
-  readonly label: string;
-  readonly changes: readonly Change[];
-}
+export type { WayOut } from './way-out';
 
 /**
  * The ways out of a problem, the least intrusive first; none where it only tells. Each is tried before it is offered:
@@ -27,8 +24,16 @@ function isWayOut({ changes }: WayOut, { at, code }: Problem, { recipe }: Formul
   const { rows } = formulate(changeRecipe(recipe, changes));
   // What is sized from another row runs over there instead.
   const [row, gone] = code === 'runsOver' ? (['headspaceVolume', 'overBrim'] as const) : [at, code];
-  return rows[row].problems.every((problem) => problem.code !== gone);
+  // What is typed on the way must stand as well: a figure refused elsewhere would only hide the problem.
+  const typed = changes.flatMap((change) => (change.do === 'type' ? [change.row] : []));
+  return (
+    rows[row].problems.every((problem) => problem.code !== gone) &&
+    (!bottleProblems.includes(code) || [row, ...typed].every((id) => rows[id].status !== 'refused'))
+  );
 }
+
+/** What belongs to a bottle: a way out of it must leave a bottle that can be worked out, or none. */
+const bottleProblems: readonly ProblemCode[] = ['overLimit', 'noSugarUnderLimit', 'bottleTooFull', 'outsideModels'];
 
 function proposals(problem: Problem, formulation: Formulation): readonly WayOut[] {
   switch (problem.code) {
@@ -61,6 +66,14 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
         typedRows(formulation).filter((row) => takesRoom.includes(row)),
         formulation,
       );
+    case 'overLimit':
+      return [...underLimit(formulation), ...unsealed];
+    case 'noSugarUnderLimit':
+      return unsealed;
+    case 'bottleTooFull':
+      return [...emptierBottle(problem.least), ...letGo([problem.at], formulation)];
+    case 'outsideModels':
+      return roomWithinModels(problem, formulation);
     case 'moreThanOnHand':
       return [
         {
@@ -85,18 +98,6 @@ const takesRoom: readonly NumericRowId[] = [
   'drinkVolume',
   'fillVolume',
 ];
-
-function typedRows({ recipe }: Formulation): readonly NumericRowId[] {
-  return recipe.given.map(({ row }) => row);
-}
-
-/** Clearing each of these rows, of those that are typed. */
-function letGo(rows: readonly RowId[], formulation: Formulation): readonly WayOut[] {
-  const typed = typedRows(formulation);
-  return [...new Set(rows)]
-    .filter((row): row is NumericRowId => isRow(row) && typed.includes(row))
-    .map((row) => ({ label: `Let “${labelOf(row)}” go`, changes: [{ do: 'clear', row }] }));
-}
 
 /** Forgetting what was measured in each of these rows. */
 function forgetMeasured(rows: readonly RowId[], { recipe }: Formulation): readonly WayOut[] {

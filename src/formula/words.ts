@@ -59,8 +59,10 @@ const sentences: Sentences = {
   wrongKind: () => 'That unit measures something else. Use one that fits this row.',
   headspaceTooDeep: ({ depth }, write) =>
     `The jar is only ${write(depth)} deep inside. Type a smaller headspace, or choose a bigger jar.`,
-  roomTooLarge: ({ brimful }, write) =>
-    `The whole jar holds ${write(brimful)}. Leave less room, or choose a bigger jar.`,
+  roomTooLarge: ({ at, brimful }, write) => {
+    const vessel = at === 'bottleHeadspace' ? 'bottle' : 'jar';
+    return `The whole ${vessel} holds ${write(brimful)}. Leave less room, or choose a bigger ${vessel}.`;
+  },
   fillOverBrim: ({ brimful }, write) =>
     `That is over the brim: the jar holds ${write(brimful)} to the very rim. Type less, or choose a bigger jar.`,
   jarTooSmall: ({ least }, write) =>
@@ -109,6 +111,17 @@ const sentences: Sentences = {
   measuredImpossible: () => 'That can’t be, from what went in. Read the scale or jug again.',
   notAcid: ({ measured }, write) =>
     `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
+  outsideModels: ({ celsius, coolest, warmest }, write) =>
+    `At ${write(celsius, 'temperature')} no time can be told: the published models part ways outside ${write(coolest, 'temperature')} to ${write(warmest, 'temperature')}. ${celsius < coolest ? 'Find a warmer place.' : 'Find a cooler place.'}`,
+  nothingToRipen: () => 'There is no fermentable sugar in this milk, so nothing ripens. Add a sweetener.',
+  bottleTooFull: ({ least }, write) =>
+    `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
+  overLimit: ({ limit }, write) =>
+    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. Seal less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.`,
+  noSugarUnderLimit: () =>
+    'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
+  beyondFormula: ({ most }, write) =>
+    `Over ${write(most)} the formula is only a rough figure, and no bottle is meant for it.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
   weighWater: () =>
     'Fill your jar with water to the very rim, weigh the water, and type that weight here, such as 1050 g.',

@@ -1,6 +1,7 @@
 import { baseUnits, type Kind, units } from '../measure/units';
 import { writeTrimmed } from '../measure/write-quantity';
 import { kitchen } from '../reference/kitchen';
+import type { Coefficient } from '../reference/origins';
 import { termOf } from './evaluate';
 import type { TermId } from './row';
 import type { Working, WorkingInput } from './working';
@@ -23,6 +24,11 @@ function unitOfInput(input: WorkingInput): string {
 
 function withUnit(value: string, unit: string): string {
   return unit === '' || unit === 'pH' ? value : `${value}\u00A0${unit}`;
+}
+
+/** A figure of a table, or the cook's own in its place, with its unit; a share says no unit. */
+export function writeCoefficient({ value, unit }: Coefficient, decimalComma: boolean): string {
+  return withUnit(writeSignificant(value, decimalComma), unit === 'share' ? '' : unit);
 }
 
 /** An input's value with its unit. */

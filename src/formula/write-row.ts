@@ -28,6 +28,8 @@ export interface Written {
 }
 
 export interface WrittenRow extends Written {
+  /** From where to where it lies, for what is never one number; null for the rest. */
+  readonly range: string | null;
   /** How much goes into each jar, where there are several and the row is shared among them. */
   readonly each: Written | null;
 }
@@ -58,14 +60,29 @@ export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen):
   const whole = writeNumeric(formulation, id, value, kitchen);
   const jars = formulation.rows.vesselCount.value;
   const shares = typeof jars === 'number' && jars > 1 && sharedAmongJars.includes(id);
-  return { ...whole, each: shares ? writeNumeric(formulation, id, value / jars, kitchen) : null };
+  return {
+    ...whole,
+    range: writeRange(formulation, id, kitchen),
+    each: shares ? writeNumeric(formulation, id, value / jars, kitchen) : null,
+  };
+}
+
+/** The range of what is never one number, such as `8–16 h`. */
+function writeRange(formulation: Formulation, id: NumericRowId, kitchen: Kitchen): string | null {
+  const { range } = formulation.rows[id];
+  if (range === null) return null;
+  const [low, high] = [range.low, range.high].map((end) => writeAmount(formulation, id, end, kitchen).metric);
+  if (low === undefined || high === undefined || low === high) return null;
+  const [number = low, unit] = low.split('\u00A0');
+  return unit !== undefined && high.endsWith(`\u00A0${unit}`) ? `${number}–${high}` : `${low} – ${high}`;
 }
 
 /** Any value of a row's kind, written as that row is: also one that was typed, planned or measured. */
 export function writeNumeric(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
   const written = writeAmount(formulation, id, value, kitchen);
-  if (id !== 'headspaceVolume') return written;
-  const brimful = formulation.rows.brimful.value;
+  const { shareOf } = numericRows[id];
+  if (shareOf === undefined) return written;
+  const brimful = formulation.rows[shareOf].value;
   if (typeof brimful !== 'number') return written;
   const share = writeNumber((100 * value) / brimful, 0, kitchen.decimalComma);
   return { ...written, metric: `${written.metric} (${share}\u00A0%)` };
@@ -74,5 +91,6 @@ export function writeNumeric(formulation: Formulation, id: NumericRowId, value: 
 /** The same without the share that a room is written with, which a difference is no share of. */
 export function writeAmount(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
   const row = numericRows[id];
-  return writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  const written = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  return row.unit === undefined ? written : { ...written, metric: `${written.metric}\u00A0${row.unit}` };
 }

@@ -11,8 +11,10 @@ export type CautionPlace =
   | 'grains'
   | 'readyTime'
   | 'finalPH'
+  | 'sugarLeft'
   | 'bottleTime'
   | 'bottlePressureForgotten'
+  | 'bottleLimit'
   | 'keepDays'
   | 'steps'
   | 'foot';
@@ -112,6 +114,12 @@ const table = [
     origin: fromMemory(),
   },
   {
+    id: 'howToTest',
+    at: 'finalPH',
+    text: 'Test a spoonful taken out with a clean spoon; dip no strip and no meter in the jar. Check a meter with its buffers first. A strip tells no more than its colour steps, so count it only when it is clearly past the line.',
+    origin: commonPractice('Food inspectors test a part taken out, too; no household instruction was looked up.'),
+  },
+  {
     id: 'waitOnlyCartons',
     at: 'readyTime',
     text: 'Waiting for days is only for a heat-treated carton opened for this batch, never for a homemade milk.',
@@ -120,7 +128,7 @@ const table = [
   {
     id: 'readyIsARange',
     at: 'readyTime',
-    text: 'The time is a range and not a promise. Look, smell and measure; your own log narrows it.',
+    text: 'The time is a range and not a promise. Look, smell and measure. Your own log moves the likely time and nothing else.',
     origin: judgement('Grains, milk and kitchen differ more than any model knows.'),
   },
   {
@@ -156,7 +164,25 @@ const table = [
   {
     id: 'sealedGlass',
     at: 'bottleTime',
-    text: 'Sealed glass can burst. Use bottles made for fizz, chill them in time, wrap them in a towel and open them slowly.',
+    text: 'Sealed glass can burst and throw splinters. Use bottles made for fizz, keep them behind a closed door, and chill them in time.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'passedOnly',
+    at: 'bottleTime',
+    text: 'Bottle only kefir that has passed its first ferment: at pH 4.6 or less by strip or meter, with nothing odd to see or smell. A bottle mends nothing.',
+    origin: judgement('What was not acid enough in the jar only stands at room temperature longer in a bottle.'),
+  },
+  {
+    id: 'testBottle',
+    at: 'bottleTime',
+    text: 'Fill one plastic drinks bottle along with the glass: when it is hard to squeeze, chill them all. It shows that there is pressure and not how much.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'openBottles',
+    at: 'bottleTime',
+    text: 'Chill a bottle before you open it. Hold it in a towel over the sink, away from your face, and let the gas out slowly.',
     origin: commonPractice(),
   },
   {
@@ -164,6 +190,24 @@ const table = [
     at: 'bottlePressureForgotten',
     text: 'Yeast does not stop at a bottle’s limit. Cold hides pressure, which comes back on warming.',
     origin: fromMemory('That cold hides pressure follows from the solubility of carbon dioxide.'),
+  },
+  {
+    id: 'forgottenBottles',
+    at: 'bottlePressureForgotten',
+    text: 'A bottle forgotten in the warmth can burst when it is touched. Protect eyes and hands, lay a thick towel over it, chill it for a day, and open it only cold.',
+    origin: commonPractice('The day in the cold is a judgement.'),
+  },
+  {
+    id: 'limitMeans',
+    at: 'bottleLimit',
+    text: 'A limit holds for new, sound bottles used as their maker says. A test pressure of new glass is no working pressure, and scuffed or much used glass is weaker. Without a figure from the maker, count a bottle as rated for none.',
+    origin: fromMemory('No standard that gives a working pressure was found.'),
+  },
+  {
+    id: 'sugarReading',
+    at: 'sugarLeft',
+    text: 'A figure measured too low makes a forgotten bottle look too mild. A strip for glucose misses other sugars, and what floats or refracts is misled by alcohol, acid and solids. Where in doubt, measure nothing here.',
+    origin: fromMemory(),
   },
   {
     id: 'throwOut',
@@ -176,6 +220,16 @@ const table = [
     at: 'keepDays',
     text: 'Keep it at 5 °C (41 °F) or less.',
     origin: published('food-code', '§ 3-501.16'),
+  },
+  {
+    id: 'timeOut',
+    at: 'keepDays',
+    text: 'Out of the refrigerator it goes on fermenting, and a sealed bottle gains pressure. Put it back within 2 h, or 1 h in a room above 32 °C (90 °F).',
+    origin: published(
+      'fsis-danger-zone',
+      'page, the two-hour rule',
+      'The rule is for perishable food; that it holds for sour kefir too is a judgement.',
+    ),
   },
   {
     id: 'higherRisk',

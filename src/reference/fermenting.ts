@@ -1,4 +1,4 @@
-import { type Coefficient, fromMemory, judgement, type Origin, published } from './origins';
+import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, published } from './origins';
 
 /**
  * Density of pure water in kg/m³ at 1 atm, t in °C from 0 to 100: the numerator's polynomial over 1 + denominator·t.
@@ -62,6 +62,66 @@ const figures = {
     unit: '°C',
     origin: judgement('Published water kefir series end at 29 °C, and the models part ways above this.'),
   },
+  pace: {
+    value: 1,
+    unit: 'times as fast',
+    low: 0.2,
+    high: 5,
+    origin: judgement('One, until your log or you say how this kitchen differs.'),
+  },
+  usedWhenReady: {
+    value: 0.35,
+    unit: 'share',
+    low: 0.2,
+    high: 0.5,
+    origin: fromMemory('Low confidence. Coconut milk held 0.66 to 0.75 % lactic acid after 24 h with kefir grains.'),
+  },
+  yeastShare: {
+    value: 0.4,
+    unit: 'share',
+    low: 0.2,
+    high: 0.7,
+    origin: fromMemory(
+      'Low confidence. Bacteria that make gas as well as acid count half to either side, which their equation makes exact.',
+    ),
+  },
+  carriedOver: {
+    value: 0.5,
+    unit: 'share',
+    low: 0,
+    high: 1,
+    origin: judgement('Straining and pouring let some of the gas go; how much was not found.'),
+  },
+  withoutGrains: {
+    value: 0.4,
+    unit: 'share',
+    low: 0.2,
+    high: 0.8,
+    origin: fromMemory(
+      'The liquor alone works, but slower, and most microbes sit on the grains; how much was not found.',
+    ),
+  },
+  bottleTime: {
+    value: 8,
+    unit: 'h',
+    low: 6,
+    high: 10,
+    origin: commonPractice(),
+  },
+  bottleVolume: {
+    value: 500,
+    unit: 'mL',
+    low: 330,
+    high: 1000,
+    origin: judgement('A bottle of half a litre; type what yours holds to the rim.'),
+  },
+  bottleRoom: {
+    value: 0.05,
+    unit: 'share',
+    low: 0.03,
+    high: 0.1,
+    origin: judgement('About the neck of a bottle.'),
+  },
   doseExponent: {
     value: 0.75,
     unit: 'power',
@@ -90,6 +150,8 @@ export const carrollHenry = {
   unit: 'ln MPa',
   from: 273,
   to: 433,
+  /** bar; it is given for low pressures, to 1 MPa. */
+  pressureTo: 10,
   origin: published('carroll-1991', 'abstract, correlation'),
 } as const;
 
@@ -142,3 +204,31 @@ export type CardinalId = keyof typeof organisms;
 
 /** Published growth temperatures; their spread about the usual room is the range of the ready time. */
 export const cardinalTemperatures: Readonly<Record<CardinalId, CardinalTemperatures>> = organisms;
+
+/** How sweet kefir tastes by the sugar left in it, g/L as hexose: up to `most` of it. Ours, for a sour drink. */
+export const sweetness = {
+  steps: [
+    { most: 4, words: 'dry: hardly any sweetness left' },
+    { most: 12, words: 'tart, with a little sweetness' },
+    { most: 25, words: 'balanced, sweet and sour' },
+    { most: Number.POSITIVE_INFINITY, words: 'clearly sweet' },
+  ],
+  unit: 'g/L',
+  origin: judgement('Acid hides sweetness, and tongues differ; the steps are ours.'),
+} as const;
+
+/** Where law draws a line for what may be sold as not alcoholic, % by volume. */
+export const alcoholLine: Coefficient = {
+  value: 0.5,
+  unit: '% ABV',
+  origin: published('ttb-kombucha', 'information pages', 'In the US, when sold; other places draw other lines.'),
+};
+
+/** One volume of gas: a litre at 0 °C and 1 atm in a litre of liquid, as bottlers state it. */
+export const gasVolume: Coefficient = {
+  value: 1.977,
+  unit: 'g/L',
+  low: 1.96,
+  high: 2,
+  origin: fromMemory('Real gas; the trade rounds to 1.96 or 2.'),
+};

@@ -5,7 +5,7 @@ import { formulate } from '../../src/formula/formulate';
 import type { Recipe } from '../../src/formula/recipe';
 import { sources } from '../../src/reference/sources';
 import { recipeOf, typed } from '../batches';
-import { numberIn, worked } from '../results';
+import { codesAt, numberIn, worked } from '../results';
 
 const cup = 236.5882365;
 const tablespoon = 14.78676478125;
@@ -96,5 +96,53 @@ describe('a 400 mL can of coconut milk', () => {
     // The can by its density, 0.98 g/mL or so, lets down to a quart’s fill with the usual water within a tenth.
     const poured = worked(quart({ source: 'coconutMilk' }), 'sourceMass');
     expectWithin(poured, 400 * 0.98, 0.1);
+  });
+});
+
+describe('from the jar to the glass', () => {
+  test('a second ferment takes 6 to 10 hours', () => {
+    expectBetween(worked(quart(), 'bottleTime'), 6, 10);
+    for (const hours of [6, 10]) {
+      expect(codesAt(formulate(quart({ given: [typed('bottleTime', hours)] })), 'bottleTime')).toEqual([]);
+    }
+  });
+
+  test.each(['almond', 'peanut', 'hemp', 'sunflower'] as const)(
+    '%s kefir keeps about a week in the fridge',
+    (source) => {
+      const { keepDays } = formulate(quart({ source })).rows;
+      expectBetween(worked(quart({ source }), 'keepDays'), 6, 8);
+      expectBetween(keepDays.range?.low ?? Number.NaN, 5, 7);
+      expectBetween(keepDays.range?.high ?? Number.NaN, 7, 9);
+    },
+  );
+
+  test.each(['coconutFresh', 'coconutDried', 'coconutMilk'] as const)('%s kefir keeps seven to ten days', (source) => {
+    const { range } = formulate(quart({ source })).rows.keepDays;
+    expect(range?.low).toBeCloseTo(7, 9);
+    expect(range?.high).toBeCloseTo(10, 9);
+  });
+});
+
+describe('ready at room temperature', () => {
+  const time = (...given: Recipe['given']) => {
+    const { value, range } = formulate(quart({ given })).rows.readyTime;
+    return { low: range?.low ?? Number.NaN, likely: Number(value), high: range?.high ?? Number.NaN };
+  };
+
+  test.each([20, 21, 22])('a homemade milk takes one night at %s °C', (celsius) => {
+    const { low, likely, high } = time(typed('roomTemperature', celsius));
+    expectBetween(likely, 10, 14);
+    expectBetween(low, 6, 10);
+    expectBetween(high, 14, 20);
+  });
+
+  test.each([
+    ['warmer', typed('roomTemperature', 24)],
+    ['with more sugar', typed('startingSugar', 45)],
+    ['with more grains', typed('grainRate', 65)],
+  ] as const)('%s it is faster', (_, cell) => {
+    const [usual, faster] = [time(), time(cell)];
+    for (const end of ['low', 'likely', 'high'] as const) expect(faster[end]).toBeLessThan(usual[end]);
   });
 });

@@ -74,7 +74,19 @@ describe('a share typed for the room left', () => {
 describe('what can’t be typed', () => {
   test('is what is measured or only follows', () => {
     const never = numericRowIds.filter((id) => !isTypable(numericRows[id]));
-    expect(never.sort()).toEqual(['blenderLoads', 'finalPH', 'pulpMass', 'soakedMass']);
+    expect(never.sort()).toEqual([
+      'blenderLoads',
+      'bottleCount',
+      'bottlePressureForgotten',
+      'bottlePressureLikely',
+      'bottleSugarMost',
+      'finalPH',
+      'keepDays',
+      'pulpMass',
+      'readyTime',
+      'soakedMass',
+      'sugarLeft',
+    ]);
   });
 
   test.each([
@@ -97,7 +109,7 @@ describe('the ends of a range', () => {
       const { least, most, zero } = numericRows[id].range;
       const codes = (amount: number) =>
         codesAt(formulate(recipeOf({ vessel: 'fiveLitre', given: [typed(id, amount)] })), id);
-      expect(codes(-1)).toEqual([least < 0 ? '' : 'negative']);
+      expect(codes(-1).includes('negative')).toBe(least >= 0);
       expect(codes(0).includes('notPositive')).toBe(zero !== true);
       expect(codes(most * 1.001 + 1)).toEqual(['tooLarge']);
       const outside = ['negative', 'notPositive', 'tooSmall', 'tooLarge', 'unreadable', 'wrongKind'];

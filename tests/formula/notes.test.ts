@@ -8,7 +8,8 @@ import { codesAt, numberIn, problemAt } from '../results';
 describe('what is worth knowing', () => {
   test('is little, of a plain batch', () => {
     const { rows } = formulate(recipeOf());
-    expect(Object.values(rows).flatMap(({ problems }) => problems)).toEqual([]);
+    const problems = Object.values(rows).flatMap((row) => row.problems);
+    expect(problems).toEqual([{ code: 'beyondFormula', at: 'bottlePressureForgotten', most: 10 }]);
   });
 
   test('is that sugars no table gives are an estimate: canned coconut milk has 0 to all of its carbohydrate', () => {

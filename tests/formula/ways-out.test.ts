@@ -58,11 +58,33 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
     const chosen = edits.choose(cleared, 'b1', 'vessel', vessel);
     return takes[3] === undefined ? chosen : edits.typeCell(chosen, 'b1', 'vesselCount', takes[3]);
   }
+  const ofBottle = ofBottleAsSaid(label);
+  if (ofBottle !== null) return edits.typeCell(before, 'b1', ...ofBottle);
   const lost = said(/^Forget the (\w+) on hand$/);
   const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
   if (stock === undefined) throw new Error(`who knows what “${label}” does`);
   if (lost) return stockUp(before, 'b1', stock, '');
   return makeAsSaid(label.replace('Make the largest batch from ', ''), stockRows[stock], before);
+}
+
+const bottleLabels: readonly (readonly [RegExp, NumericRowId, string])[] = [
+  [/^Add only (\d+) g\/L to the bottle$/, 'bottleSugar', 'g/L'],
+  [/^Start with only (\d+) g\/L of sugar$/, 'startingSugar', 'g/L'],
+  [/^Sweeten the milk with only (\d+) g\/L$/, 'sugarRate', 'g/L'],
+  [/^Leave (\d+) mL of the bottle empty$/, 'bottleHeadspace', 'mL'],
+  [/^Keep the room at (\d+) °C$/, 'roomTemperature', '°C'],
+  [/^Keep the bottle at (\d+) °C$/, 'bottleTemperature', '°C'],
+];
+
+/** What a label about a bottle says is typed where; a blank text clears. */
+function ofBottleAsSaid(label: string): [NumericRowId, string] | null {
+  if (label === 'Leave out the second ferment') return ['bottleTime', '0 h'];
+  if (label === 'Add nothing to the bottle') return ['bottleSugar', ''];
+  for (const [pattern, row, unit] of bottleLabels) {
+    const found = pattern.exec(label);
+    if (found !== null) return [row, `${found[1]} ${unit}`];
+  }
+  return null;
 }
 
 const amounts = [

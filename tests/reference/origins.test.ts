@@ -3,12 +3,23 @@ import { describe, expect, it } from 'vitest';
 import { keysOf } from '../../src/batch/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { cautions } from '../../src/reference/cautions';
-import { cardinalTemperatures, carrollHenry, fermenting, waterDensity } from '../../src/reference/fermenting';
+import {
+  alcoholLine,
+  cardinalTemperatures,
+  carrollHenry,
+  fermenting,
+  gasVolume,
+  sweetness,
+  waterDensity,
+} from '../../src/reference/fermenting';
 import { foods } from '../../src/reference/foods';
 import { grains } from '../../src/reference/grains';
+import { handwork } from '../../src/reference/handwork';
 import { jars } from '../../src/reference/jars';
+import { keepingTimes } from '../../src/reference/keeping';
 import { kitchen } from '../../src/reference/kitchen';
 import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
+import { learning } from '../../src/reference/pace';
 import { componentDensities, molarMasses, physics } from '../../src/reference/physics';
 import { notesOf } from '../../src/reference/source-notes';
 import { sources } from '../../src/reference/sources';
@@ -19,6 +30,7 @@ import { coefficientsIn, originsIn } from './walk';
 const tables = {
   ...{ allergens, cautions, foods, grains, jars, kitchen, sources, sweeteners },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
+  ...{ alcoholLine, gasVolume, handwork, keepingTimes, learning, sweetness },
   sourceNotes: keysOf(sources).map((id) => notesOf(id, 'milk')),
 };
 const origins = originsIn(tables);

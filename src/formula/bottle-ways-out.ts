@@ -1,0 +1,81 @@
+import { bottles } from '../reference/bottles';
+import type { Formulation } from './formulate';
+import { roomForGas } from './models/fizz';
+import type { NumericRowId } from './order';
+import type { Problem } from './problem';
+import { numericRows } from './sheet';
+import { letGo, typedRows, type WayOut } from './way-out';
+
+/** Typing a whole number into a row, in the unit it is held in. */
+function typeIn(row: NumericRowId, amount: number, unit: string): WayOut['changes'][number] {
+  return { do: 'type', row, text: `${amount} ${unit}`, kind: numericRows[row].kind, amount };
+}
+
+/** Sealing nothing at all. */
+export const unsealed: readonly WayOut[] = [
+  { label: 'Leave out the second ferment', changes: [typeIn('bottleTime', 0, 'h')] },
+];
+
+/** How a bottle that could go over its limit is kept under it: less added, less at the start, or more left empty. */
+export function underLimit(formulation: Formulation): readonly WayOut[] {
+  return [...lessAdded(formulation), ...lessAtStart(formulation), ...moreEmpty(formulation)];
+}
+
+function lessAdded({ of }: Formulation): readonly WayOut[] {
+  const added = of('bottleSugar');
+  if (!(added > 0)) return [];
+  const allowed = Math.floor(of('bottleSugarMost') - (of('sugarForgotten') - added));
+  const some: readonly WayOut[] =
+    allowed > 0
+      ? [{ label: `Add only ${allowed} g/L to the bottle`, changes: [typeIn('bottleSugar', allowed, 'g/L')] }]
+      : [];
+  return [...some, { label: 'Add nothing to the bottle', changes: [{ do: 'clear', row: 'bottleSugar' }] }];
+}
+
+/**
+ * What the milk may start with, so that all of it would still be under the limit. The liquid is never less than its
+ * milk, so that a figure per litre of milk keeps to it. None where the sugar follows from a typed weight.
+ */
+function lessAtStart(formulation: Formulation): readonly WayOut[] {
+  const { of, evaluation } = formulation;
+  const typed = typedRows(formulation);
+  if (evaluation.standing.values.has('sugarLeft')) return [];
+  if (typed.includes('sweetenerMass') || typed.includes('caneEquivalent')) return [];
+  const start = of('bottleSugarMost') - of('bottleSugar');
+  if (!typed.includes('startingSugar') && typed.includes('sugarRate')) {
+    const rate = Math.floor(start - of('nativeSugar'));
+    if (!(rate >= 0)) return [];
+    return [{ label: `Sweeten the milk with only ${rate} g/L`, changes: [typeIn('sugarRate', rate, 'g/L')] }];
+  }
+  const whole = Math.floor(start);
+  return whole > 0
+    ? [{ label: `Start with only ${whole} g/L of sugar`, changes: [typeIn('startingSugar', whole, 'g/L')] }]
+    : [];
+}
+
+/** The same gas with more room over it: closed form, offered up to half of the bottle. */
+function moreEmpty({ of }: Formulation): readonly WayOut[] {
+  const room = roomForGas(of('gasForgotten'), of('waterShare'), of('forgottenHeat'), of('bottleLimit'));
+  const share = room / (1 + room);
+  if (!(share > 0) || share > bottles.mostHeadspace.value) return [];
+  return emptierBottle(share * of('bottleVolume'));
+}
+
+/** Leaving at least so much of the bottle empty, in mL. */
+export function emptierBottle(least: number): readonly WayOut[] {
+  const slack = 1e-9; // tolerance
+  const empty = Math.ceil(least - slack);
+  return [{ label: `Leave ${empty} mL of the bottle empty`, changes: [typeIn('bottleHeadspace', empty, 'mL')] }];
+}
+
+/** The nearest temperature at which the models still hold, for the room or for a bottle with one of its own. */
+export function roomWithinModels(
+  { at, celsius, coolest, warmest }: Extract<Problem, { readonly code: 'outsideModels' }>,
+  formulation: Formulation,
+): readonly WayOut[] {
+  const own = at === 'bottlePressureLikely' && typedRows(formulation).includes('bottleTemperature');
+  const row = own ? 'bottleTemperature' : 'roomTemperature';
+  const nearest = celsius < coolest ? coolest : warmest;
+  const label = `Keep the ${own ? 'bottle' : 'room'} at ${nearest} °C`;
+  return [{ label, changes: [typeIn(row, nearest, '°C')] }, ...letGo([row], formulation)];
+}

@@ -1,0 +1,78 @@
+import { convertNumber } from '../../measure/units';
+import { carrollHenry, fermenting, waterDensity } from '../../reference/fermenting';
+import { molarMasses } from '../../reference/physics';
+
+const pascalPerBar = convertNumber(1, 'bar', 'Pa');
+
+/** Density of pure water, kg/m³, from 0 to 100 °C at 1 atm. Source: Kell 1975. */
+export function waterDensityAt(celsius: number): number {
+  const numerator = waterDensity.numerator.reduceRight((sum, coefficient) => sum * celsius + coefficient, 0);
+  return numerator / (1 + waterDensity.denominator * celsius);
+}
+
+/**
+ * Solubility of carbon dioxide in water, mol per m³ and Pa, from 0 to 160 °C and to 1 MPa.
+ * Source: Carroll, Slupsky and Mather 1991, turned from mole fractions by the density of water.
+ */
+export function henryAt(celsius: number): number {
+  const kelvin = celsius + fermenting.zeroCelsius.value;
+  const logarithm = carrollHenry.coefficients.reduceRight((sum, coefficient) => sum / kelvin + coefficient, 0);
+  const pascal = 1000 * 1000 * Math.exp(logarithm);
+  return (1000 * waterDensityAt(celsius)) / (molarMasses.water.value * pascal);
+}
+
+/** Gas dissolved in water open to the air of the jar, which is all carbon dioxide at 1 atm: mol per m³. */
+export function saturationAt(celsius: number): number {
+  return henryAt(celsius) * fermenting.atmosphere.value;
+}
+
+/** Gas in moles per m³ of liquid from hexose in g per L of it, all of it through yeast: two for each. */
+export function gasFromSugar(hexose: number): number {
+  return (2 * 1000 * hexose) / molarMasses.hexose.value;
+}
+
+/** Hexose, g per L, that gives so much gas, mol per m³. */
+export function sugarFromGas(gas: number): number {
+  return (gas * molarMasses.hexose.value) / 2 / 1000;
+}
+
+/** A sealed bottle: share of its liquid that is water, and its gas space per liquid, both by volume. */
+export interface Sealed {
+  readonly water: number;
+  readonly room: number;
+}
+
+/** Room for gas in mol per m³ of liquid and Pa: what dissolves in its water, and what its gas space takes. */
+function capacity({ water, room }: Sealed, celsius: number): number {
+  const kelvin = celsius + fermenting.zeroCelsius.value;
+  return henryAt(celsius) * water + room / (fermenting.gasConstant.value * kelvin);
+}
+
+/**
+ * Gauge pressure, bar, of so much carbon dioxide (mol per m³ of liquid) in a sealed bottle: closed form, air and
+ * outside cancelling. Good to about 10 bar.
+ */
+export function pressureOf(gas: number, sealed: Sealed, celsius: number): number {
+  return gas / capacity(sealed, celsius) / pascalPerBar;
+}
+
+/** The gas, mol per m³ of liquid, that brings a sealed bottle to a gauge pressure in bar. */
+export function gasAtPressure(bar: number, sealed: Sealed, celsius: number): number {
+  return bar * pascalPerBar * capacity(sealed, celsius);
+}
+
+/** The gas space per liquid that keeps so much gas (mol per m³ of liquid) at a gauge pressure in bar; below 0 for none. */
+export function roomForGas(gas: number, water: number, celsius: number, bar: number): number {
+  const kelvin = celsius + fermenting.zeroCelsius.value;
+  return (gas / (bar * pascalPerBar) - henryAt(celsius) * water) * fermenting.gasConstant.value * kelvin;
+}
+
+/** How that gas is shared at a gauge pressure, mol per m³ of liquid. */
+export function shareGas(bar: number, { water, room }: Sealed, celsius: number) {
+  const pascal = bar * pascalPerBar;
+  const kelvin = celsius + fermenting.zeroCelsius.value;
+  return {
+    dissolved: pascal * henryAt(celsius) * water,
+    above: (pascal * room) / (fermenting.gasConstant.value * kelvin),
+  };
+}

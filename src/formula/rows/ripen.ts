@@ -1,0 +1,43 @@
+import { kitchen } from '../../reference/kitchen';
+import { atThisDoseAndSugar } from '../dose-and-sugar';
+import { isWithinModels } from '../models/ripening';
+import { outsideModels } from '../outside-models';
+import type { NumericRow } from '../row';
+
+export const roomTemperature: NumericRow = {
+  label: 'Room temperature',
+  symbol: 'T',
+  kind: 'temperature',
+  typed: 'rate',
+  range: { least: -20, most: 60, zero: true },
+  usual: () => {
+    const { low, high } = kitchen.roomTemperature;
+    return low === undefined || high === undefined ? null : { low, high };
+  },
+  ways: { usual: { words: 'The usual room.', formula: '{roomUsual}', rule: (x) => x.c('roomUsual') } },
+};
+
+export const readyTime: NumericRow = {
+  label: 'Ready to taste after',
+  symbol: 't',
+  kind: 'time',
+  typed: 'never',
+  range: { least: 0, most: 10000 },
+  bounds: { low: 'readySoonest', high: 'readyLatest' },
+  ways: {
+    ripening: {
+      words:
+        'The usual time at the usual room, times as long as this temperature takes it, less for more grains and for more sugar, divided by how fast this kitchen is.',
+      formula:
+        '{readyUsual} × {asLong} × ({usualDose} ÷ {grainRate})^{doseExponent} × ({usualStart} ÷ {startingSugar})^{sugarExponent} ÷ {pace}',
+      rule: (x) => {
+        const celsius = x.of('roomTemperature');
+        if (Number.isNaN(celsius)) return celsius;
+        if (!isWithinModels(celsius)) return x.fail(outsideModels('readyTime', celsius));
+        const sugar = x.of('startingSugar');
+        if (sugar <= 0) return x.fail({ code: 'nothingToRipen', at: 'readyTime' });
+        return (x.c('readyUsual') * x.of('asLong') * atThisDoseAndSugar(x)) / x.c('pace');
+      },
+    },
+  },
+};

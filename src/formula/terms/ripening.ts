@@ -1,0 +1,75 @@
+import { cardinalTemperatures, fermenting } from '../../reference/fermenting';
+import type { Coefficient } from '../../reference/origins';
+import { type Spread, timesAsLong } from '../models/ripening';
+import type { Access, Term } from '../row';
+
+function spreadAt(x: Access): Spread {
+  return timesAsLong(x.of('roomTemperature'), x.choices.grain.readyTemperature.value);
+}
+
+const ofModels = Object.values(cardinalTemperatures).map(({ optimum }) => optimum.origin);
+
+/** An end of the range of a time as a share of its middle. */
+function share({ value, low = value, high = value }: Coefficient, end: 'low' | 'high'): number {
+  return (end === 'low' ? low : high) / value;
+}
+
+/** What the ready time comes from. */
+export const ripeningTerms = {
+  usualStart: {
+    label: 'Usual sugar at the start, native included',
+    symbol: 's_u',
+    kind: 'concentration',
+    ways: {
+      usual: {
+        words: 'Native sugar, and the usual addition lowered by native sugar above what counts for nothing.',
+        formula: '{nativeSugar} + ({sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), if above 0)',
+        rule: (x) => {
+          const native = x.of('nativeSugar');
+          return native + Math.max(x.c('sugarUsual') - Math.max(native - x.c('nativeThreshold'), 0), 0);
+        },
+      },
+    },
+  },
+  asLong: {
+    label: 'Times as long as in the usual room',
+    symbol: 'θ',
+    kind: 'count',
+    origins: () => [cardinalTemperatures.plantarum.optimum.origin],
+    ways: {
+      cardinal: {
+        words:
+          'By the cardinal temperature model of a lactic acid bacterium of plant ferments: its growth in the usual room over its growth in this one.',
+        formula: 'γ(usual room) ÷ γ({roomTemperature})',
+        rule: (x) => spreadAt(x).likely,
+      },
+    },
+  },
+  readySoonest: {
+    label: 'Ready to taste at the soonest',
+    symbol: 't₋',
+    kind: 'time',
+    origins: () => [...ofModels, fermenting.ethanolActivation.origin],
+    ways: {
+      least: {
+        words:
+          'The short end of the usual time, and the least that any published temperature model makes of this room.',
+        formula: '{readyTime} × short end of the usual time ÷ its middle × least of the models ÷ {asLong}',
+        rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'low') * spreadAt(x).least) / x.of('asLong'),
+      },
+    },
+  },
+  readyLatest: {
+    label: 'Ready to taste at the latest',
+    symbol: 't₊',
+    kind: 'time',
+    origins: () => [...ofModels, fermenting.ethanolActivation.origin],
+    ways: {
+      most: {
+        words: 'The long end of the usual time, and the most that any published temperature model makes of this room.',
+        formula: '{readyTime} × long end of the usual time ÷ its middle × most of the models ÷ {asLong}',
+        rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'high') * spreadAt(x).most) / x.of('asLong'),
+      },
+    },
+  },
+} satisfies Record<string, Term>;

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { changeRecipe } from '../../src/formula/change';
+import { formulate } from '../../src/formula/formulate';
+import { labelOf } from '../../src/formula/labels';
+import type { NumericRowId } from '../../src/formula/order';
+import type { Problem } from '../../src/formula/problem';
+import type { Recipe } from '../../src/formula/recipe';
+import { waysOut } from '../../src/formula/ways-out';
+import { recipeOf, typed } from '../batches';
+import { codesAt, problemAt, worked } from '../results';
+
+function waysOf(recipe: Recipe, row: NumericRowId, code: Problem['code']) {
+  const formulation = formulate(recipe);
+  return waysOut(problemAt(formulation, row, code), formulation);
+}
+
+const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });
+const limited = (...cells: Recipe['given']): Recipe => given(typed('bottleLimit', 9), ...cells);
+const letGo = (row: NumericRowId) => `Let “${labelOf(row)}” go`;
+const sweetened = limited(typed('startingSugar', 15), typed('bottleSugar', 10));
+
+// By hand for `sweetened`: room for gas at 30 °C 3.006e-4 × 0.90722 + 0.0526316 ÷ (8.314463 × 303.15) = 2.9359e-4
+// mol/(m³·Pa), so 9 bar hold 264.2; less 38.6 dissolved 225.6 mol/m³, which is 20.32 g/L of hexose. In the liquid there
+// are 14.94 already, so 5.38 may be added, or with 10 added 10.32 there to begin with. All of it, 315.5 mol/m³, is under
+// 9 bar with a gas space of (315.5 ÷ 9e5 − 2.7271e-4) × 2520.5 = 0.1962 per mL: 16.4 % of 500 mL, 82.01 mL.
+describe('of a bottle over its limit', () => {
+  test.each<readonly [string, Recipe, readonly string[]]>([
+    [
+      'less is added, less there to begin with, more left empty, or nothing sealed',
+      sweetened,
+      [
+        'Add only 5 g/L to the bottle',
+        'Add nothing to the bottle',
+        'Start with only 10 g/L of sugar',
+        'Leave 83 mL of the bottle empty',
+        'Leave out the second ferment',
+      ],
+    ],
+    [
+      'the start stays as it was where the sugar that was left is known',
+      {
+        ...limited(typed('bottleSugar', 30)),
+        measured: { sugarLeft: { kind: 'concentration', amount: 10 } },
+      },
+      [
+        'Add only 10 g/L to the bottle',
+        'Add nothing to the bottle',
+        'Leave 201 mL of the bottle empty',
+        'Leave out the second ferment',
+      ],
+    ],
+    [
+      'sugar typed per litre stays in that row',
+      limited(typed('sugarRate', 30)),
+      ['Sweeten the milk with only 11 g/L', 'Leave 187 mL of the bottle empty', 'Leave out the second ferment'],
+    ],
+    [
+      'a typed weight of sweetener is left alone',
+      limited(typed('sweetenerMass', 20)),
+      ['Leave 189 mL of the bottle empty', 'Leave out the second ferment'],
+    ],
+    [
+      'nothing is sealed where what is dissolved already passes it',
+      given(typed('bottleLimit', 0.5)),
+      ['Leave out the second ferment'],
+    ],
+  ])('%s', (_, recipe, labels) => {
+    expect(waysOf(recipe, 'bottlePressureForgotten', 'overLimit').map(({ label }) => label)).toEqual(labels);
+  });
+
+  test.each([
+    ['Add only 5 g/L to the bottle', 'bottleSugar', 6],
+    ['Start with only 10 g/L of sugar', 'startingSugar', 11],
+  ] as const)('“%s” is as much as whole grams allow', (label, row, more) => {
+    const way = waysOf(sweetened, 'bottlePressureForgotten', 'overLimit').find((one) => one.label === label);
+    const under = changeRecipe(sweetened, way?.changes ?? []);
+    const over = changeRecipe(under, [{ do: 'type', row, text: `${more} g/L`, kind: 'concentration', amount: more }]);
+    expect(worked(under, 'bottlePressureForgotten')).toBeLessThanOrEqual(9);
+    expect(worked(over, 'bottlePressureForgotten')).toBeGreaterThan(9);
+  });
+
+  test('no start under the milk’s own sugar is offered', () => {
+    const recipe = given(typed('bottleLimit', 4));
+    expect(worked(recipe, 'bottleSugarMost')).toBeLessThan(formulate(recipe).of('nativeSugar'));
+    const labels = waysOf(recipe, 'bottlePressureForgotten', 'overLimit').map(({ label }) => label);
+    expect(labels).toEqual(['Leave out the second ferment']);
+  });
+
+  test('leaving out the second ferment leaves no pressure and no sugar to speak of', () => {
+    const { rows } = formulate(given(typed('bottleLimit', 4), typed('bottleTime', 0)));
+    expect(rows.bottlePressureForgotten).toMatchObject({ status: 'absent', absence: 'noBottle', problems: [] });
+    expect(rows.bottleSugarMost).toMatchObject({ status: 'absent', absence: 'noBottle' });
+  });
+});
+
+describe('of what else a bottle can have', () => {
+  test.each<readonly [string, Recipe, NumericRowId, Problem['code'], readonly string[]]>([
+    [
+      'no sugar under its limit: nothing is sealed',
+      given(typed('bottleLimit', 0.5)),
+      'bottleSugarMost',
+      'noSugarUnderLimit',
+      ['Leave out the second ferment'],
+    ],
+    [
+      'too little left empty: the least, or the usual',
+      given(typed('bottleHeadspace', 5)),
+      'bottleHeadspace',
+      'bottleTooFull',
+      ['Leave 15 mL of the bottle empty', letGo('bottleHeadspace')],
+    ],
+    [
+      'a cold room: the coolest that the models know, or the usual one',
+      given(typed('roomTemperature', 12)),
+      'readyTime',
+      'outsideModels',
+      ['Keep the room at 16 °C', letGo('roomTemperature')],
+    ],
+    [
+      'a bottle kept too warm: the warmest, or that of the room',
+      given(typed('bottleTemperature', 34)),
+      'bottlePressureLikely',
+      'outsideModels',
+      ['Keep the bottle at 30 °C', letGo('bottleTemperature')],
+    ],
+  ])('%s', (_, recipe, row, code, labels) => {
+    expect(waysOf(recipe, row, code).map(({ label }) => label)).toEqual(labels);
+  });
+
+  test('a bottle in a room too warm for any model waits for the room', () => {
+    expect(codesAt(formulate(given(typed('roomTemperature', 33))), 'bottlePressureLikely')).toContain('outsideModels');
+    expect(waysOf(given(typed('roomTemperature', 33)), 'readyTime', 'outsideModels')[0]?.label).toBe(
+      'Keep the room at 30 °C',
+    );
+  });
+});

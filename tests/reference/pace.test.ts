@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { learning } from '../../src/reference/pace';
+
+test('what learning the pace rests on is judged or remembered, never published', () => {
+  for (const { value, low, high, origin } of Object.values(learning)) {
+    expect(['judgement', 'from memory']).toContain(origin.kind);
+    expect(low ?? value).toBeLessThanOrEqual(value);
+    expect(high ?? value).toBeGreaterThanOrEqual(value);
+  }
+});
+
+test('batches of one kitchen differ less than kitchens do', () => {
+  expect(learning.batchSpread.value).toBeLessThan(learning.kitchenSpread.value);
+});
+
+test('days of waiting are told apart as roughly as days, makes more finely than a batch takes', () => {
+  expect(learning.sameCarton.value).toBe(24);
+  expect(learning.sameMake.value).toBeLessThan(8);
+});
