@@ -17,15 +17,17 @@ export const cautionTopics = [
 ] as const;
 export type CautionTopic = (typeof cautionTopics)[number];
 
-type Condition = (choices: Choices, recipe: Recipe) => boolean;
+type Condition = (choices: Choices, recipe: Recipe, rows: Formulation['rows']) => boolean;
 type Entry = readonly [topic: CautionTopic, condition: Condition];
 
 const always: Condition = () => true;
 // A carton is heat-treated and closed; a can let down with tap water counts with what is made at home.
-const isHomemade: Condition = ({ source }) => source.family !== 'carton';
+const isHomemade = ({ source }: Choices): boolean => source.family !== 'carton';
 const isNutOrSeed: Condition = ({ source }) => ['nut', 'seed', 'legume'].includes(source.family);
 const isSoaked: Condition = ({ source }) => source.soak?.drained === true;
-const isHeated: Condition = (_, { heat }) => heat !== undefined && heat !== null;
+// Where it can't be told whether there is a bottle, there may be one.
+const isBottled: Condition = (_, __, { bottleTime }) => bottleTime.value !== 0;
+const isHeated = (_: Choices, { heat }: Recipe): boolean => heat !== undefined && heat !== null;
 
 /** Whether the milk is warm on the way, so that it has to cool before the grains go in. */
 export function isWarm({ choices, recipe }: Pick<Formulation, 'choices' | 'recipe'>): boolean {
@@ -36,14 +38,22 @@ const entries = {
   jarsUnrated: ['pressure', always],
   lidLoose: ['pressure', always],
   headspace: ['pressure', always],
-  sealedGlass: ['pressure', always],
-  yeastGoesOn: ['pressure', always],
+  sealedGlass: ['pressure', isBottled],
+  limitMeans: ['pressure', isBottled],
+  yeastGoesOn: ['pressure', isBottled],
+  testBottle: ['pressure', isBottled],
+  openBottles: ['pressure', isBottled],
+  forgottenBottles: ['pressure', isBottled],
+  sugarReading: ['pressure', isBottled],
   throwOut: ['spoilage', always],
   acidityLine: ['spoilage', isHomemade],
   acidityLimits: ['spoilage', always],
-  waitOnlyCartons: ['spoilage', (choices, recipe) => !isHomemade(choices, recipe)],
+  howToTest: ['spoilage', always],
+  passedOnly: ['spoilage', isBottled],
+  waitOnlyCartons: ['spoilage', (choices) => !isHomemade(choices)],
   readyIsARange: ['spoilage', always],
   keepCold: ['spoilage', always],
+  timeOut: ['spoilage', always],
   dangerZone: ['spoilage', always],
   treatedNuts: ['cleanliness', isNutOrSeed],
   cultureIsNoCure: ['cleanliness', always],
@@ -66,9 +76,9 @@ const entries = {
 const table: Readonly<Record<CautionId, Entry>> = entries;
 
 /** Whether a caution holds for this batch. */
-export function holdsFor(id: CautionId, { choices, recipe }: Formulation): boolean {
+export function holdsFor(id: CautionId, { choices, recipe, rows }: Formulation): boolean {
   const [, condition] = table[id];
-  return condition(choices, recipe);
+  return condition(choices, recipe, rows);
 }
 
 /** What a caution is about. */

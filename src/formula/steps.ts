@@ -3,6 +3,7 @@ import { type Note, notesOf } from '../reference/source-notes';
 import { sweetenerNotes } from '../reference/sweetener-notes';
 import { findCaution } from './cautions';
 import type { Formulation } from './formulate';
+import { bottleStep, chillStep, keepStep, secondStep } from './step-words/bottling';
 import { coolStep, coverStep, cultureStep, liftStep, waitStep } from './step-words/culturing';
 import { blendStep, chooseStep, drainStep, heatStep, soakStep, strainStep } from './step-words/making-milk';
 import { Pen } from './step-words/pen';
@@ -33,6 +34,10 @@ export function stepsOf(formulation: Formulation, write: WriteAmount, kitchen?: 
     coverStep(pen),
     waitStep(pen),
     liftStep(pen),
+    bottleStep(pen),
+    secondStep(pen),
+    chillStep(pen),
+    keepStep(pen),
   ].filter((draft) => draft !== null);
   const notes = placedNotes(formulation);
   return drafts.map((draft) => ({
@@ -60,7 +65,7 @@ const placesOfNotes: Readonly<Record<Note['step'], readonly StepId[]>> = {
   sweeten: ['sweeten', 'blend'],
   culture: ['culture'],
   ferment: ['wait'],
-  keep: ['lift'],
+  keep: ['keep'],
 };
 
 /** Cautions of the table that a cook needs while at that step, and that its sentences don't say themselves. */
@@ -72,8 +77,11 @@ const placesOfCautions: readonly (readonly [CautionId, readonly StepId[]])[] = [
   ['jarsUnrated', ['cover']],
   ['acidityLine', ['wait']],
   ['waitOnlyCartons', ['wait']],
-  ['throwOut', ['lift']],
-  ['keepCold', ['lift']],
+  ['howToTest', ['wait']],
+  ['passedOnly', ['bottle']],
+  ['sealedGlass', ['bottle']],
+  ['throwOut', ['keep']],
+  ['timeOut', ['keep']],
 ];
 
 function placedNotes(formulation: Formulation): readonly Placed[] {

@@ -6,7 +6,7 @@ import { type RowId, rowOrder } from '../../src/formula/order';
 import type { Recipe } from '../../src/formula/recipe';
 import { cautions } from '../../src/reference/cautions';
 import { sources } from '../../src/reference/sources';
-import { anyRecipe, recipeOf, sourceIds } from '../batches';
+import { anyRecipe, recipeOf, sourceIds, typed } from '../batches';
 
 function at(row: RowId, changes: Partial<Recipe> = {}): readonly string[] {
   return cautionsAt(row, formulate(recipeOf(changes))).map(({ id }) => id);
@@ -21,6 +21,7 @@ function sentenceFor(changes: Partial<Recipe>): string {
 }
 
 const honey = { sweetener: [{ id: 'honey', share: 1 }] } as const;
+const unbottled = { given: [typed('bottleTime', 0)] } as const;
 const heated = { heat: { what: 'milk', temperature: 85, minutes: 5 } } as const;
 
 describe('a caution at a row', () => {
@@ -38,6 +39,14 @@ describe('a caution at a row', () => {
     ['acidityLine', 'finalPH', { source: 'coconutMilk' }, { source: 'cartonSweetened' }],
     ['sweetener:agave', 'sweetener', { sweetener: [{ id: 'agave', share: 1 }] }, {}],
     ['brazilNut:0', 'source', { source: 'brazilNut' }, {}],
+    ['sealedGlass', 'bottleTime', {}, unbottled],
+    ['passedOnly', 'bottleTime', {}, unbottled],
+    ['testBottle', 'bottleTime', {}, unbottled],
+    ['openBottles', 'bottleTime', { given: [typed('bottleTime', 3)] }, unbottled],
+    ['forgottenBottles', 'bottlePressureForgotten', {}, unbottled],
+    ['yeastGoesOn', 'bottlePressureForgotten', {}, unbottled],
+    ['limitMeans', 'bottleLimit', {}, unbottled],
+    ['sugarReading', 'sugarLeft', {}, unbottled],
   ])('%s stands at %s only where it applies', (id, row, holds, not) => {
     expect(at(row, holds)).toContain(id);
     expect(at(row, not)).not.toContain(id);
@@ -55,6 +64,19 @@ describe('a caution at a row', () => {
       { id: 'honey', share: 0.1 },
     ] as const;
     expect(at('sweetener', { sweetener })).toContain('honeyInfants');
+  });
+
+  test('about bottles stands where their time can’t be read: there may be one', () => {
+    expect(at('bottleTime', { given: [typed('bottleTime', null)] })).toContain('sealedGlass');
+  });
+
+  test('about acidity says how to test it, whatever the milk', () => {
+    expect(at('finalPH')).toEqual(['acidityLine', 'acidityLimits', 'howToTest']);
+    expect(at('finalPH', { source: 'cartonPlain' })).toContain('howToTest');
+  });
+
+  test('about time out of the fridge stands at the days it keeps', () => {
+    expect(at('keepDays')).toEqual(['throwOut', 'keepCold', 'timeOut']);
   });
 
   test('is not said a second time in the words of the choice', () => {

@@ -46,7 +46,9 @@ describe.each(everyBatch)('steps of $source with $grains grains', (changes) => {
   test('stand in the order of the work, each once', () => {
     const ids = steps.map(({ id }) => id);
     expect(ids).toEqual(stepOrder.filter((id) => ids.includes(id)));
-    expect(ids).toEqual(expect.arrayContaining(['choose', 'blend', 'sweeten', 'culture', 'cover', 'wait', 'lift']));
+    expect(ids).toEqual(
+      expect.arrayContaining(['choose', 'blend', 'sweeten', 'culture', 'cover', 'wait', 'lift', 'bottle', 'keep']),
+    );
   });
 
   test('hold the amounts', () => {
@@ -176,8 +178,9 @@ test.each(['cartonPlain', 'cartonSweetened', 'coconutWater'] as const)('%s is po
 });
 
 test('only a carton may wait for days', () => {
-  expect(notesOf('wait', { source: 'cartonPlain' })).toEqual([expect.stringContaining('Waiting for days')]);
-  expect(notesOf('wait', { source: 'coconutMilk' })).toEqual([expect.stringContaining('pH 4.6')]);
+  const howTo = expect.stringContaining('clean spoon');
+  expect(notesOf('wait', { source: 'cartonPlain' })).toEqual([expect.stringContaining('Waiting for days'), howTo]);
+  expect(notesOf('wait', { source: 'coconutMilk' })).toEqual([expect.stringContaining('pH 4.6'), howTo]);
 });
 
 describe('fresh coconut', () => {
@@ -282,13 +285,74 @@ describe('several jars', () => {
   });
 });
 
-test('the wait is the usual hours of the grains, as an estimate, under a cover that lets gas out', () => {
+test('the wait is the range of hours of this batch, as an estimate, under a cover that lets gas out', () => {
   expect(textOf('wait', {})).toBe(
-    'Leave it at room temperature and taste it from 8 h on. At 21 °C (70 °F) it usually takes 8 h to 16 h: an estimate, not a promise.',
+    'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, at most 16 h: an estimate, not a promise.',
   );
+  expect(textOf('wait', { given: [typed('roomTemperature', 26)] })).toMatch(/taste it from [4-6](\.\d)? h on/);
   expect(textOf('cover', {})).toMatch(/cloth, an airlock, or a lid that is not tightened/);
 });
 
 test('the grains end in their resting jar', () => {
   expect(textOf('lift', {})).toMatch(/Expected kefir: <drinkVolume>\..+resting jar/);
+});
+
+test('a wait that no model tells names the room to mend', () => {
+  const text = textOf('wait', { given: [typed('roomTemperature', 12)] });
+  expect(text).toMatch(
+    /^Leave it at <roomTemperature>\. Likely ready after the amount the sheet gives once “Ready to taste/,
+  );
+});
+
+describe('bottles', () => {
+  test('are filled, left, chilled and kept, in that order', () => {
+    expect(idsFor({}).slice(-5)).toEqual(['lift', 'bottle', 'second', 'chill', 'keep']);
+  });
+
+  test('are as many as it takes, with room left, and nothing is said of sugar where none is added', () => {
+    expect(textOf('bottle', {})).toBe(
+      'Clean bottles made for fizz, of <bottleVolume> to the rim: <bottleCount>. Leave this much empty in each: <bottleHeadspace>. One that comes out less full is no harm. Close them.',
+    );
+  });
+
+  test('take sugar as so much cane sugar each', () => {
+    // 475 mL at 10 g/L are 4.75 g of hexose; 1.0505 g of it to a gram of sugar: 4.52 g.
+    const given = [typed('bottleSugar', 10)];
+    expect(textOf('bottle', { given })).toContain('<bottleSugar>. As white cane sugar that is 4.5 g (0.16 oz) in each');
+  });
+
+  test('say what builds up, and how to look after them', () => {
+    expect(textOf('second', {})).toMatch(
+      /<bottleTime> at <bottleTemperature>\. .+<bottlePressureLikely>\..+<bottlePressureForgotten>\. Check before/,
+    );
+    expect(textOf('second', { given: [typed('bottleTemperature', 34)] })).not.toContain('Likely pressure');
+  });
+
+  test('are opened cold', () => {
+    expect(textOf('chill', {})).toMatch(/for about 4 h before you open any\. Open each cold: in a towel, slowly/);
+  });
+
+  test('come with their cautions', () => {
+    expect(notesOf('bottle', {})).toEqual([
+      expect.stringContaining('Bottle only kefir that has passed'),
+      expect.stringContaining('can burst'),
+    ]);
+  });
+
+  test('are not spoken of where there is no second ferment', () => {
+    const given = [typed('bottleTime', 0)];
+    expect(idsFor({ given }).slice(-2)).toEqual(['lift', 'keep']);
+    expect(allText(stepsFor({ given }))).not.toMatch(/bottles/);
+  });
+});
+
+test('it keeps for the days of its source, as a range', () => {
+  expect(textOf('keep', {})).toBe(
+    'Keep it in the refrigerator, at 5 °C (41 °F) or less. Usual, counted from straining: <keepDays>. Kitchens differ: 6 to 8 days.',
+  );
+  expect(textOf('keep', { source: 'coconutMilk' })).toContain('7 to 10 days');
+  expect(notesOf('keep', {})).toEqual([
+    expect.stringContaining('mould'),
+    expect.stringContaining('Out of the refrigerator'),
+  ]);
 });

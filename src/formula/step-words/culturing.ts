@@ -38,18 +38,19 @@ export function coverStep(pen: Pen): StepDraft {
   return { ...step, text, perJar: `Milk and grains in each jar: ${fill}.` };
 }
 
-/** When to taste: the usual hours of these grains at their usual temperature, as an estimate. */
+/** When to taste: the range of hours of this batch, as an estimate; the row to mend where no time can be told. */
 export function waitStep(pen: Pen): StepDraft {
-  const { readyTime, readyTemperature } = pen.formulation.choices.grain;
-  const [from, to] = [readyTime.low ?? readyTime.value, readyTime.high ?? readyTime.value];
-  const [first, last] = [pen.quantity(from, 'time'), pen.quantity(to, 'time')];
-  const room = pen.quantity(readyTemperature.value, 'temperature');
+  const { range } = pen.formulation.rows.readyTime;
+  const from = range === null ? null : pen.quantity(range.low, 'time');
+  const to = range === null ? null : pen.quantity(range.high, 'time');
+  const room = pen.amount('roomTemperature');
+  const likely = `Likely ready after ${pen.amount('readyTime')}`;
   return {
     id: 'wait',
     title: 'Wait and taste',
     text: say(
-      `Leave it at room temperature and taste it from ${first} on.`,
-      `At ${room} it usually takes ${first} to ${last}: an estimate, not a promise.`,
+      from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
+      to === null ? `${likely}.` : `${likely}, at most ${to}: an estimate, not a promise.`,
     ),
   };
 }

@@ -16,6 +16,10 @@ export const stepOrder = [
   'cover',
   'wait',
   'lift',
+  'bottle',
+  'second',
+  'chill',
+  'keep',
 ] as const;
 export type StepId = (typeof stepOrder)[number];
 
