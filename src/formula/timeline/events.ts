@@ -1,0 +1,163 @@
+import { kitchen as limits } from '../../reference/kitchen';
+import type { Formulation } from '../formulate';
+import { Pen, say } from '../step-words/pen';
+import type { WriteAmount } from '../step-words/step';
+import type { Kitchen } from '../write-row';
+import { writeElapsed } from './elapsed-words';
+import type { TimelineEvent } from './event';
+import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
+
+/**
+ * Everything planned of a batch as events with their words, in order. Rows are written by `write`, times as `kitchen`
+ * reads them. Hours in the words are elapsed hours; what day and time an event is at follows from its instant.
+ */
+export function eventsOf(
+  schedule: Schedule,
+  formulation: Formulation,
+  write: WriteAmount,
+  kitchen: Kitchen,
+): readonly TimelineEvent[] {
+  const words = new EventWords(schedule, new Pen(formulation, write, kitchen), kitchen.decimalComma);
+  return schedule.steps.map((step) => {
+    const { id, at, minutes, hands } = step;
+    const text = words[step.kind](step);
+    return { id, batch: schedule.batch, batchName: schedule.name, title: words.title(step), text, at, minutes, hands };
+  });
+}
+
+/** What a step is called. */
+export function titleOf({ kind }: PlannedStep, isLiquid: boolean): string {
+  return kind === 'make' && isLiquid ? 'Pour the milk and set up the jar' : titles[kind];
+}
+
+const titles: Readonly<Record<StepKind, string>> = {
+  soak: 'Put it to soak',
+  make: 'Make the milk and set up the jar',
+  taste: 'Taste it for the first time',
+  check: 'Taste it and test its pH',
+  strain: 'Strain the grains out',
+  bottle: 'Bottle it',
+  chill: 'Put the bottles into the fridge',
+  drink: 'Drink the first glass',
+  last: 'Last day to drink it',
+};
+
+/** The words of each kind of step of one batch. */
+class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => string>> {
+  constructor(
+    private readonly schedule: Schedule,
+    private readonly pen: Pen,
+    private readonly decimalComma: boolean,
+  ) {}
+
+  title(step: PlannedStep): string {
+    return titleOf(step, this.pen.formulation.choices.source.form === 'liquid');
+  }
+
+  soak(): string {
+    const { soak, plural } = this.pen.formulation.choices.source;
+    return say(
+      `Cover ${this.pen.amount('sourceMass')} of ${plural} with water: ${this.pen.amount('soakWater')}.`,
+      soak?.place === 'refrigerator' ? `Into the fridge${this.forAbout('soak')}.` : null,
+    );
+  }
+
+  make(): string {
+    const { source, sweetener, grain } = this.pen.formulation.choices;
+    const sweet = sweetener.map(({ entry }) => entry.name).join(' and ');
+    const milk =
+      source.form === 'liquid'
+        ? `Pour the ${source.plural}: ${this.pen.amount('sourceMass')}.`
+        : `Blend the ${source.plural} with water, ${this.pen.amount('blendWater')}, and strain: ${this.pen.amount('milkVolume')} of milk.`;
+    const isSweet = this.pen.value('sweetenerMass') !== 0;
+    return say(
+      milk,
+      isSweet ? `${sweet}: ${this.pen.amount('sweetenerMass')}.` : null,
+      `${grain.name}: ${this.pen.amount('grainMass')}. Fill the jars and cover them so that gas escapes.`,
+    );
+  }
+
+  taste(): string {
+    return say(
+      'From here on it may be ready: taste it, and see whether it is sour enough for you.',
+      this.likely('ferment', 'Likely ready', 'after the grains went in'),
+    );
+  }
+
+  check({ id }: PlannedStep): string {
+    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
+    if (this.pen.formulation.choices.source.family !== 'carton') return this.throwOut();
+    const { checks } = this;
+    const isLast = checks.at(-1)?.id === id;
+    return say(
+      'Only if it was not ready before: taste it and test its pH.',
+      isLast ? `This is the stop: if it is not at ${line} or less, throw it out.` : null,
+    );
+  }
+
+  strain(): string {
+    const drink = this.pen.value('drinkVolume') === null ? null : `Expect ${this.pen.amount('drinkVolume')} of kefir.`;
+    const isHome = this.pen.formulation.choices.source.family !== 'carton';
+    const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
+    return say(
+      this.likely('ferment', 'Likely ready', 'after the grains went in'),
+      'Taste it; if it is as you like it, strain the grains out and feed them.',
+      drink,
+      hasSecond ? null : 'The kefir goes into the fridge.',
+      isHome ? this.throwOut() : null,
+    );
+  }
+
+  bottle(): string {
+    return `Fill the bottles, leave room in them, and close them. Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`;
+  }
+
+  chill(): string {
+    return 'Cold stops most of the fizz. Open the first bottle slowly, over the sink, when it is cold.';
+  }
+
+  drink(): string {
+    return 'It is cold through: time for the first glass.';
+  }
+
+  last(): string {
+    const days = this.pen.value('keepDays');
+    const keeps = days === null ? null : `It keeps about ${this.pen.amount('keepDays')} in the fridge.`;
+    return say(keeps, 'Drink what is left, or throw it out; at any sign of mould, at once.');
+  }
+
+  private get checks(): readonly PlannedStep[] {
+    return this.schedule.steps.filter(({ kind }) => kind === 'check');
+  }
+
+  private elapsed(minutes: number): string {
+    return writeElapsed(minutes, this.decimalComma);
+  }
+
+  private throwOut(): string {
+    const hours = this.pen.quantity(limits.acidityTime.value, 'time');
+    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
+    return `If it is not at ${line} or less ${hours} after the grains went in, throw it out; taste is no test.`;
+  }
+
+  private wait(kind: WaitKind): PlannedWait | undefined {
+    return this.schedule.waits.find((wait) => wait.kind === kind);
+  }
+
+  private forAbout(kind: WaitKind): string {
+    const wait = this.wait(kind);
+    return wait === undefined ? '' : ` for ${this.elapsed(wait.to - wait.from)}`;
+  }
+
+  /** The likely length of a wait with its range, and that it is planned shorter or longer where it is. */
+  private likely(kind: WaitKind, begin: string, end: string): string | null {
+    const wait = this.wait(kind);
+    if (wait === undefined) return null;
+    const { low, likely, high } = wait.range;
+    const hours = (minutes: number): string => this.elapsed(minutes);
+    const planned = wait.to - wait.from;
+    const spread = low === high ? '' : ` (${hours(low)} to ${hours(high)})`;
+    const differs = planned === likely ? '' : `; planned after ${hours(planned)}`;
+    return `${begin} ${hours(likely)}${spread} ${end}${differs}.`;
+  }
+}

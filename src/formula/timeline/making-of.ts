@@ -1,0 +1,134 @@
+import { convertNumber } from '../../measure/units';
+import { handwork } from '../../reference/handwork';
+import { kitchen as limits } from '../../reference/kitchen';
+import type { Coefficient } from '../../reference/origins';
+import type { Formulation, RowResult } from '../formulate';
+import { readGiven } from '../givens';
+import { type NumericRowId, type StockId, stockRows } from '../order';
+import { numericRows } from '../sheet';
+import { describeProblem } from '../words';
+import type { Kitchen } from '../write-row';
+import type { Making, Wait } from './making';
+
+/** The batch that is planned, beside what is worked out of it. */
+export interface PlannedBatch {
+  readonly id: string;
+  readonly name: string;
+  readonly opened?: { readonly days: number };
+}
+
+/**
+ * What a plan has to know of a batch that is worked out. Times are whole minutes in steps of five. A homemade milk is
+ * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that;
+ * then its pH is checked at that line. Daily checks are only for a carton opened for this batch.
+ */
+export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
+  const { rows, choices } = formulation;
+  const ferment = fermentOf(formulation, kitchen);
+  const second = secondOf(formulation);
+  const isCarton = choices.source.family === 'carton';
+  const isSlow = !isCarton && 'wait' in ferment && ferment.wait.high > sourLine;
+  const keep = keepOf(rows.keepDays);
+  return {
+    batch: id,
+    name,
+    soak: soakOf(formulation),
+    make: makeOf(formulation),
+    ferment,
+    taste: handwork.taste.value,
+    strain: handwork.strain.value,
+    second,
+    chill: chillOf(keep, second),
+    keep,
+    checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
+    grains: {
+      ...{ kind: formulation.recipe.grains, name: choices.grain.name },
+      ...{ need: numberAt(formulation, 'grainMass') ?? 0, have: stockOf(formulation, 'grains') },
+    },
+    jars: {
+      ...{ kind: formulation.recipe.vessel, name: choices.jar.name },
+      ...{ need: numberAt(formulation, 'vesselCount') ?? 1, have: stockOf(formulation, 'jars') },
+    },
+  };
+}
+
+const sourLine = minutesOf(limits.acidityTime.value);
+
+function minutesOf(hours: number): number {
+  const { value: step } = handwork.step;
+  return Math.round(convertNumber(hours, 'h', 'min') / step) * step;
+}
+
+function waitOf(low: number, likely: number, high: number): Wait {
+  return { low: minutesOf(low), likely: minutesOf(likely), high: minutesOf(high) };
+}
+
+/** A time that was typed is as long as that; else it may be as long as is usual. */
+function rangedWait({ status }: RowResult, likely: number, { low, high }: Partial<Coefficient>): Wait {
+  if (status === 'given') return waitOf(likely, likely, likely);
+  return waitOf(Math.min(low ?? likely, likely), likely, Math.max(high ?? likely, likely));
+}
+
+function numberAt({ rows }: Formulation, id: NumericRowId): number | null {
+  const { value } = rows[id];
+  return typeof value === 'number' ? value : null;
+}
+
+/** What steeps in its blending water is stood beside, and its few minutes count as work. */
+function soakOf(formulation: Formulation): Making['soak'] {
+  const { soak } = formulation.choices.source;
+  const hours = numberAt(formulation, 'soakTime') ?? soak?.hours.value ?? 0;
+  if (soak === null || soak.place === 'blending water' || hours <= 0) return null;
+  return { minutes: handwork.soak.value, wait: rangedWait(formulation.rows.soakTime, hours, soak.hours) };
+}
+
+function makeOf(formulation: Formulation): number {
+  const { recipe, choices } = formulation;
+  const { soak, form } = choices.source;
+  const loads = Math.ceil(numberAt(formulation, 'blenderLoads') ?? 1);
+  const steep = soak?.place === 'blending water' ? minutesOf(numberAt(formulation, 'soakTime') ?? soak.hours.value) : 0;
+  const milk = form === 'liquid' ? handwork.pour.value : handwork.weigh.value + steep + loads * handwork.load.value;
+  const heat = recipe.heat === null || recipe.heat === undefined ? 0 : handwork.heat.value + recipe.heat.minutes;
+  const jars = Math.max(numberAt(formulation, 'vesselCount') ?? 1, 1);
+  const { value: step } = handwork.step;
+  return Math.ceil((milk + Math.max(heat, 0) + handwork.setUp.value + jars * handwork.jar.value) / step) * step;
+}
+
+function fermentOf({ rows, choices }: Formulation, kitchen: Kitchen): Making['ferment'] {
+  const { value, range, problems } = rows.readyTime;
+  if (typeof value !== 'number') {
+    const [why] = problems;
+    return { why: why === undefined ? 'The sheet has no time for the first ferment.' : describeProblem(why, kitchen) };
+  }
+  const { low, likely, high } = waitOf(range?.low ?? value, value, range?.high ?? value);
+  const most = choices.source.family === 'carton' || likely > sourLine ? high : Math.min(high, sourLine);
+  return { wait: { low: Math.min(low, likely), likely, high: Math.max(most, likely) } };
+}
+
+function secondOf(formulation: Formulation): Making['second'] {
+  const row = formulation.rows.bottleTime;
+  const hours = numberAt(formulation, 'bottleTime') ?? 0;
+  if (hours <= 0) return null;
+  const usual = numericRows.bottleTime.usual?.(formulation.evaluation) ?? {};
+  return { bottle: handwork.bottle.value, wait: rangedWait(row, hours, usual), fridge: handwork.fridge.value };
+}
+
+function keepOf({ value }: RowResult): number | null {
+  return typeof value === 'number' ? Math.round(convertNumber(value, 'day', 'min')) : null;
+}
+
+/** Cold through after some hours, and drunk as long as it keeps; within a day where that is not known. */
+function chillOf(keep: number | null, second: Making['second']): Wait {
+  const low = minutesOf(handwork.chill.value);
+  const gone = second === null ? 0 : second.bottle + second.wait.high + second.fridge;
+  return { low, likely: low, high: Math.max(low, (keep ?? low + convertNumber(1, 'day', 'min')) - gone) };
+}
+
+/** What there is of a stock, in the unit of its row; null where nothing readable was typed. */
+function stockOf({ recipe, evaluation }: Formulation, stock: StockId): number | null {
+  const have = recipe.onHand?.[stock];
+  if (have === undefined) return null;
+  const row = stockRows[stock];
+  const read = readGiven(evaluation, row, numericRows[row], have);
+  return typeof read === 'number' ? read : null;
+}

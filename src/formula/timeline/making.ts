@@ -1,0 +1,41 @@
+import type { GrainId } from '../../reference/grains';
+import type { JarId } from '../../reference/jars';
+
+/** How long a wait may last, in whole minutes: low ≤ likely ≤ high. */
+export interface Wait {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
+/** So much of a thing that a batch keeps busy, and what there is of it; null where that is not known. */
+export interface Held<Kind extends string> {
+  readonly kind: Kind;
+  readonly name: string;
+  readonly need: number;
+  readonly have: number | null;
+}
+
+/** What a plan has to know of a batch. All times are whole minutes; those of handwork are not negative. */
+export interface Making {
+  readonly batch: string;
+  readonly name: string;
+  /** Putting it to soak, and the soak; null for what goes straight into the blender. */
+  readonly soak: { readonly minutes: number; readonly wait: Wait } | null;
+  /** From the source to a covered jar. */
+  readonly make: number;
+  /** The first ferment; or why there is no time for it. */
+  readonly ferment: { readonly wait: Wait } | { readonly why: string };
+  readonly taste: number;
+  readonly strain: number;
+  /** Bottling, the second ferment, and putting the bottles into the fridge; null where there is none. */
+  readonly second: { readonly bottle: number; readonly wait: Wait; readonly fridge: number } | null;
+  /** From the fridge door to the first glass; as long as it keeps, it may only grow. */
+  readonly chill: Wait;
+  /** From straining to the last drinkable day; null where that is not known. */
+  readonly keep: number | null;
+  /** For a carton opened for this batch: on how many days it is looked at before it is given up. */
+  readonly checks: number | null;
+  readonly grains: Held<GrainId>;
+  readonly jars: Held<JarId>;
+}

@@ -1,0 +1,99 @@
+import type { Instant } from './event';
+import type { PlannedStep, Schedule, WaitKind } from './schedule';
+import { dayMinutes, type Span, type WallClock } from './span';
+
+/** A place in the picture, in percent of its width. */
+export interface Place {
+  readonly left: number;
+  readonly width: number;
+}
+
+export interface DrawnSpan extends Place {
+  readonly kind: WaitKind | 'work' | 'ripe';
+  /** Whether it goes on beyond the picture. */
+  readonly isOpen: boolean;
+}
+
+export interface DrawnMark {
+  readonly step: PlannedStep;
+  readonly left: number;
+}
+
+export interface DrawnBatch {
+  readonly batch: string;
+  readonly name: string;
+  readonly spans: readonly DrawnSpan[];
+  readonly marks: readonly DrawnMark[];
+}
+
+/** All planned batches on one line of time, from the midnight before the first start to the last first glass. */
+export interface Picture extends Span {
+  readonly nights: readonly Place[];
+  /** Each day with its beginning; `isNamed` where there is room for its name. */
+  readonly days: readonly (Place & { readonly at: Instant; readonly isNamed: boolean })[];
+  readonly rows: readonly DrawnBatch[];
+}
+
+const mostDays = 100;
+const mostNamed = 10; // geometry: names of days that fit side by side
+
+/**
+ * Where everything stands in the drawing. The fridge is only drawn as far as the last first glass, since days of
+ * keeping would leave no room for the hours of making. What begins more than 100 days after the first is left to the
+ * words. Null where nothing is planned.
+ */
+export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): Picture | null {
+  const starts = schedules.map(({ start }) => start);
+  if (starts.length === 0) return null;
+  const first = Math.min(...starts);
+  const near = schedules.filter(({ start }) => start - first < mostDays * dayMinutes);
+  const end = Math.max(...near.map(endOf));
+  const from = clock.midnights(first - 2 * dayMinutes, first + 1).at(-1) ?? first;
+  const to = clock.midnights(end, end + 2 * dayMinutes)[0] ?? end;
+  const place = (span: Span): Place => placeIn({ from, to }, span);
+  const midnights = clock.midnights(from, to);
+  const every = Math.ceil(midnights.length / mostNamed);
+  return {
+    from,
+    to,
+    nights: midnights.length > 2 * mostNamed ? [] : clock.nights(from, to).map(place),
+    days: midnights.map((at, day) => {
+      return { at, isNamed: day % every === 0, ...place({ from: at, to: midnights[day + 1] ?? to }) };
+    }),
+    rows: near.map((schedule) => drawBatch(schedule, { from, to }, place)),
+  };
+}
+
+/** When a plan is over: its first glass, or its last work where it stops before. */
+export function endOf({ drink, start, steps }: Schedule): Instant {
+  return drink ?? Math.max(start, ...steps.map(({ at, minutes }) => at + minutes));
+}
+
+function drawBatch(schedule: Schedule, frame: Span, place: (span: Span) => Place): DrawnBatch {
+  const { batch, name, waits, steps } = schedule;
+  const shown = steps.filter(({ at }) => at <= frame.to);
+  const last = steps.find(({ kind }) => kind === 'last')?.at ?? schedule.drink;
+  const spans = waits.flatMap((wait): DrawnSpan[] => {
+    if (wait.kind === 'fridge') {
+      const to = Math.max(last ?? wait.to, wait.to);
+      return [{ kind: 'fridge', isOpen: to > frame.to, ...place({ from: wait.from, to }) }];
+    }
+    const drawn: DrawnSpan = { kind: wait.kind, isOpen: false, ...place(wait) };
+    if (wait.kind !== 'ferment') return [drawn];
+    const ripe = { from: wait.from + wait.range.low, to: wait.from + wait.range.high };
+    return [drawn, { kind: 'ripe', isOpen: ripe.to > frame.to, ...place(ripe) }];
+  });
+  const work = shown
+    .filter(({ hands, kind }) => hands && kind !== 'check' && kind !== 'taste')
+    .map((step): DrawnSpan => {
+      return { kind: 'work', isOpen: false, ...place({ from: step.at, to: step.at + step.minutes }) };
+    });
+  const marks = shown.map((step): DrawnMark => ({ step, left: place({ from: step.at, to: step.at }).left }));
+  return { batch, name, spans: [...spans, ...work], marks };
+}
+
+function placeIn(frame: Span, { from, to }: Span): Place {
+  const length = frame.to - frame.from;
+  const clip = (at: Instant): number => Math.min(Math.max(at, frame.from), frame.to) - frame.from;
+  return { left: (100 * clip(from)) / length, width: (100 * (clip(to) - clip(from))) / length };
+}

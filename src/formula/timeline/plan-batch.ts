@@ -1,0 +1,99 @@
+import { convertNumber } from '../../measure/units';
+import { handwork } from '../../reference/handwork';
+import type { Instant } from './event';
+import type { Making } from './making';
+import { drinkAt, nightWork, planForwards, type Schedule } from './schedule';
+import { dayMinutes, type Span, type WallClock } from './span';
+
+/** When a batch is wanted: begun at a time, or ready to drink at one. */
+export interface Wanted {
+  readonly by: 'start' | 'drink';
+  readonly at: Instant;
+}
+
+export interface BatchPlan {
+  readonly making: Making;
+  readonly wanted: Wanted;
+  readonly schedule: Schedule;
+  /** Starts near the planned one that leave the night alone: the nearest before and the nearest after it. */
+  readonly offers: readonly Instant[];
+}
+
+/**
+ * One batch in time, from its start on or back from its first glass. Backwards, it is the latest start from which
+ * nothing falls into the quiet hours and the glass is there in time; where there is none, the latest start that is in
+ * time at all. A batch whose first ferment has no time is only planned up to it, from its wanted time on.
+ */
+export function planBatch(making: Making, wanted: Wanted, clock: WallClock): BatchPlan {
+  const nights = nightsAbout(making, wanted.at, clock);
+  const schedule =
+    wanted.by === 'start' ? planForwards(making, wanted.at, nights) : planBackwards(making, wanted.at, nights);
+  const offers =
+    nightWork(schedule).length === 0 ? [] : [-1, 1].flatMap((way) => searchStarts(making, schedule, nights, way));
+  return { making, wanted, schedule, offers };
+}
+
+/** Plans the same batch begun at another time, up to so many minutes later. The nights are only asked for once. */
+export function replanner(
+  { making, schedule }: BatchPlan,
+  later: number,
+  clock: WallClock,
+): (start: Instant) => Schedule {
+  const nights = nightsAbout(making, schedule.start, clock, later);
+  return (start) => planForwards(making, start, nights);
+}
+
+/** The latest plan whose first glass is cold at `wanted`. */
+function planBackwards(making: Making, wanted: Instant, nights: readonly Span[]): Schedule {
+  const { batch, name, ferment } = making;
+  if ('why' in ferment) {
+    return { batch, name, start: wanted, steps: [], waits: [], cold: null, drink: null, stopped: ferment.why };
+  }
+  const { least, most } = reachOf(making);
+  let inTime: Schedule | null = null;
+  for (let start = wanted - least; start >= wanted - most; start -= 1) {
+    const schedule = planForwards(making, start, nights);
+    if (schedule.cold === null) continue;
+    const isCold = schedule.cold + making.chill.low <= wanted;
+    const keeps = schedule.cold + making.chill.high >= wanted;
+    if (!isCold || !keeps) continue;
+    if (nightWork(schedule).length === 0) return drinkAt(schedule, wanted);
+    inTime ??= schedule;
+  }
+  return inTime === null ? planForwards(making, wanted - most, nights) : drinkAt(inTime, wanted);
+}
+
+function searchStarts(making: Making, schedule: Schedule, nights: readonly Span[], way: number): readonly Instant[] {
+  const { start } = schedule;
+  for (let away = handwork.search.value; away <= reach; away += handwork.search.value) {
+    const at = start + way * away;
+    if (nightWork(planForwards(making, at, nights)).length === 0) return [at];
+  }
+  return [];
+}
+
+/** How far from a planned time another is looked for, min. */
+export const reach = convertNumber(handwork.reach.value, 'day', 'min');
+
+/**
+ * From a start to its first glass at least, and as far back as a start is looked for, in minutes. Nights move each wait
+ * by less than a day, so two days for each of two waits about the likely time are enough, however slow the ferment.
+ */
+function reachOf({ soak, make, ferment, strain, second, chill }: Making): { least: number; most: number } {
+  const work = (soak?.minutes ?? 0) + make + strain + (second === null ? 0 : second.bottle + second.fridge);
+  const waits = [soak?.wait, 'wait' in ferment ? ferment.wait : undefined, second?.wait, chill];
+  const sum = (end: 'low' | 'likely'): number => waits.reduce((total, wait) => total + (wait?.[end] ?? 0), work);
+  return { least: Math.max(sum('low'), sum('likely') - 2 * reach), most: sum('likely') + 2 * reach };
+}
+
+/** Enough nights about a time for every plan that can come of it, also of one so many minutes later. */
+function nightsAbout(making: Making, at: Instant, clock: WallClock, later = 0): readonly Span[] {
+  const { most } = reachOf(making);
+  const far = most + reach + making.chill.high + ((making.checks ?? 0) + 1) * dayMinutes;
+  return clock.nights(at - far, at + far + later);
+}
+
+/** How much later a start is than the planned one, in elapsed minutes; negative for an earlier one. */
+export function shiftTo({ schedule }: BatchPlan, start: Instant): number {
+  return start - schedule.start;
+}

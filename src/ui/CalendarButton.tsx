@@ -1,0 +1,38 @@
+import { useState } from 'preact/hooks';
+import type { TimelineEvent } from '../formula/timeline/event';
+import { alarmMinutes, calendarFile } from '../interchange/calendar-file';
+import { downloadText, fileNameOf } from './download-text';
+
+interface Props {
+  readonly events: readonly TimelineEvent[];
+  /** What the file is named for. */
+  readonly name: string;
+}
+
+/** Makes a calendar file of a plan, and says what came of it. */
+export function CalendarButton({ events, name }: Props) {
+  const [said, setSaid] = useState<string | null>(null);
+  const make = async () => {
+    const { text, problem } = await calendarFile(events, new Date());
+    if (text === null) return setSaid(problem);
+    const file = `${fileNameOf(name, 'plan')}.ics`;
+    downloadText(text, file, 'text/calendar;charset=utf-8');
+    const steps = events.length === 1 ? '1 step' : `${events.length} steps`;
+    setSaid(
+      `“${file}” is made: ${steps}, with an alarm ${alarmMinutes} minutes before each. Open it in your calendar.`,
+    );
+  };
+  const press = () => {
+    make().catch(() =>
+      setSaid('No calendar file was made: a part of the page could not be loaded. Try again when online.'),
+    );
+  };
+  return (
+    <p class="calendar-file correct">
+      <button type="button" class="button" onClick={press}>
+        Calendar file
+      </button>
+      <span role="status">{said}</span>
+    </p>
+  );
+}

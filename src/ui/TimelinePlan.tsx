@@ -1,0 +1,154 @@
+import type { Batch } from '../batch/document';
+import { now, wallOf } from '../batch/local-time';
+import { firstGlassFrom } from '../batch/plan-batches';
+import { setWhenAt, type When } from '../batch/plan-edits';
+import type { Store } from '../batch/store';
+import { writeDayAndTime } from '../batch/write-time';
+import type { NumericRowId } from '../formula/order';
+import { writeElapsed } from '../formula/timeline/elapsed-words';
+import type { Instant, TimelineEvent } from '../formula/timeline/event';
+import { eventsOf } from '../formula/timeline/events';
+import { type BatchPlan, shiftTo } from '../formula/timeline/plan-batch';
+import { nightWork, type PlannedStep, type Schedule, sinceStart } from '../formula/timeline/schedule';
+import { writeRow } from '../formula/write-row';
+import { CalendarButton } from './CalendarButton';
+import { leading } from './leading';
+
+interface Props {
+  readonly batch: Batch;
+  readonly plan: BatchPlan;
+  readonly store: Store;
+  readonly isCurrent: boolean;
+}
+
+/** The plan of one batch in words: each step with its day and time, and what stands in the way of it. */
+export function TimelinePlan({ batch, plan, store, isCurrent }: Props) {
+  const { schedule } = plan;
+  const settings = store.settings.value;
+  const formulation = store.formulationOf(batch);
+  const write = (id: NumericRowId): string => {
+    const written = writeRow(formulation, id, settings);
+    if (written === null) return '';
+    const { first, second } = leading(written, settings.leads);
+    return second === null ? first : `${first} (${second})`;
+  };
+  const events = eventsOf(schedule, formulation, write, settings);
+  return (
+    <section class={isCurrent ? 'timeline-plan current' : 'timeline-plan'} aria-label={`Plan of ${batch.name}`}>
+      <h3>{batch.name}</h3>
+      {schedule.stopped !== null && <p class="problem refusal">{`Planned no further: ${schedule.stopped}`}</p>}
+      <Past batch={batch} plan={plan} store={store} />
+      <Nights batch={batch} plan={plan} events={events} store={store} />
+      <ol>
+        {schedule.steps.map((step) => (
+          <Entry
+            key={step.id}
+            step={step}
+            schedule={schedule}
+            event={events.find(({ id }) => id === step.id)}
+            decimalComma={settings.decimalComma}
+          />
+        ))}
+      </ol>
+      {events.length > 0 && <CalendarButton events={events} name={batch.name} />}
+    </section>
+  );
+}
+
+interface EntryProps {
+  readonly step: PlannedStep;
+  readonly schedule: Schedule;
+  readonly event: TimelineEvent | undefined;
+  readonly decimalComma: boolean;
+}
+
+function Entry({ step, schedule, event, decimalComma }: EntryProps) {
+  const after = sinceStart(schedule, step);
+  const since = after === 0 ? 'the start' : `${writeElapsed(after, decimalComma)} after the start`;
+  return (
+    <li class={step.hands ? 'hands' : ''}>
+      <time dateTime={wallOf(step.at)}>{writeDayAndTime(step.at)}</time>{' '}
+      <span class="timeline-since">
+        {since}
+        {step.minutes > 0 && `, ${writeElapsed(step.minutes, decimalComma)} by hand`}
+      </span>
+      <b>{event?.title}</b>
+      {step.inNight && <em> In the quiet hours.</em>}
+      <p>{event?.text}</p>
+    </li>
+  );
+}
+
+type Noted = Pick<Props, 'batch' | 'plan' | 'store'>;
+
+function MoveButton({
+  batch,
+  store,
+  by,
+  at,
+  label,
+}: Omit<Noted, 'plan'> & { by: When['by']; at: Instant; label: string }) {
+  const move = () => store.takeEdit(setWhenAt(store.document.peek(), batch.id, by, at), `Plan ${batch.name}`);
+  return (
+    <button type="button" class="button" onClick={move}>
+      {label}
+    </button>
+  );
+}
+
+/** Work that no length of a wait keeps out of the night, and starts that do. */
+function Nights({ batch, plan, events, store }: Noted & { events: readonly TimelineEvent[] }) {
+  const work = nightWork(plan.schedule);
+  if (work.length === 0) return null;
+  const titles = work.map(
+    ({ id, at }) => `“${events.find((event) => event.id === id)?.title ?? id}” at ${writeDayAndTime(at)}`,
+  );
+  return (
+    <div class="timeline-note" role="status">
+      <p>
+        In the quiet hours: {titles.join('; ')}.{' '}
+        {plan.offers.length > 0 ? 'These starts keep out of them:' : 'No start near keeps out of them.'}
+      </p>
+      {plan.offers.map((at) => (
+        <MoveButton
+          key={at}
+          batch={batch}
+          store={store}
+          by="start"
+          at={at}
+          label={`Start at ${writeDayAndTime(at)} (${writeShift(plan, at, store)})`}
+        />
+      ))}
+    </div>
+  );
+}
+
+function writeShift(plan: BatchPlan, at: Instant, store: Store): string {
+  const shift = shiftTo(plan, at);
+  const { decimalComma } = store.settings.value;
+  return shift > 0 ? `${writeElapsed(shift, decimalComma)} later` : `${writeElapsed(-shift, decimalComma)} earlier`;
+}
+
+/** A start that is over already, and what can be had where it was missed. */
+function Past({ batch, plan, store }: Noted) {
+  const present = now();
+  if (plan.wanted.by !== 'drink' || plan.schedule.start >= present || plan.schedule.drink === null) return null;
+  const soonest = firstGlassFrom(batch, present, store.formulationOf(batch), store.settings.value);
+  return (
+    <div class="timeline-note" role="status">
+      <p>
+        By this plan it was begun at {writeDayAndTime(plan.schedule.start)}.
+        {soonest !== null && ` If it was not: begun now, its first glass is at ${writeDayAndTime(soonest)}.`}
+      </p>
+      {soonest !== null && (
+        <MoveButton
+          batch={batch}
+          store={store}
+          by="drink"
+          at={soonest}
+          label={`Drink at ${writeDayAndTime(soonest)}`}
+        />
+      )}
+    </div>
+  );
+}

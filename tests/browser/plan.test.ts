@@ -1,0 +1,145 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { describeInBrowser } from './chromium';
+import { noFaults, type OpenedPage, openPage, type VisitOptions } from './page';
+import { screenshot } from './screenshots';
+import { typeInto } from './sheet-page';
+
+const desk = { viewport: { width: 1280, height: 900 }, timezoneId: 'Europe/Berlin', locale: 'en-GB' } as const;
+const phone = { ...desk, viewport: { width: 320, height: 640 }, hasTouch: true, isMobile: true } as const;
+
+describeInBrowser('a plan', () => {
+  let opened: OpenedPage;
+
+  beforeAll(async () => {
+    opened = await openPage();
+  });
+
+  afterAll(() => opened?.close());
+
+  async function visit(options: VisitOptions, use: (page: Page) => Promise<void>): Promise<void> {
+    const { page, faults, close } = await opened.visit(options);
+    await page.getByRole('region', { name: 'Plan', exact: true }).waitFor();
+    await page.clock.setFixedTime(new Date('2026-11-25T10:00:00+01:00'));
+    await use(page);
+    expect(faults).toEqual(noFaults);
+    await close();
+  }
+
+  /** The steps of a batch as its list tells them: the time on the wall and what is said. */
+  async function readPlan(page: Page, batch: string) {
+    const list = page.getByRole('region', { name: `Plan of ${batch}` }).getByRole('listitem');
+    const all = await list.evaluateAll((items) =>
+      items.map((item) => ({
+        at: item.querySelector('time')?.dateTime ?? '',
+        title: item.querySelector('b')?.textContent ?? '',
+      })),
+    );
+    return Object.fromEntries(all.map(({ at, title }) => [title, at]));
+  }
+
+  async function planFor(page: Page, by: string, batch: string, at: string): Promise<void> {
+    await page.getByRole('combobox', { name: `Plan for ${batch}` }).selectOption({ label: by });
+    await page.getByLabel(`${by === 'Start at' ? 'Start' : 'Drink'} ${batch} at`).fill(at);
+    await page.getByRole('region', { name: `Plan of ${batch}` }).waitFor();
+  }
+
+  test('goes back from the first glass to the soak, out of the quiet hours, and stays over a reload', async () => {
+    await visit(desk, async (page) => {
+      await typeInto(page, 'Second ferment for', '0');
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      const plan = await readPlan(page, 'Saturday almond');
+      expect(plan['Drink the first glass']).toBe('2026-11-28T18:00');
+      const soaked = plan['Put it to soak'] ?? '';
+      expect(soaked > '2026-11-26T00:00' && soaked < '2026-11-28T00:00').toBe(true);
+      const hands = ['Put it to soak', 'Make the milk and set up the jar', 'Strain the grains out'];
+      for (const title of hands) {
+        const time = plan[title]?.slice(11) ?? '';
+        expect(time >= '07:00' && time < '22:00', `${title} at ${time}`).toBe(true);
+      }
+      // Cold for four hours by then.
+      expect((plan['Strain the grains out'] ?? '') <= '2026-11-28T13:45').toBe(true);
+      await screenshot(page, 'plan-desk');
+      await page.reload();
+      await page.getByRole('region', { name: 'Plan of Saturday almond' }).waitFor();
+      expect(await readPlan(page, 'Saturday almond')).toEqual(plan);
+    });
+  });
+
+  test('of a night in which clocks go back waits as many hours as pass', async () => {
+    await visit(desk, async (page) => {
+      await typeInto(page, 'Second ferment for', '0');
+      await typeInto(page, 'Soak for', '8 h');
+      await planFor(page, 'Start at', 'Saturday almond', '2026-10-24T07:00');
+      const plan = await readPlan(page, 'Saturday almond');
+      const item = page.getByRole('listitem').filter({ hasText: 'Strain the grains out' }).first();
+      const [, hours, minutes] =
+        /(\d+)\sh (?:(\d+)\smin )?after the start/.exec((await item.textContent()) ?? '') ?? [];
+      const elapsed = Date.parse(`${plan['Strain the grains out']}:00+01:00`) - Date.parse('2026-10-24T07:00:00+02:00');
+      expect(Number(hours) * 60 + Number(minutes ?? 0)).toBe(elapsed / 60_000);
+    });
+  });
+
+  test('says when batches are in each other’s way, and moves one of them', async () => {
+    await visit(desk, async (page) => {
+      await planFor(page, 'Start at', 'Saturday almond', '2026-11-28T08:00');
+      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await planFor(page, 'Start at', 'Batch 2', '2026-11-28T08:00');
+      const clashes = page.getByRole('heading', { name: 'These get in each other’s way' });
+      await clashes.waitFor();
+      await screenshot(page, 'plan-clashes');
+      await page
+        .getByRole('button', { name: /^Start “/ })
+        .first()
+        .click();
+      await expect.poll(() => clashes.count()).toBe(0);
+    });
+  });
+
+  test('offers another start where work falls into the night', async () => {
+    await visit(desk, async (page) => {
+      await planFor(page, 'Start at', 'Saturday almond', '2026-11-28T23:00');
+      const offer = page.getByRole('button', { name: /^Start at .* later/ });
+      await screenshot(page, 'plan-night');
+      await offer.click();
+      await expect.poll(() => page.getByText('In the quiet hours').count()).toBe(0);
+    });
+  });
+
+  test.each(['light', 'dark'] as const)('reads as a list on a small %s phone', async (colorScheme) => {
+    await visit({ ...phone, colorScheme }, async (page) => {
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      const sticksOut = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(sticksOut).toBe(0);
+      expect(await page.locator('.timeline-picture').isVisible()).toBe(false);
+      await screenshot(page, `plan-phone-${colorScheme}`);
+    });
+  });
+
+  test('is printed by itself, drawing and words', async () => {
+    await visit(desk, async (page) => {
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      await page.evaluate(() => {
+        window.print = () => undefined;
+      });
+      await page.getByRole('button', { name: 'Print the plan' }).click();
+      await page.locator(':root[data-paper="plan"]').waitFor();
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('.timeline-picture').isVisible()).toBe(true);
+      expect(await page.getByText('Strain the grains out', { exact: true }).isVisible()).toBe(true);
+      expect(await page.getByRole('grid').count()).toBe(0);
+      expect(await page.getByRole('button').count()).toBe(0);
+      await screenshot(page, 'plan-print');
+    });
+  });
+
+  test('is drawn on a dark desk', async () => {
+    await visit({ ...desk, colorScheme: 'dark' }, async (page) => {
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      expect(await page.locator('.timeline-picture').isVisible()).toBe(true);
+      await screenshot(page, 'plan-desk-dark');
+    });
+  });
+});

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { type Formulation, formulate } from '../../../src/formula/formulate';
+import type { Recipe } from '../../../src/formula/recipe';
+import { describeClash } from '../../../src/formula/timeline/clash-words';
+import { findClashes } from '../../../src/formula/timeline/clashes';
+import { writeElapsed } from '../../../src/formula/timeline/elapsed-words';
+import { eventsOf } from '../../../src/formula/timeline/events';
+import { makingOf } from '../../../src/formula/timeline/making-of';
+import { planBatch } from '../../../src/formula/timeline/plan-batch';
+import { writeRow } from '../../../src/formula/write-row';
+import { usualScoopSet } from '../../../src/measure/scoops';
+import { grainIds, recipeOf, sourceIds, typed } from '../../batches';
+import { at, usualClock } from './makings';
+
+const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false } as const;
+const plain = (text: string): string => text.replaceAll('\u00A0', ' ');
+
+function planOf(formulation: Formulation, id: string, name: string, days?: number) {
+  const batch = { id, name, ...(days === undefined ? {} : { opened: { days } }) };
+  return planBatch(makingOf(formulation, batch, kitchen), { by: 'start', at: at(100, 20) }, usualClock);
+}
+
+function eventsFor(changes: Partial<Recipe> = {}, days?: number) {
+  const formulation = formulate(recipeOf(changes));
+  const { schedule } = planOf(formulation, 'b1', 'Almond', days);
+  const events = eventsOf(schedule, formulation, (id) => writeRow(formulation, id, kitchen)?.metric ?? '', kitchen);
+  return { formulation, schedule, events };
+}
+
+describe('the events of a plan', () => {
+  test('are its steps, with their times', () => {
+    const { schedule, events } = eventsFor();
+    expect(events.map(({ id, at, minutes, hands }) => ({ id, at, minutes, hands }))).toEqual(
+      schedule.steps.map(({ id, at, minutes, hands }) => ({ id, at, minutes, hands })),
+    );
+    expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
+    expect(events[0]).toMatchObject({ batch: 'b1', batchName: 'Almond', title: 'Put it to soak' });
+  });
+
+  test('have the amounts in their words', () => {
+    const { formulation, events } = eventsFor();
+    const make = events.find(({ id }) => id === 'make')?.text ?? '';
+    for (const row of ['blendWater', 'milkVolume', 'sweetenerMass', 'grainMass'] as const) {
+      expect(make).toContain(writeRow(formulation, row, kitchen)?.metric);
+    }
+  });
+
+  test('say that a homemade milk has a day to turn sour, and a carton its stop', () => {
+    const strain = eventsFor().events.find(({ id }) => id === 'strain')?.text ?? '';
+    expect(plain(strain)).toContain('not at pH 4.60 or less 24 h after the grains went in, throw it out');
+    const { events } = eventsFor({ source: 'cartonPlain' }, 3);
+    const checks = events.filter(({ id }) => id.startsWith('check-'));
+    expect(checks.map(({ id }) => id)).toEqual(['check-1', 'check-2', 'check-3']);
+    expect(checks.map(({ text }) => text.includes('throw it out'))).toEqual([false, false, true]);
+    expect(events.find(({ id }) => id === 'make')?.title).toBe('Pour the milk and set up the jar');
+  });
+
+  test('are in words without a gap for every source, also where a cell can’t be read', () => {
+    for (const source of sourceIds) {
+      for (const grains of grainIds) {
+        for (const given of [[], [typed('sourceMass', null)], [typed('headspaceDepth', 90)]]) {
+          for (const { title, text } of eventsFor({ source, grains, given }).events) {
+            expect(title).not.toBe('');
+            expect(text, `${source} ${title}`).not.toMatch(/NaN|Infinity|undefined|null| {2}|: \.|\(\)/);
+          }
+        }
+      }
+    }
+  });
+});
+
+describe('a clash in words', () => {
+  test('names the batches, what they share and how much of it', () => {
+    const formulation = formulate(recipeOf({ given: [typed('grainMass', 40)] }));
+    const plans = [planOf(formulation, 'b1', 'Almond'), planOf(formulation, 'b2', 'Cashew')];
+    const said = findClashes(plans, usualClock).map((clash) =>
+      plain(describeClash(clash, (time) => `T${time}`, formulation, kitchen)),
+    );
+    expect(
+      said.some((text) => /^“Almond” and “Cashew” need hands at the same time, T\d+: “Put it to soak” and/.test(text)),
+    ).toBe(true);
+    expect(
+      said.some((text) =>
+        /^“Almond” and “Cashew” need 80 g of water kefir grains in all at the same time, T\d+ to T\d+\.$/.test(text),
+      ),
+    ).toBe(true);
+    expect(said.some((text) => text.includes('need 2 jars (Quart, wide mouth) in all'))).toBe(true);
+  });
+});
+
+describe('elapsed time', () => {
+  test.each([
+    [0, '0 min'],
+    [45, '45 min'],
+    [60, '1 h'],
+    [615, '10 h 15 min'],
+    [4320, '72 h'],
+    [11466, '8 days'],
+  ])('of %d minutes is %s', (minutes, text) => {
+    expect(plain(writeElapsed(minutes, false))).toBe(text);
+  });
+});

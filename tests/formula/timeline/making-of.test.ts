@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import { formulate } from '../../../src/formula/formulate';
+import type { Recipe } from '../../../src/formula/recipe';
+import { makingOf } from '../../../src/formula/timeline/making-of';
+import { usualScoopSet } from '../../../src/measure/scoops';
+import { grainIds, recipeOf, sourceIds, typed } from '../../batches';
+
+const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false } as const;
+
+function makingFor(changes: Partial<Recipe> = {}, opened?: { readonly days: number }) {
+  const batch = { id: 'b1', name: 'Almond', ...(opened === undefined ? {} : { opened }) };
+  return makingOf(formulate(recipeOf(changes)), batch, kitchen);
+}
+
+function fermentOf(changes: Partial<Recipe>) {
+  const { ferment } = makingFor(changes);
+  if ('why' in ferment) expect.fail(ferment.why);
+  return ferment.wait;
+}
+
+describe('what a plan has to know of a batch', () => {
+  test('takes the soak from the table, within its range', () => {
+    // Almonds soak 8 to 12 h.
+    expect(makingFor().soak?.wait).toEqual({ low: 480, likely: 600, high: 720 });
+  });
+
+  test('takes a typed soak and a typed second ferment exactly', () => {
+    const making = makingFor({ given: [typed('soakTime', 9), typed('bottleTime', 5)] });
+    expect(making.soak?.wait).toEqual({ low: 540, likely: 540, high: 540 });
+    expect(making.second?.wait).toEqual({ low: 300, likely: 300, high: 300 });
+  });
+
+  test('lets the usual second ferment be as long as is usual, and leaves out one of no time', () => {
+    // Common practice: 6 to 10 h.
+    expect(makingFor().second?.wait).toEqual({ low: 360, likely: 480, high: 600 });
+    expect(makingFor({ given: [typed('bottleTime', 0)] }).second).toBeNull();
+  });
+
+  test('soaks neither what is not soaked nor what steeps in its blending water', () => {
+    expect(makingFor({ source: 'hemp' }).soak).toBeNull();
+    const coconut = makingFor({ source: 'coconutDried' });
+    expect(coconut.soak).toBeNull();
+    expect(coconut.make).toBeGreaterThan(makingFor({ source: 'hemp' }).make);
+  });
+
+  test('takes the first ferment from the room, in steps of five minutes', () => {
+    const cool = fermentOf({ given: [typed('roomTemperature', 19)] });
+    const warm = fermentOf({ given: [typed('roomTemperature', 25)] });
+    expect(warm.likely).toBeLessThan(cool.likely);
+    for (const { low, likely, high } of [cool, warm]) {
+      expect([low % 5, likely % 5, high % 5]).toEqual([0, 0, 0]);
+      expect(low).toBeLessThan(likely);
+      expect(likely).toBeLessThan(high);
+    }
+  });
+
+  test('says why there is no time for a first ferment that is too cold', () => {
+    const { ferment } = makingFor({ given: [typed('roomTemperature', 8)] });
+    expect('why' in ferment && ferment.why).toContain('8 °C'.replace(' ', '\u00A0'));
+  });
+
+  test('never plans a homemade milk to stand over 24 hours unless it is likely slower, and then tests its pH', () => {
+    const slow = fermentOf({ given: [typed('grainRate', 25)] });
+    expect(slow.high).toBe(24 * 60);
+    const slower = makingFor({ given: [typed('grainRate', 8)] });
+    expect('wait' in slower.ferment && slower.ferment.wait.high).toBeGreaterThan(24 * 60);
+    expect(slower.checks).toBe(1);
+    expect(makingFor().checks).toBeNull();
+  });
+
+  test('checks a carton daily where it was opened for this batch, and nothing else', () => {
+    expect(makingFor({ source: 'cartonPlain' }, { days: 3 }).checks).toBe(3);
+    expect(makingFor({ source: 'cartonPlain' }).checks).toBeNull();
+    expect(makingFor({}, { days: 3 }).checks).toBeNull();
+  });
+
+  test('takes longer by hand with more blender loads, jars and a heat step', () => {
+    const usual = makingFor().make;
+    expect(makingFor({ given: [typed('vesselCount', 6)] }).make).toBeGreaterThan(usual);
+    expect(makingFor({ heat: { what: 'milk', temperature: 72, minutes: 10 } }).make).toBe(usual + 40);
+  });
+
+  test('knows what there is of grains and jars', () => {
+    const onHand = {
+      grains: { amount: 60, kind: 'mass', text: '60 g' },
+      jars: { amount: 3, kind: 'count', text: '3' },
+    } as const;
+    const { grains, jars } = makingFor({ onHand });
+    expect([grains.have, jars.have]).toEqual([60, 3]);
+    expect(grains.need).toBeGreaterThan(0);
+    expect(makingFor().grains.have).toBeNull();
+  });
+
+  test('holds for every source and both kinds of grains', () => {
+    for (const source of sourceIds) {
+      for (const grains of grainIds) {
+        const making = makingFor({ source, grains });
+        const waits = [making.soak?.wait, 'wait' in making.ferment ? making.ferment.wait : undefined, making.chill];
+        for (const wait of waits) {
+          if (wait === undefined) continue;
+          expect(wait.low).toBeLessThanOrEqual(wait.likely);
+          expect(wait.likely).toBeLessThanOrEqual(wait.high);
+          expect(Number.isInteger(wait.low + wait.likely + wait.high)).toBe(true);
+        }
+        expect(Number.isInteger(making.make)).toBe(true);
+      }
+    }
+  });
+});

@@ -1,0 +1,110 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
+import { afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { setWhen } from '../../src/batch/plan-edits';
+import type { Store } from '../../src/batch/store';
+import { openSheet, textOf } from './open-sheet';
+
+// Loaded for the first time it takes longer than a test waits for it.
+beforeAll(() => import('../../src/ui/after-paint-parts'), 60_000);
+
+afterEach(cleanup);
+
+const plan = () => screen.findByRole('region', { name: 'Plan' });
+const planned = (by: 'start' | 'drink', at: string) => (store: Store) =>
+  store.takeEdit(setWhen(store.document.peek(), 'b1', { by, at }), 'Plan');
+const stepsShown = async () =>
+  within(await screen.findByRole('region', { name: 'Plan of Saturday almond' }))
+    .getAllByRole('listitem')
+    .map(textOf);
+
+describe('the plan', () => {
+  test('of nothing planned offers to plan, and draws nothing', async () => {
+    const { container } = await openSheet();
+    expect(
+      within(await plan()).getByRole<HTMLSelectElement>('combobox', { name: 'Plan for Saturday almond' }).value,
+    ).toBe('');
+    expect(container.querySelector('.timeline-picture')).toBeNull();
+    expect(screen.queryByRole('region', { name: 'Plan of Saturday almond' })).toBeNull();
+  });
+
+  test('is begun now by one press, as one step', async () => {
+    const { user, batch, store } = await openSheet();
+    await user.click(within(await plan()).getByRole('button', { name: 'Start Saturday almond now' }));
+    expect(batch().when?.by).toBe('start');
+    expect(store.undoName.value).toBe('Plan Saturday almond');
+    expect((await stepsShown())[0]).toContain('Put it to soak');
+    store.undo();
+    expect(batch().when).toBeUndefined();
+  });
+
+  test('says each step with its time, how long after the start and how long by hand', async () => {
+    await openSheet(planned('start', '2026-11-28T08:00'));
+    const steps = await stepsShown();
+    expect(steps[0]).toContain('the start, 10 min by hand');
+    expect(steps[1]).toMatch(/10.h 10.min after the start, \d+.min by hand/);
+    expect(steps.at(-1)).toContain('Last day to drink it');
+  });
+
+  test('goes from a start to its first glass and back without moving', async () => {
+    const { user, batch } = await openSheet(planned('start', '2026-11-28T08:00'));
+    const choice = within(await plan()).getByRole('combobox', { name: 'Plan for Saturday almond' });
+    const before = await stepsShown();
+    await user.selectOptions(choice, 'To drink at');
+    expect(batch().when?.by).toBe('drink');
+    const there = (await stepsShown()).find((text) => text.includes('Drink the first glass'));
+    const first = before.find((text) => text.includes('Drink the first glass')) ?? '';
+    expect(there?.slice(0, 14)).toBe(first.slice(0, 14));
+    await user.selectOptions(choice, 'Not planned');
+    expect(batch().when).toBeUndefined();
+  });
+
+  test('keeps half a date in its field and says what to do', async () => {
+    const { batch } = await openSheet(planned('start', '2026-11-28T08:00'));
+    const field = within(await plan()).getByLabelText('Start Saturday almond at');
+    fireEvent.change(field, { target: { value: '0202-11-28T08:00' } });
+    expect(textOf(within(await plan()).getByRole('alert'))).toContain('whole date and time');
+    expect(batch().when?.at).toBe('2026-11-28T08:00');
+    fireEvent.change(field, { target: { value: '2027-01-02T09:30' } });
+    expect(batch().when?.at).toBe('2027-01-02T09:30');
+    expect(within(await plan()).queryByRole('alert')).toBeNull();
+  });
+
+  test('marks work in the quiet hours and offers starts that keep out of them', async () => {
+    const { user, batch } = await openSheet(planned('start', '2026-11-28T23:00'));
+    expect((await stepsShown())[0]).toContain('In the quiet hours.');
+    await user.click(within(await plan()).getByRole('button', { name: /^Start at .* later/ }));
+    expect(batch().when?.at).toBe('2026-11-29T07:00');
+    expect((await stepsShown()).join()).not.toContain('In the quiet hours.');
+  });
+
+  test('follows the quiet hours, which are no step', async () => {
+    const { store } = await openSheet(planned('start', '2026-11-28T23:00'));
+    fireEvent.change(within(await plan()).getByLabelText('Quiet hours from'), { target: { value: '23:30' } });
+    expect(store.settings.value.quiet).toEqual({ from: '23:30', to: '07:00' });
+    expect(store.undoName.value).toBe('Plan');
+    expect((await stepsShown())[0]).not.toContain('In the quiet hours.');
+  });
+
+  test('says why nothing is planned after the start of a batch that is too cold', async () => {
+    await openSheet((store) => {
+      store.typeCell('b1', 'roomTemperature', '8 °C');
+      planned('start', '2026-11-28T08:00')(store);
+    });
+    const region = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    expect(textOf(region)).toContain('Planned no further: At 8');
+    expect((await stepsShown()).length).toBe(2);
+  });
+
+  test('moves one of two batches that are in each other’s way', async () => {
+    const { user, store } = await openSheet((all) => {
+      planned('start', '2026-11-28T08:00')(all);
+      all.copyBatch('b1');
+    });
+    const region = await plan();
+    expect(textOf(region)).toContain('These get in each other’s way');
+    await user.click(within(region).getAllByRole('button', { name: /^Start “/ })[0] ?? expect.fail('no remedy'));
+    expect(textOf(await plan())).not.toContain('These get in each other’s way');
+    expect(new Set(store.document.value.batches.map(({ when }) => when?.at)).size).toBe(2);
+  });
+});
