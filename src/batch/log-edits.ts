@@ -1,0 +1,108 @@
+import { changeRecipe } from '../formula/change';
+import { coefficients } from '../formula/coefficients';
+import { formulate } from '../formula/formulate';
+import { learnPace } from '../formula/learn-pace';
+import type { Look } from '../formula/makes';
+import type { Instant } from '../formula/timeline/event';
+import { changeBatch } from './change-batch';
+import { type Batch, type Logged, recipeOf, type SheetDocument } from './document';
+import { longestName, longestNote, mostDaysWaiting, mostLogged } from './document-limits';
+import { correct, giveBack } from './edits';
+import { instantOf } from './local-time';
+
+const minutesOfHour = 60;
+
+/** Under which key the pace of this kitchen is kept. */
+export const paceKey = 'kitchen.pace';
+
+/** Writes down what was found at a jar, and learns from it. A log that is full, or an entry with a NaN, changes nothing. */
+export function addEntry(document: SheetDocument, entry: Logged): SheetDocument {
+  if (document.log.length >= mostLogged || !isSound(entry)) return document;
+  return learn({ ...document, log: [...document.log, tidy(entry)] });
+}
+
+/** Puts another entry in the place of one, counted from 0; a place that is not there changes nothing. */
+export function changeEntry(document: SheetDocument, place: number, entry: Logged): SheetDocument {
+  if (document.log[place] === undefined || !isSound(entry)) return document;
+  return learn({ ...document, log: document.log.with(place, tidy(entry)) });
+}
+
+/** Takes an entry away, and what it taught; a place that is not there changes nothing. */
+export function removeEntry(document: SheetDocument, place: number): SheetDocument {
+  if (document.log[place] === undefined) return document;
+  return learn({ ...document, log: document.log.toSpliced(place, 1) });
+}
+
+/** Goes back to the usual pace; the entries stay, and the next one teaches again. */
+export function forgetPace(document: SheetDocument): SheetDocument {
+  return giveBack(document, paceKey);
+}
+
+/** Takes what the log teaches, also in place of a figure that was typed. */
+export function takeLearnedPace(document: SheetDocument): SheetDocument {
+  return learn(giveBack(document, paceKey));
+}
+
+/**
+ * Keeps what the whole log teaches as the cook’s own pace, within what may be typed for it. A pace that the cook typed
+ * stays; where nothing teaches any more, the learned one goes.
+ */
+function learn(document: SheetDocument): SheetDocument {
+  const old = document.yours[paceKey];
+  if (old !== undefined && old.how !== 'learned') return document;
+  const learned = learnPace(looksOf(document.log));
+  if (learned === null) return giveBack(document, paceKey);
+  const { least, most } = coefficients.pace;
+  return correct(document, paceKey, Math.min(most, Math.max(least, learned.pace)), 'learned');
+}
+
+/** The entries as the engine reads them. */
+export function looksOf(log: readonly Logged[]): readonly Look[] {
+  return log.map(({ batch, found, at, hours, expected, acidity }) => ({
+    ...{ batch, found, hours, expected, acidity },
+    at: hoursOf(instantOf(at)),
+  }));
+}
+
+/** An instant as hours, on the clock of the looks; no number where there is no such time. */
+export function hoursOf(at: Instant | null): number {
+  return at === null ? Number.NaN : at / minutesOfHour;
+}
+
+/**
+ * The hours after which the sheet would have this batch ready at the usual pace, in a room of this temperature (°C, null
+ * for the one in the sheet); null where it has no number, as outside the temperatures of its models.
+ */
+export function expectedHours(document: SheetDocument, batch: Batch, temperature: number | null): number | null {
+  const recipe = recipeOf(forgetPace(document), batch);
+  const room = { row: 'roomTemperature', text: '', amount: temperature, kind: 'temperature' } as const;
+  const changed = temperature === null ? recipe : changeRecipe(recipe, [{ do: 'type', ...room }]);
+  const { value } = formulate(changed).rows.readyTime;
+  return typeof value === 'number' && value > 0 ? value : null;
+}
+
+/** Says that a heat-treated carton was opened for this batch, to be given up after so many days; null takes it back. */
+export function openCarton(document: SheetDocument, batchId: string, days: number | null): SheetDocument {
+  if (days !== null && !(Number.isInteger(days) && days >= 1 && days <= mostDaysWaiting)) return document;
+  return changeBatch(document, batchId, (batch) => {
+    if ((batch.opened?.days ?? null) === days) return batch;
+    const { opened: _, ...rest } = batch;
+    return days === null ? rest : { ...rest, opened: { days } };
+  });
+}
+
+function isSound({ hours, expected, temperature, acidity }: Logged): boolean {
+  return [hours, expected, temperature, acidity].every((value) => value === null || Number.isFinite(value));
+}
+
+/** What would not be saved is cut; a negative zero would come back as another document. */
+function tidy(entry: Logged): Logged {
+  return {
+    ...entry,
+    name: entry.name.slice(0, longestName),
+    note: entry.note.slice(0, longestNote),
+    hours: entry.hours === null ? null : entry.hours + 0,
+    temperature: entry.temperature === null ? null : entry.temperature + 0,
+    acidity: entry.acidity === null ? null : entry.acidity + 0,
+  };
+}

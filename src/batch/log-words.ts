@@ -1,0 +1,56 @@
+import { teaches } from '../formula/learn-pace';
+import { type Kitchen, writeValue } from '../formula/write-row';
+import { writeDay } from './calendar-day';
+import type { Logged } from './document';
+import { looksOf } from './log-edits';
+
+/** What can be found at a jar, as the cook chooses it. */
+export const foundWords: Readonly<Record<Logged['found'], string>> = {
+  flat: 'Still flat',
+  ready: 'Ready',
+  sour: 'Too sour',
+  looked: 'Just looked',
+};
+
+/** When it was looked at, such as `24 Nov 2026, 08:00`. */
+export function writeWhen({ at }: Pick<Logged, 'at'>): string {
+  const [day = '', time = ''] = at.split('T');
+  return `${writeDay(day) ?? day}, ${time}`;
+}
+
+/** What was found, such as `Ready after 9 h · room 21 °C (70 °F) · pH 4.40`; the note apart, which is the cook’s. */
+export function describeEntry(entry: Omit<Logged, 'batch' | 'name' | 'at' | 'expected'>, kitchen: Kitchen): string {
+  const { found, hours, temperature, acidity } = entry;
+  const time = hours === null ? '' : ` after ${writeValue(hours, 'time', null, kitchen).metric}`;
+  return [
+    `${foundWords[found]}${time}`,
+    ...(temperature === null ? [] : [`room ${writeRoom(temperature, kitchen)}`]),
+    ...(acidity === null ? [] : [writeValue(acidity, 'acidity', null, kitchen).metric]),
+  ].join(' · ');
+}
+
+function writeRoom(celsius: number, kitchen: Kitchen): string {
+  const { metric, us } = writeValue(celsius, 'temperature', null, kitchen);
+  if (us === null) return metric;
+  return kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+}
+
+/** Why an entry that says how far the jar was teaches nothing; null where it does, or was only a look. */
+export function whyUnlearned(entry: Logged): string | null {
+  const [look] = looksOf([entry]);
+  if (entry.found === 'looked' || (look !== undefined && teaches(look))) return null;
+  return entry.expected === null
+    ? 'Teaches nothing: the sheet had no time to compare it with, as outside 16–30 °C (61–86 °F).'
+    : 'Teaches nothing: its hours are not those of a ferment.';
+}
+
+/** The names of the steps for undo and redo. */
+export const logSteps = {
+  add: (entry: Logged, kitchen: Kitchen) => `Log “${describeEntry(entry, kitchen)}”`,
+  change: 'Change an entry of the log',
+  remove: 'Remove an entry of the log',
+  forget: 'Forget the learned pace',
+  take: 'Use the pace the log teaches',
+  open: (days: number) => `Open a carton for ${days === 1 ? '1 day' : `${days} days`}`,
+  notOpened: 'Take back the opened carton',
+} as const;

@@ -1,0 +1,41 @@
+/** What was found at a jar once. */
+export interface Look {
+  /** The column of the sheet it was made in; made again in it, another start tells the makes apart. */
+  readonly batch: string;
+  readonly found: 'flat' | 'ready' | 'sour' | 'looked';
+  /** When it was looked at, in hours on any clock that all looks share. */
+  readonly at: number;
+  /** Hours since the grains went in; null where nobody said. */
+  readonly hours: number | null;
+  /** The likely hours of the sheet then, for the usual pace; null where it had none. */
+  readonly expected: number | null;
+  /** pH by strip or meter. */
+  readonly acidity: number | null;
+}
+
+/** A look of which it is known how long the grains had been in. */
+export type TimedLook = Look & { readonly hours: number };
+
+/**
+ * The looks with their hours, those at one make together: the same batch, and starts within `slack` hours of the
+ * earliest. Makes are in the order of their start, looks in the order of their hours, whatever order they come in.
+ */
+export function makesOf(looks: readonly Look[], slack: number): readonly (readonly TimedLook[])[] {
+  const timed = looks.filter(isTimed).sort((one, other) => startOf(one) - startOf(other));
+  const makes: TimedLook[][] = [];
+  for (const look of timed) {
+    const make = makes.findLast(([first]) => first?.batch === look.batch);
+    if (make?.[0] !== undefined && startOf(look) - startOf(make[0]) <= slack) make.push(look);
+    else makes.push([look]);
+  }
+  return makes.map((make) => make.sort((one, other) => one.hours - other.hours));
+}
+
+/** When the grains went in, on the clock of the looks. */
+export function startOf({ at, hours }: TimedLook): number {
+  return at - hours;
+}
+
+function isTimed(look: Look): look is TimedLook {
+  return look.hours !== null && Number.isFinite(look.hours) && Number.isFinite(look.at);
+}

@@ -1,0 +1,128 @@
+import { type CautionId, cautions } from '../reference/cautions';
+import { kitchen } from '../reference/kitchen';
+import { learning } from '../reference/pace';
+import type { BatchCaution } from './cautions';
+import type { Formulation } from './formulate';
+import { type Look, makesOf, startOf, type TimedLook } from './makes';
+
+export type Verdict = 'wait' | 'ready' | 'throwOut' | 'cannotTell';
+
+/** Why the verdict is what it is; each has its sentence in `waiting-words.ts`. */
+export type WaitingReason =
+  | 'acidEnough'
+  | 'notYet'
+  | 'notInTime'
+  | 'noReading'
+  | 'noReadingInTime'
+  | 'readingTooLate'
+  | 'tasteOnly'
+  | 'noSign';
+
+export interface Waiting {
+  /** Whether it may be waited for longer than a homemade milk. */
+  readonly allowed: boolean;
+  /** Why it may or may not: only a carton, and only one opened for this batch, may. */
+  readonly milk: 'homemade' | 'cartonNotOpened' | 'cartonOpened';
+  /** The cautions that this rests on. */
+  readonly cautions: readonly BatchCaution[];
+  /** After how many days of 24 h it is given up. */
+  readonly days: number;
+  /** When the grains of the latest make went in, on the clock of the looks; null where no look says. */
+  readonly start: number | null;
+  /** What was found on each day that is waited for, from 1 on, and on days after the last where anything was. */
+  readonly lines: readonly { readonly day: number; readonly looks: readonly TimedLook[] }[];
+  readonly verdict: Verdict;
+  readonly reason: WaitingReason;
+}
+
+/**
+ * Whether there is still waiting for this batch, by what was found at its latest make: `looks` are those at this batch,
+ * `opened` says that a heat-treated carton was opened for it, `now` is on the clock of the looks, null to leave it out.
+ *
+ * Only a strip or a meter says that it is acid enough: the last reading at the usual line or below, and one such within
+ * the time. A milk that is not a carton opened for this batch has `acidityTime`. Without a reading nobody can tell; but
+ * a carton that neither was read acid nor tasted ready in its days is thrown out.
+ */
+export function waitingOf(
+  { choices, rows }: Formulation,
+  looks: readonly Look[],
+  opened: { readonly days: number } | null,
+  now: number | null,
+): Waiting {
+  const isCarton = choices.source.family === 'carton';
+  const allowed = isCarton && opened !== null;
+  const slack = allowed ? learning.sameCarton.value : learning.sameMake.value;
+  const day = kitchen.acidityTime.value;
+  const days = allowed ? opened.days : 1;
+  const make = datedMake(looks, slack);
+  const [first] = make;
+  const start = first === undefined ? null : startOf(first);
+  const elapsed = Math.max(make.at(-1)?.hours ?? 0, start === null || now === null ? 0 : now - start);
+  const measured = rows.finalPH.value;
+  const { verdict, reason } = judge(make, typeof measured === 'number' ? measured : null, {
+    limit: days * day,
+    elapsed,
+    mayTaste: allowed,
+  });
+  const last = Math.max(days, ...make.map(({ hours }) => dayOf(hours)));
+  const lines = Array.from({ length: last }, (_, n) => n + 1)
+    .map((number) => ({ day: number, looks: make.filter(({ hours }) => dayOf(hours) === number) }))
+    .filter(({ day: number, looks: found }) => number <= days || found.length > 0);
+  const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
+  const ids: readonly CautionId[] = isCarton ? ['waitOnlyCartons'] : ['acidityLine', 'waitOnlyCartons'];
+  return { allowed, milk, cautions: ids.flatMap(findText), days, start, lines, verdict, reason };
+}
+
+/** The latest make, those of its looks that have no hours dated by when the grains went in. */
+function datedMake(looks: readonly Look[], slack: number): readonly TimedLook[] {
+  const make = makesOf(looks, slack).at(-1) ?? [];
+  const [first] = make;
+  if (first === undefined) return make;
+  const start = startOf(first);
+  const undated = looks.filter(({ hours, at }) => hours === null && at >= start);
+  const dated = undated.map((look) => ({ ...look, hours: look.at - start }));
+  return [...make, ...dated].sort((one, other) => one.hours - other.hours);
+}
+
+/** A look at 24 h is of the first day still. */
+function dayOf(hours: number): number {
+  return Math.max(1, Math.ceil(hours / kitchen.acidityTime.value));
+}
+
+interface Terms {
+  readonly limit: number;
+  readonly elapsed: number;
+  readonly mayTaste: boolean;
+}
+
+function judge(
+  make: readonly TimedLook[],
+  measured: number | null,
+  { limit, elapsed, mayTaste }: Terms,
+): Pick<Waiting, 'verdict' | 'reason'> {
+  const line = kitchen.acidityLine.value;
+  const isOver = elapsed > limit;
+  const readings = make.flatMap(({ hours, acidity }) => (acidity === null ? [] : [{ hours, acidity }]));
+  // What stands in the sheet has no hour of its own: it is as old as the make, and counts where the log has no reading.
+  if (readings.length === 0 && measured !== null) readings.push({ hours: elapsed, acidity: measured });
+  const last = readings.at(-1);
+  if (last === undefined) {
+    const tastedReady = make.some(({ found, hours }) => found === 'ready' && hours <= limit);
+    if (mayTaste && tastedReady) return { verdict: 'cannotTell', reason: 'tasteOnly' };
+    if (mayTaste && isOver) return { verdict: 'throwOut', reason: 'noSign' };
+    return { verdict: 'cannotTell', reason: isOver ? 'noReadingInTime' : 'noReading' };
+  }
+  if (last.acidity > line) {
+    return isOver || last.hours >= limit
+      ? { verdict: 'throwOut', reason: 'notInTime' }
+      : { verdict: 'wait', reason: 'notYet' };
+  }
+  return readings.some(({ hours, acidity }) => acidity <= line && hours <= limit)
+    ? { verdict: 'ready', reason: 'acidEnough' }
+    : { verdict: 'cannotTell', reason: 'readingTooLate' };
+}
+
+/** The words of the table, whether or not they hold for this source: why there is no waiting is said to whom it hits. */
+function findText(id: CautionId): readonly BatchCaution[] {
+  return cautions.filter((caution) => caution.id === id).map(({ text, origin }) => ({ id, text, origin }));
+}

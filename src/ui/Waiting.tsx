@@ -1,0 +1,90 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Batch } from '../batch/document';
+import { mostDaysWaiting } from '../batch/document-limits';
+import { now } from '../batch/local-time';
+import { hoursOf, looksOf, openCarton } from '../batch/log-edits';
+import { describeEntry, logSteps } from '../batch/log-words';
+import type { Store } from '../batch/store';
+import { describeOrigin } from '../formula/origin-words';
+import { waitingOf } from '../formula/waiting';
+import { describeWaiting } from '../formula/waiting-words';
+
+interface Props {
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+const usualDays = 3;
+const minute = 60_000;
+const dayChoices = Array.from({ length: mostDaysWaiting }, (_, n) => n + 1);
+
+/** How long there is waiting for this batch: days only for a heat-treated carton opened for it, up to a stop. */
+export function Waiting({ batch, store }: Props) {
+  const [at, setAt] = useState(now);
+  useEffect(() => {
+    const timer = setInterval(() => setAt(now()), minute);
+    return () => clearInterval(timer);
+  }, []);
+  const { log, settings } = store.document.value;
+  const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
+  const waiting = waitingOf(store.formulationOf(batch), looks, batch.opened ?? null, hoursOf(at));
+  const open = (days: number | null) =>
+    store.takeEdit(
+      openCarton(store.document.value, batch.id, days),
+      days === null ? logSteps.notOpened : logSteps.open(days),
+    );
+  return (
+    <div class="waiting">
+      <h3>How long to wait</h3>
+      {waiting.milk !== 'homemade' && (
+        <label class="pick">
+          <input
+            type="checkbox"
+            checked={waiting.allowed}
+            onChange={(event) => open(event.currentTarget.checked ? usualDays : null)}
+          />
+          A heat-treated carton, opened for this batch
+        </label>
+      )}
+      {waiting.allowed && (
+        <label class="pick">
+          Give up after{' '}
+          <select
+            aria-label="Days until it is given up"
+            value={String(waiting.days)}
+            onChange={(event) => open(Number(event.currentTarget.value))}
+          >
+            {dayChoices.map((days) => (
+              <option key={days} value={String(days)}>
+                {days === 1 ? '1 day' : `${days} days`}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {waiting.allowed && (
+        <ol class="waiting-days">
+          {waiting.lines.map(({ day, looks: found }) => (
+            <li key={day}>
+              <b>{day > waiting.days ? `Day ${day}, after the stop` : `Day ${day}`}</b>:{' '}
+              {found.length === 0
+                ? 'taste it and measure the pH.'
+                : found.map((look) => describeEntry({ ...look, temperature: null, note: '' }, settings)).join('; ')}
+            </li>
+          ))}
+        </ol>
+      )}
+      <p role="status" class={`verdict ${waiting.verdict}`}>
+        {describeWaiting(waiting, settings.decimalComma)}
+      </p>
+      <ul class="waiting-why">
+        {waiting.cautions.map(({ id, text, origin }) => (
+          <li key={id}>
+            {text}
+            <span class="origin">{describeOrigin(origin)}</span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
