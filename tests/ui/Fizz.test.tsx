@@ -1,0 +1,64 @@
+// @vitest-environment happy-dom
+import { cleanup, screen, within } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { openSheet, textOf } from './open-sheet';
+
+afterEach(cleanup);
+
+const region = () => screen.findByRole('region', { name: /^Fizz in the bottles of/ });
+const verdict = async () => textOf(within(await region()).getAllByRole('status')[0] ?? (await region()));
+
+describe('the fizz of a bottle', () => {
+  test('has its verdict in words first, and the drawing’s twin', async () => {
+    await openSheet();
+    expect(await verdict()).toMatch(/^No limit typed\. Ordinary jars and bottles have no rating/);
+    expect(
+      within(await region())
+        .getByRole('img')
+        .getAttribute('aria-label'),
+    ).toMatch(/^Pressure of a sealed bottle/);
+  });
+
+  test('takes the maker’s limit as its cell does, as one step, and the ways out beside it', async () => {
+    const { store, user, amountOf } = await openSheet();
+    await user.type(within(await region()).getByLabelText('What the maker of your bottle allows'), '9 bar{Enter}');
+    expect(amountOf('bottleLimit')).toBe(9);
+    expect(await verdict()).toMatch(/^Could go over\./);
+    const said = store.undoName.value;
+    expect(said).toBe('Type 9 bar for Pressure the bottle’s maker allows');
+    await user.click(within(await region()).getByRole('button', { name: 'Leave out the second ferment' }));
+    expect(textOf(await region())).toContain('no bottle is sealed');
+    store.undo();
+    expect(store.undoName.value).toBe(said);
+  });
+
+  test('counts what is added at a press, as one step named after it', async () => {
+    const { store, user, amountOf } = await openSheet();
+    const amount = within(await region()).getByLabelText('How much in each bottle');
+    await user.clear(amount);
+    await user.type(amount, '4.2 g');
+    await user.click(within(await region()).getByRole('button', { name: 'Use 9.3 g/L' }));
+    expect(amountOf('bottleSugar')).toBe(9.3);
+    expect(store.undoName.value).toBe('Add 4.2 g of cane sugar, white to each bottle');
+    store.undo();
+    expect(amountOf('bottleSugar')).toBe(0);
+  });
+
+  test('says why what is to be added can’t be read, keeps it as typed, and offers nothing', async () => {
+    const { user } = await openSheet();
+    const amount = within(await region()).getByLabelText<HTMLInputElement>('How much in each bottle');
+    await user.clear(amount);
+    await user.type(amount, 'some');
+    expect(textOf(within(await region()).getByRole('alert')).length).toBeGreaterThan(10);
+    expect(amount.value).toBe('some');
+    expect(within(await region()).queryByRole('button', { name: /^Use/ })).toBeNull();
+  });
+
+  test('waits where a bottle can’t be worked out, and the lid of the jar is told all the same', async () => {
+    const { store } = await openSheet();
+    store.typeCell('b1', 'bottleHeadspace', '1 mL');
+    expect(await screen.findByText(/Nothing to tell of a bottle yet/)).toBeTruthy();
+    expect(textOf(await region())).toContain('Jars have no pressure rating');
+    expect(textOf(await region())).not.toMatch(/NaN|undefined|Infinity/);
+  });
+});
