@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
 import { noFaults, type OpenedPage, openPage, type Visit } from './page';
-import { findCell, readCell, typeInto } from './sheet-page';
+import { findCell, typeInto } from './sheet-page';
 
 /** Texts that are on paper in another colour than a grey, with that colour. */
 function findInks(): readonly string[] {
@@ -21,6 +21,24 @@ function findInks(): readonly string[] {
   return inks;
 }
 
+/** Texts that are on paper and stand on no card. */
+function findOffCard(): readonly string[] {
+  const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const found: string[] = [];
+  for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
+    const part = text.parentElement;
+    const words = text.textContent?.trim() ?? '';
+    if (words !== '' && part?.checkVisibility() === true && part.closest('.print-card') === null) found.push(words);
+  }
+  return found;
+}
+
+async function countPages(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = await page.pdf({ format, printBackground: true });
+  expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
 describeInBrowser('on paper', () => {
   let opened: OpenedPage;
 
@@ -34,6 +52,12 @@ describeInBrowser('on paper', () => {
     let visit: Visit;
     let page: Page;
 
+    const card = (name = 'Saturday almond') => page.getByRole('article', { name: `Card of ${name}` });
+    const toPaper = async () => {
+      await page.emulateMedia({ media: 'print' });
+      await card().waitFor();
+    };
+
     beforeEach(async () => {
       visit = await opened.visit({ colorScheme, viewport: { width: 1280, height: 900 } });
       page = visit.page;
@@ -45,36 +69,48 @@ describeInBrowser('on paper', () => {
       await visit.close();
     });
 
-    test('the tools and the working are left out', async () => {
+    test('nothing but the card is there', async () => {
       await findCell(page, 'Source, as bought').click();
-      const undo = page.getByRole('button', { name: /^Undo/ });
-      const working = page.getByRole('heading', { name: 'What went in' });
-      await working.waitFor();
-      await page.emulateMedia({ media: 'print' });
-      expect(await undo.isVisible()).toBe(false);
-      expect(await page.getByText('US first').isVisible()).toBe(false);
-      expect(await page.getByText('Add a heat step').isVisible()).toBe(false);
-      expect(await working.isVisible()).toBe(false);
+      await page.getByRole('heading', { name: 'What went in' }).waitFor();
+      await toPaper();
+      expect(await page.getByRole('button').count()).toBe(0);
+      expect(await page.getByRole('grid').count()).toBe(0);
+      expect(await page.getByText('Use my own').first().isVisible()).toBe(false);
+      expect(await page.evaluate(findOffCard)).toEqual([]);
     });
 
-    test('the batch, its amounts in both units, its jar, steps and cautions are there', async () => {
-      await page.emulateMedia({ media: 'print' });
-      const name = 'Saturday almond';
-      expect(await page.getByRole('grid').getByText(name, { exact: true }).first().isVisible()).toBe(true);
+    test('the amounts stand in both units, with what was given', async () => {
+      await typeInto(page, 'Milk after straining', '1 L');
+      await toPaper();
+      const line = (label: string) => card().getByRole('row', { name: new RegExp(`^${label}`) });
       for (const label of ['Source, as bought', 'Sweetener to add', 'Grains to add']) {
-        expect(await readCell(page, label)).toMatch(/\d g\s+\d.*(cup|tbsp|tsp).*oz/);
+        await expect.poll(() => line(label).textContent()).toMatch(/\d\sg\s*\d[\s\S]*(cup|tbsp|tsp)[\s\S]*oz/);
       }
-      for (const label of ['Water to blend', 'Milk after straining', 'Kefir to drink, grains out']) {
-        expect(await readCell(page, label)).toMatch(/\d mL\s+\d.*cup/);
+      for (const label of ['Water to blend', 'Kefir to drink, grains out']) {
+        expect(await line(label).textContent()).toMatch(/\d\smL\s*\d.*cup/);
       }
+      expect(await line('Milk after straining').textContent()).toContain('given');
+      expect(await line('Room temperature').textContent()).toMatch(/21\s°C\s*70\s°F/);
+      expect(await line('Ready to taste after').textContent()).toMatch(/8–16\sh, likely 12\sh/);
+    });
+
+    test('jar with its fill line, steps, allergens, cautions, dates and the link to scan are there', async () => {
+      await toPaper();
       expect(
-        await page
+        await card()
           .getByRole('img', { name: /^One jar/ })
-          .first()
           .isVisible(),
       ).toBe(true);
-      expect(await page.getByRole('region', { name: `Steps for ${name}` }).isVisible()).toBe(true);
-      expect(await page.getByRole('region', { name: `Cautions for ${name}` }).isVisible()).toBe(true);
+      expect(await card().getByText('Fill to 5.0 cm (2 in) below the rim, grains in.').isVisible()).toBe(true);
+      expect(
+        await card()
+          .getByRole('img', { name: /QR picture/ })
+          .isVisible(),
+      ).toBe(true);
+      expect(await card().getByRole('list').first().getByRole('listitem').count()).toBeGreaterThan(8);
+      for (const text of ['Allergens.', 'Almond (tree nut)', 'Made on', 'Taste by', 'Sealed glass can burst']) {
+        expect(await card().getByText(text).first().isVisible(), text).toBe(true);
+      }
     });
 
     test('every text is black or grey, also what is typed, wrong or chosen', async () => {
@@ -82,16 +118,29 @@ describeInBrowser('on paper', () => {
       await typeInto(page, 'Headspace', '60 cm');
       await findCell(page, 'Grains to add').click();
       expect(await page.evaluate(findInks)).not.toEqual([]);
-      await page.emulateMedia({ media: 'print' });
+      await toPaper();
       await expect.poll(() => page.evaluate(findInks)).toEqual([]);
     });
 
-    test('a PDF is made of it', async () => {
-      const pdf = await page.pdf({ format: 'A4', printBackground: true });
-      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-      const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
-      expect(pages.length).toBeGreaterThanOrEqual(1);
-      expect(pages.length).toBeLessThanOrEqual(6);
+    test.each(['A4', 'Letter'] as const)('a card takes no more than two sheets of %s', async (format) => {
+      const pages = await countPages(page, format);
+      expect(pages).toBeGreaterThanOrEqual(1);
+      expect(pages).toBeLessThanOrEqual(2);
+    });
+
+    test('of several batches the one that is looked at has a card, or each of them', async () => {
+      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await page.evaluate(() => {
+        window.print = () => undefined;
+      });
+      const names = () => page.getByRole('article').evaluateAll((all) => all.map((one) => one.ariaLabel));
+      await page.emulateMedia({ media: 'print' });
+      await expect.poll(names).toHaveLength(1);
+      await page.emulateMedia({ media: 'screen' });
+      await page.getByRole('button', { name: 'Print all 2 cards' }).click();
+      await page.emulateMedia({ media: 'print' });
+      await expect.poll(names).toHaveLength(2);
+      expect(await countPages(page, 'A4')).toBeGreaterThanOrEqual(2);
     });
   });
 });

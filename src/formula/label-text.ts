@@ -1,0 +1,99 @@
+import { type Allergen, type AllergenId, allergens } from '../reference/allergens';
+import { allergensOf, findCaution } from './cautions';
+import type { Formulation } from './formulate';
+
+/** Days as they are to stand on the label; null leaves room to write one by pen. */
+export interface LabelDays {
+  readonly made: string | null;
+  readonly tasteBy: string | null;
+  readonly useBy: string | null;
+}
+
+export interface LabelLine {
+  readonly id:
+    | 'name'
+    | 'what'
+    | 'made'
+    | 'tasteBy'
+    | 'allergens'
+    | 'dairy'
+    | 'infants'
+    | 'keep'
+    | 'live'
+    | 'alcohol'
+    | 'extra';
+  readonly text: string;
+}
+
+/**
+ * What to write on a jar, line by line, the batch's name first: what is in it, its days, the allergens of its source
+ * and grains with the lists that name them, and how to keep it. It is called plant-milk kefir (Codex 243, § 2.1: kefir
+ * alone is made of milk). `extra` is a line of the cook's own, left out where blank.
+ */
+export function labelOfBatch(
+  formulation: Formulation,
+  { name, days, extra = '' }: { readonly name: string; readonly days: LabelDays; readonly extra?: string },
+): readonly LabelLine[] {
+  const { source, grain } = formulation.choices;
+  const hasHoney = findCaution('honeyInfants', formulation) !== null;
+  const keep = findCaution('keepCold', formulation);
+  const lines: readonly (LabelLine | null)[] = [
+    { id: 'name', text: name },
+    { id: 'what', text: `Plant-milk kefir of ${source.plural}, made with ${lowerFirst(grain.name)}.` },
+    { id: 'made', text: `Made ${days.made ?? blank}` },
+    { id: 'tasteBy', text: writeLast(days) },
+    { id: 'allergens', text: writeAllergens(formulation) },
+    grain.dairy ? { id: 'dairy', text: `Traces of milk, from the grains: ${listsOf('milk')}.` } : null,
+    hasHoney ? { id: 'infants', text: 'With honey: not for children under 12 months.' } : null,
+    keep === null ? null : { id: 'keep', text: keep.text },
+    { id: 'live', text: 'Contains live cultures. Open slowly.' },
+    { id: 'alcohol', text: 'Holds a little alcohol.' },
+    extra.trim() === '' ? null : { id: 'extra', text: extra.trim() },
+  ];
+  return lines.filter((line) => line !== null);
+}
+
+/**
+ * For how many whole days a batch is at its best, and after how many more it is used up: the two ends of the row
+ * `keepDays`, from the day the grains come out. Null where the row has no value.
+ */
+export function labelDaysOf({ rows }: Formulation): { readonly best: number; readonly last: number } | null {
+  const { value, range } = rows.keepDays;
+  if (typeof value !== 'number') return null;
+  const { low, high } = range ?? { low: value, high: value };
+  return { best: Math.floor(low), last: Math.floor(high) };
+}
+
+const blank = '__________';
+
+function writeLast({ tasteBy, useBy }: LabelDays): string {
+  const first = `Taste by ${tasteBy ?? blank}`;
+  return useBy === null || useBy === tasteBy ? first : `${first}, use up by ${useBy}`;
+}
+
+/** The source's; what the grains bring has a line of its own. */
+function writeAllergens(formulation: Formulation): string {
+  const { source } = formulation.choices;
+  const named = allergensOf(formulation).entries.filter(({ from }) => from === 'source');
+  if (named.length > 0) return named.map(({ id }) => writeAllergen(id)).join(' ');
+  return source.family === 'carton'
+    ? 'Allergens: those named on the carton it was made from.'
+    : `Allergens: ${source.plural} are on neither the US nor the EU list.`;
+}
+
+function writeAllergen(id: AllergenId): string {
+  const { name, us, eu }: Allergen = allergens[id];
+  const contains = `Contains ${lowerFirst(name)}: ${listsOf(id)}`;
+  return us || eu ? `${contains}.` : `${contains}, yet some people react to it.`;
+}
+
+function listsOf(id: AllergenId): string {
+  const { us, eu } = allergens[id];
+  if (us && eu) return 'on the US and EU allergen lists';
+  if (us) return 'on the US allergen list, not the EU one';
+  return eu ? 'on the EU allergen list, not the US one' : 'on neither the US nor the EU allergen list';
+}
+
+function lowerFirst(text: string): string {
+  return text.startsWith('Brazil') ? text : text.charAt(0).toLowerCase() + text.slice(1);
+}
