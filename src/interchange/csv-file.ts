@@ -1,0 +1,92 @@
+import Papa from 'papaparse';
+import type { Batch, Logged } from '../batch/document';
+import { isRow } from '../formula/evaluate';
+import type { Formulation } from '../formula/formulate';
+import { labelOf } from '../formula/labels';
+import { type RowId, rowOrder } from '../formula/order';
+import { numericRows } from '../formula/sheet';
+import { baseUnits } from '../measure/units';
+
+/** Spreadsheet programs read a file as UTF-8 where it begins with this mark, and as who knows what where it does not. */
+const utf8Mark = '\uFEFF';
+const significant = 10;
+
+type Field = string | number | null;
+
+/**
+ * Batches as CSV (RFC 4180: commas, CRLF, quotes where needed), a line a batch and a column a row of the sheet. Amounts
+ * are plain numbers in the unit of their heading, with a decimal point; what a batch has not stays empty. A text that a
+ * spreadsheet program would take for a formula gets an apostrophe in front.
+ */
+export function writeBatchesCsv(batches: readonly Batch[], formulationOf: (batch: Batch) => Formulation): string {
+  const headings = ['Name', ...rowOrder.map(headingOf)];
+  const lines = batches.map((batch) => {
+    const formulation = formulationOf(batch);
+    return [batch.name, ...rowOrder.map((id) => fieldOf(formulation, id))];
+  });
+  return write(headings, lines);
+}
+
+/** The log as CSV, a line an entry, times as on the wall of the kitchen; written as the batches are. */
+export function writeLogCsv(log: readonly Logged[]): string {
+  const headings = [
+    'Batch',
+    'At',
+    'Found',
+    'After the grains went in (h)',
+    'Expected (h)',
+    'Temperature (°C)',
+    'Acidity (pH)',
+    'Note',
+  ];
+  const lines = log.map(({ name, at, found, hours, expected, temperature, acidity, note }) => [
+    ...[name, at.replace('T', ' '), found],
+    ...[hours, expected, temperature, acidity].map(plainNumber),
+    note,
+  ]);
+  return write(headings, lines);
+}
+
+function headingOf(id: RowId): string {
+  const unit = isRow(id) ? baseUnits[numericRows[id].kind] : '';
+  return unit === '' ? labelOf(id) : `${labelOf(id)} (${unit})`;
+}
+
+function fieldOf({ choices, rows }: Formulation, id: RowId): Field {
+  switch (id) {
+    case 'vessel':
+      return choices.jar.name;
+    case 'source':
+      return choices.source.name;
+    case 'grains':
+      return choices.grain.name;
+    case 'sweetener':
+      return choices.sweetener.map(({ entry, share }) => nameWithShare(entry.name, share)).join(' + ');
+    default:
+      return plainNumber(rows[id].value);
+  }
+}
+
+function nameWithShare(name: string, share: number): string {
+  return share === 1 ? name : `${name} ${Number((100 * share).toPrecision(3))} %`;
+}
+
+/** Without the last digits, in which doubles are noise. */
+function plainNumber(value: number | string | null): number | null {
+  return typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(significant)) : null;
+}
+
+/** What a spreadsheet program takes for a formula: these signs, also full-width and behind blanks, and tab or CR first. */
+const formula = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
+
+/** A text that would be worked out by a spreadsheet program gets an apostrophe; numbers are no texts and stay. */
+function guard(field: Field): Field {
+  if (typeof field !== 'string') return field;
+  const plain = field.replaceAll('\0', '');
+  return formula.test(plain) ? `'${plain}` : plain;
+}
+
+function write(headings: readonly string[], lines: readonly (readonly Field[])[]): string {
+  const all = [headings, ...lines].map((line) => line.map(guard));
+  return `${utf8Mark}${Papa.unparse(all, { newline: '\r\n' })}\r\n`;
+}

@@ -1,0 +1,19 @@
+import { correctionsOf } from '../batch/batch-corrections';
+import type { SheetDocument } from '../batch/document';
+
+/** The sheet as the text of a file, with all that is kept in it; what this page does not know of is kept too. */
+export function writeCopy(document: SheetDocument): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+/**
+ * The sheet with only these batches in it: with the figures they are worked out with and their lines of the log, and
+ * without own foods and prices. The same sheet where none of them is there, since a sheet has a batch.
+ */
+export function onlyBatches(document: SheetDocument, ids: ReadonlySet<string>): SheetDocument {
+  const batches = document.batches.filter(({ id }) => ids.has(id));
+  if (batches.length === 0) return document;
+  const { ownFoods: _, prices: __, ...rest } = document;
+  const yours = Object.assign({}, ...batches.map((batch) => correctionsOf(document, batch)));
+  return { ...rest, batches, yours, log: document.log.filter(({ batch }) => ids.has(batch)) };
+}

@@ -1,0 +1,36 @@
+import type { SheetDocument } from '../batch/document';
+import { changesBetween, type DocumentChange, settingsThatDiffer } from '../batch/document-changes';
+import { mergeInto, replaceWith } from '../batch/merge';
+import type { SheetParts } from '../batch/salvage';
+
+/** What opening a file would do, either way; nothing is done by asking. */
+export interface OpeningPlan {
+  readonly merged: SheetDocument;
+  readonly byMerging: readonly DocumentChange[];
+  readonly replaced: SheetDocument;
+  readonly byReplacing: readonly DocumentChange[];
+  /** How many batches of the file are in the sheet as they are. */
+  readonly there: number;
+  /** Figures where the file has another than yours, which stays in merging. */
+  readonly figuresKept: number;
+  /** Which settings of the file are others than yours. */
+  readonly settings: readonly string[];
+}
+
+/** What merging a file into the sheet, or replacing the sheet by it, would change. */
+export function planOpening(document: SheetDocument, parts: SheetParts): OpeningPlan {
+  const merged = mergeInto(document, parts);
+  const replaced = replaceWith(document, parts);
+  return {
+    merged,
+    byMerging: changesBetween(document, merged),
+    replaced,
+    byReplacing: changesBetween(document, replaced),
+    there: parts.batches.length - (merged.batches.length - document.batches.length),
+    figuresKept: Object.entries(parts.yours).filter(([key, { value }]) => {
+      const own = Object.hasOwn(document.yours, key) ? document.yours[key] : undefined;
+      return own !== undefined && own.value !== value && merged.yours[key]?.value === own.value;
+    }).length,
+    settings: parts.settings === null ? [] : settingsThatDiffer(document.settings, parts.settings),
+  };
+}

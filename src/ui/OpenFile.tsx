@@ -1,0 +1,200 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { SheetDocument } from '../batch/document';
+import type { DocumentChange } from '../batch/document-changes';
+import type { LostPart } from '../batch/salvage';
+import type { Store } from '../batch/store';
+import { mostBytes, tooLarge } from '../interchange/file-limit';
+import type { FileRead } from '../interchange/open-file';
+import { planOpening } from '../interchange/plan-opening';
+import type { SheetState } from './sheet-state';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+}
+
+type Opened = Extract<FileRead, { readonly ok: true }>;
+
+const unreadable = 'This file could not be read. If you are offline, try again when online.';
+const mostNamed = 12;
+
+/** A saved copy, looked at before anything is done with it: then merged, put in place of the sheet, or left. */
+export function OpenFile({ store, state }: Props) {
+  const picker = useRef<HTMLInputElement>(null);
+  const [name, setName] = useState('');
+  const [opened, setOpened] = useState<Opened | null>(null);
+  const [said, setSaid] = useState<string | null>(null);
+  const [over, setOver] = useState(false);
+  const read = async (file: File) => {
+    setOpened(null);
+    setName(file.name);
+    if (file.size > mostBytes) return setSaid(tooLarge);
+    setSaid('Reading it …');
+    const [{ readFile }, text] = await Promise.all([import('../interchange/open-file'), file.text()]);
+    const found = readFile(text);
+    setSaid(found.ok ? null : found.message);
+    if (found.ok) setOpened(found);
+  };
+  const take = (files: FileList | null | undefined) => {
+    const [file] = files ?? [];
+    if (file !== undefined) read(file).catch(() => setSaid(unreadable));
+    if (picker.current !== null) picker.current.value = '';
+  };
+  const close = (words: string) => {
+    setOpened(null);
+    setSaid(words);
+  };
+  return (
+    <section
+      class={over ? 'panel files-over' : 'panel'}
+      aria-label="Open a file"
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        take(event.dataTransfer?.files);
+      }}
+    >
+      <h2>Open a file</h2>
+      <p>A copy saved here, of at most 10 MB. You see what it would change before it does.</p>
+      <p class="correct">
+        <label>
+          Choose a file, or drop it here{' '}
+          <input
+            ref={picker}
+            type="file"
+            accept=".json,application/json"
+            onChange={(event) => take(event.currentTarget.files)}
+          />
+        </label>
+      </p>
+      <p role="status">
+        {said !== null && name !== '' && (
+          <>
+            <bdi>{name}</bdi>:{' '}
+          </>
+        )}
+        {said}
+      </p>
+      {opened !== null && <Opening name={name} opened={opened} store={store} state={state} onDone={close} />}
+    </section>
+  );
+}
+
+interface OpeningProps extends Props {
+  readonly name: string;
+  readonly opened: Opened;
+  readonly onDone: (words: string) => void;
+}
+
+function Opening({ name, opened: { parts, message, lost }, store, state, onDone }: OpeningProps) {
+  const [withSettings, setWithSettings] = useState(false);
+  const document = store.document.value;
+  const plan = useMemo(() => planOpening(document, parts), [document, parts]);
+  const finish = (next: SheetDocument, step: string, words: string) => {
+    store.takeEdit(next, step);
+    if (withSettings && parts.settings !== null) store.changeSettings(parts.settings);
+    const isThere = next.batches.some(({ id }) => id === state.spot.value.batch);
+    const [first] = next.batches;
+    if (!isThere && first !== undefined) state.select({ ...state.spot.value, batch: first.id });
+    onDone(words);
+  };
+  const settings = withSettings && plan.settings.length > 0;
+  return (
+    <section class="files-plan" aria-label="What it would change">
+      <h3>
+        <bdi>{name}</bdi>
+      </h3>
+      {message !== null && <Lost message={message} lost={lost} />}
+      {plan.settings.length > 0 && (
+        <label>
+          <input
+            type="checkbox"
+            checked={withSettings}
+            onChange={(event) => setWithSettings(event.currentTarget.checked)}
+          />
+          Take its settings too ({plan.settings.join(', ')}); undo does not bring yours back
+        </label>
+      )}
+      <h4>Merging</h4>
+      <p>
+        Nothing of yours is changed: a batch that differs from yours comes in beside it as “… (from file)”, and where
+        figures differ yours stay.
+        {plan.there > 0 && ` Batches that are here already: ${plan.there}.`}
+        {plan.figuresKept > 0 && ` Figures of yours that stay: ${plan.figuresKept}.`}
+      </p>
+      <Changes changes={plan.byMerging} />
+      <p class="correct">
+        <button
+          type="button"
+          class="button"
+          disabled={plan.byMerging.length === 0 && !settings}
+          onClick={() => finish(plan.merged, 'Merge a file', 'Merged. Undo takes it back.')}
+        >
+          Merge
+        </button>
+      </p>
+      <h4>Replacing</h4>
+      {parts.batches.length === 0 && <p>It has no batch that can be read, so it can’t take the sheet’s place.</p>}
+      <Changes changes={plan.byReplacing} />
+      <p class="correct">
+        <button
+          type="button"
+          class="button"
+          disabled={plan.byReplacing.length === 0 && !(settings && parts.batches.length > 0)}
+          onClick={() =>
+            finish(plan.replaced, 'Replace the sheet by a file', 'It has taken the sheet’s place. Undo takes it back.')
+          }
+        >
+          Replace
+        </button>
+        <button type="button" class="button" onClick={() => onDone('Left as it is. Nothing was changed.')}>
+          Leave it
+        </button>
+      </p>
+    </section>
+  );
+}
+
+function Lost({ message, lost }: { readonly message: string; readonly lost: readonly LostPart[] }) {
+  const { length: more } = lost.slice(mostNamed);
+  return (
+    <div class="message">
+      <p>
+        {message} {lost.length === 0 ? 'All of its parts can be read.' : 'What can be read of it is below, without:'}
+      </p>
+      <ul>
+        {lost.slice(0, mostNamed).map(({ what, why }) => (
+          <li key={what}>
+            <bdi>{what}</bdi>: <bdi>{why}</bdi>
+          </li>
+        ))}
+        {more > 0 && <li>and {more} more</li>}
+      </ul>
+    </div>
+  );
+}
+
+function Changes({ changes }: { readonly changes: readonly DocumentChange[] }) {
+  if (changes.length === 0) return <p>It would change nothing.</p>;
+  return (
+    <ul>
+      {changes.map(({ what, names }) => (
+        <li key={what}>
+          {what}:{' '}
+          {names.slice(0, mostNamed).map((name, at) => (
+            <span key={`${at} ${name}`}>
+              {at > 0 && '; '}
+              <bdi>{name}</bdi>
+            </span>
+          ))}
+          {names.length > mostNamed && ' …'}
+        </li>
+      ))}
+    </ul>
+  );
+}

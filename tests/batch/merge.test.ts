@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demo, startBatch } from '../../src/batch/demo';
+import type { Batch, Logged, SheetDocument } from '../../src/batch/document';
+import { longestName, mostBatches } from '../../src/batch/document-limits';
+import { readDocument } from '../../src/batch/document-schema';
+import { typeCell } from '../../src/batch/edits';
+import { mergeInto, replaceWith } from '../../src/batch/merge';
+import { partsOf } from '../../src/batch/salvage';
+import { anyDocument, first, freeze } from './any-edit';
+
+const entry: Logged = {
+  batch: 'b1',
+  name: 'Saturday almond',
+  at: '2026-11-28T08:00',
+  found: 'ready',
+  hours: 14,
+  expected: 12,
+  temperature: 21,
+  acidity: 4.2,
+  note: '',
+};
+
+function sheet(changes: Partial<SheetDocument>): SheetDocument {
+  return freeze({ ...demo, ...changes });
+}
+
+function names({ batches }: SheetDocument): readonly string[] {
+  return batches.map(({ name }) => name);
+}
+
+/** Everything of a batch but where it stands: its content, and the shape of its jar. */
+function contents(document: SheetDocument): readonly string[] {
+  return document.batches.map(({ id, name: _, ...rest }) =>
+    JSON.stringify([
+      rest.given.map(({ text }) => text),
+      rest.source,
+      rest.vessel,
+      Object.entries(document.yours).flatMap(([key, value]) =>
+        key.startsWith(`own@${id}.`) ? [[key.slice(key.indexOf('.')), value]] : [],
+      ),
+    ]),
+  );
+}
+
+describe('merging', () => {
+  test('adds a batch beside yours, never over it, where both have one id and differ', () => {
+    const mine = typeCell(demo, 'b1', 'sourceMass', '200 g');
+    const theirs = typeCell(demo, 'b1', 'sourceMass', '300 g');
+    const merged = mergeInto(mine, partsOf(theirs));
+    expect(names(merged)).toEqual(['Saturday almond', 'Saturday almond (from file)']);
+    expect(merged.batches[0]).toBe(mine.batches[0]);
+    expect(merged.batches[1]?.id).not.toBe('b1');
+    expect(merged.batches[1]?.given[0]?.text).toBe('300 g');
+  });
+
+  test('leaves out a batch that is here already, also under another id', () => {
+    const theirs = sheet({ batches: [{ ...first(demo), id: 'b7' }] });
+    expect(mergeInto(demo, partsOf(theirs))).toBe(demo);
+  });
+
+  test('keeps both where a file has two batches alike and the sheet one', () => {
+    const theirs = sheet({ batches: [first(demo), { ...first(demo), id: 'b2' }] });
+    expect(mergeInto(demo, partsOf(theirs)).batches).toHaveLength(2);
+  });
+
+  test('lets your figures stay and takes those you have none of', () => {
+    const mine = sheet({ yours: { 'almond.uptake': { value: 0.4, how: 'typed' } } });
+    const theirs = sheet({
+      yours: { 'almond.uptake': { value: 0.9, how: 'typed' }, 'hemp.uptake': { value: 0.2, how: 'measured' } },
+    });
+    expect(mergeInto(mine, partsOf(theirs)).yours).toEqual({
+      'almond.uptake': { value: 0.4, how: 'typed' },
+      'hemp.uptake': { value: 0.2, how: 'measured' },
+    });
+  });
+
+  test('brings the shape of a jar along under the batch’s new id', () => {
+    const own: Batch = { ...startBatch('b1', 'In my crock'), vessel: 'own' };
+    const theirs = sheet({ batches: [own], yours: { 'own@b1.neckHeight': { value: 3, how: 'typed' } } });
+    const merged = mergeInto(demo, partsOf(theirs));
+    const added = merged.batches[1]?.id ?? expect.fail('nothing was added');
+    expect(merged.yours).toEqual({ [`own@${added}.neckHeight`]: { value: 3, how: 'typed' } });
+  });
+
+  test('joins the log without doubles, and moves lines to where their batch went', () => {
+    const theirs = sheet({
+      batches: [{ ...first(demo), source: 'hemp' }],
+      log: [entry, { ...entry, at: '2026-11-29T08:00', found: 'sour' }],
+    });
+    const merged = mergeInto(sheet({ log: [entry] }), partsOf(theirs));
+    expect(merged.log).toHaveLength(2);
+    expect(merged.log[1]?.batch).toBe(merged.batches[1]?.id);
+  });
+
+  test('adds own foods and prices that are new and leaves yours', () => {
+    const flour = { name: 'Flour', grams: 120, millilitres: 240 };
+    const mine = sheet({ ownFoods: [flour], prices: { honey: 9 } });
+    const theirs = sheet({
+      ownFoods: [
+        { ...flour, grams: 1 },
+        { ...flour, name: 'Cocoa' },
+      ],
+      prices: { honey: 1, mapleSyrup: 20 },
+    });
+    const merged = mergeInto(mine, partsOf(theirs));
+    expect(merged.ownFoods?.map(({ name, grams }) => [name, grams])).toEqual([
+      ['Flour', 120],
+      ['Cocoa', 120],
+    ]);
+    expect(merged.prices).toEqual({ honey: 9, mapleSyrup: 20 });
+  });
+
+  test('stops at the most a sheet can hold, with all of yours in it', () => {
+    const many = Array.from({ length: mostBatches }, (_, at) => startBatch(`x${at}`, `Batch ${at} of the file`));
+    const merged = mergeInto(demo, partsOf(sheet({ batches: many })));
+    expect(merged.batches).toHaveLength(mostBatches);
+    expect(merged.batches[0]).toBe(first(demo));
+    expect(readDocument(merged).ok).toBe(true);
+  });
+
+  test('cuts the longest name so that it can still be saved', () => {
+    const long = sheet({ batches: [{ ...first(demo), name: 'x'.repeat(longestName), source: 'hemp' }] });
+    const merged = mergeInto(demo, partsOf(long));
+    expect(readDocument(merged).ok).toBe(true);
+    expect(mergeInto(merged, partsOf(long))).toBe(merged);
+  });
+
+  test('of any two sheets: a sound sheet with everything of yours as it was, and a second time nothing more', () => {
+    fc.assert(
+      fc.property(anyDocument, anyDocument, (mine, theirs) => {
+        const merged = mergeInto(freeze(mine), partsOf(freeze(theirs)));
+        expect(readDocument(merged).ok).toBe(true);
+        expect(merged.batches.slice(0, mine.batches.length)).toEqual(mine.batches);
+        expect(merged.log.slice(0, mine.log.length)).toEqual(mine.log);
+        expect(merged.yours).toMatchObject(mine.yours);
+        expect(merged.settings).toBe(mine.settings);
+        expect(contents(merged)).toEqual(expect.arrayContaining([...contents(theirs)]));
+        expect(mergeInto(merged, partsOf(theirs))).toBe(merged);
+      }),
+    );
+  });
+});
+
+describe('replacing', () => {
+  test('of any two sheets gives the file’s batches, log and figures with your settings', () => {
+    fc.assert(
+      fc.property(anyDocument, anyDocument, (mine, theirs) => {
+        const replaced = replaceWith(freeze(mine), partsOf(freeze(theirs)));
+        expect(readDocument(replaced).ok).toBe(true);
+        expect(replaced.batches).toEqual(theirs.batches);
+        expect(replaced.log).toEqual(theirs.log);
+        expect(replaced.settings).toBe(mine.settings);
+        expect(theirs.yours).toMatchObject(replaced.yours);
+      }),
+    );
+  });
+
+  test('with a file that has no batch changes nothing', () => {
+    expect(replaceWith(demo, { ...partsOf(demo), batches: [] })).toBe(demo);
+  });
+});
