@@ -3,8 +3,9 @@ const page = self.registration.scope;
 const ours = `jarwright ${page} `;
 const namedForGood = ['', 'manifest.webmanifest', 'icon.svg'];
 
+/** Newest first. */
 async function listOurCaches() {
-  return (await caches.keys()).filter((name) => name.startsWith(ours));
+  return (await caches.keys()).filter((name) => name.startsWith(ours)).reverse();
 }
 
 async function readHash(text) {
@@ -12,20 +13,33 @@ async function readHash(text) {
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-// A new build has a new list of files, hence another cache, which replaces the older ones once it is complete.
-async function refresh() {
+/**
+ * Fetches the build that the host has now. A new build has a new list of files, hence another cache. The older ones stay
+ * for as long as a page is open that may be of one of them: such a page still loads parts of itself, and is never
+ * reloaded from here, since a cook may be typing in it.
+ */
+async function refresh(opening) {
   const answer = await fetch(new URL('asset-manifest.json', page), { cache: 'no-store' });
   if (!answer.ok) throw new Error(`asset-manifest.json answers ${answer.status}`);
   const text = await answer.text();
   const chunks = Object.values(JSON.parse(text));
   const built = chunks.flatMap(({ file, css = [], assets = [] }) => [file, ...css, ...assets]);
   const name = ours + (await readHash(text));
+  // A build that comes back after another has to be the newest again.
+  if ((await listOurCaches()).indexOf(name) > 0) await caches.delete(name);
   const cache = await caches.open(name);
   const isComplete = (await cache.match(page, { ignoreVary: true })) !== undefined;
   const files = new Set(isComplete ? namedForGood : [...namedForGood, ...built]);
   // All or nothing: the page and its files must come from the same build.
   await cache.addAll([...files].map((file) => new Request(new URL(file, page), { cache: 'no-cache' })));
-  for (const older of await listOurCaches()) if (older !== name) await caches.delete(older);
+  await forgetOlder(name, opening);
+}
+
+async function forgetOlder(newest, opening) {
+  if ((await listOurCaches()).length < 2) return;
+  const windows = await self.clients.matchAll({ includeUncontrolled: true, type: 'window' });
+  if (windows.some(({ id, url }) => id !== opening && url.startsWith(page))) return;
+  for (const older of await listOurCaches()) if (older !== newest) await caches.delete(older);
 }
 
 async function findCached(request) {
@@ -41,7 +55,7 @@ async function navigate(event) {
   try {
     const answer = await fetch(event.request);
     // This file stays the same from build to build, so it is each visit, not the browser, that looks for a new one.
-    event.waitUntil(refresh().catch(() => undefined));
+    event.waitUntil(refresh(event.resultingClientId).catch(() => undefined));
     return answer;
   } catch (error) {
     const cached = await findCached(page);
@@ -50,7 +64,7 @@ async function navigate(event) {
   }
 }
 
-self.addEventListener('install', (event) => event.waitUntil(refresh().then(() => self.skipWaiting())));
+self.addEventListener('install', (event) => event.waitUntil(refresh('').then(() => self.skipWaiting())));
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener('fetch', (event) => {
   const { request } = event;

@@ -1,7 +1,9 @@
 import { render } from 'preact';
 import { demo } from './batch/demo';
-import { isFirstVisit, saveDocument } from './batch/storage';
-import { createStore } from './batch/store';
+import type { SheetDocument } from './batch/document';
+import type { KeptSheet } from './batch/keeping';
+import { createSheetStore, type SheetStore } from './batch/sheet-store';
+import { isFirstVisit } from './batch/storage';
 import { App } from './ui/App';
 import './ui/style.css';
 import './ui/sheet.css';
@@ -9,8 +11,16 @@ import './ui/jar.css';
 import './ui/batches.css';
 import './ui/working.css';
 import './ui/below.css';
+import './ui/files.css';
 import './ui/phone.css';
+import './ui/kept.css';
 import './ui/print.css';
+import './ui/labels.css';
+import './ui/log.css';
+import './ui/timeline.css';
+import './ui/time.css';
+import './ui/fizz.css';
+import './ui/parts.css';
 
 function openStorage(): Storage | null {
   try {
@@ -20,19 +30,43 @@ function openStorage(): Storage | null {
   }
 }
 
-/** What was left here, or the demo; what opens and checks a saved sheet is only loaded where there is one. */
-async function openDocument(storage: Storage | null) {
-  if (isFirstVisit(storage)) return { document: demo, message: null };
-  const { loadDocument } = await import('./batch/open-saved');
-  return loadDocument(storage);
+const storage = openStorage();
+const root = document.getElementById('sheet');
+
+function commitOpenCell(): void {
+  if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
 }
 
-const storage = openStorage();
-openDocument(storage).then(({ document: opened, message }) => {
-  const store = createStore(opened, { message, save: (changed) => saveDocument(storage, changed) });
-  const root = document.getElementById('sheet');
+/** What opens, checks and keeps a sheet; tried again, for as long as the page is open, where it can't be loaded. */
+async function openKept(onFailed: () => void): Promise<KeptSheet> {
+  for (;;) {
+    const part = await import('./batch/keep-sheet').catch(() => null);
+    if (part !== null) return part.keepSheet({ storage, commitOpenCell });
+    onFailed();
+    await new Promise((resolve) => setTimeout(resolve, 3000));
+  }
+}
+
+function draw(opened: SheetDocument): SheetStore {
+  const store = createSheetStore(opened);
+  root?.replaceChildren();
   if (root) render(<App store={store} />, root);
-});
+  return store;
+}
+
+async function start(): Promise<void> {
+  // A first visitor sees the demo at once; whoever has a sheet here sees nothing but that.
+  const store = (await isFirstVisit(storage)) ? draw(demo) : null;
+  const kept = await openKept(() => {
+    if (store === null) root?.replaceChildren(partMissing);
+  });
+  (store ?? draw(kept.document)).keepIn(kept);
+}
+
+const partMissing =
+  'A part of the page could not be loaded. It is tried again every few seconds; your sheet stays kept.';
+
+void start();
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator) {
   navigator.serviceWorker

@@ -15,7 +15,7 @@ export function addBatch(document: SheetDocument, after?: string): SheetDocument
   const names = new Set(document.batches.map(({ name }) => name));
   let number = document.batches.length + 1;
   while (names.has(`Batch ${number}`)) number += 1;
-  return insertBatch(document, after, startBatch(nextBatchId(document.batches), `Batch ${number}`));
+  return insertBatch(document, after, startBatch(nextBatchId(document), `Batch ${number}`));
 }
 
 /** Adds a copy of a batch, with the shape of its own jar, after the batch itself. A full sheet stays as it is. */
@@ -25,7 +25,7 @@ export function copyBatch(document: SheetDocument, batchId: string): SheetDocume
   const names = new Set(document.batches.map(({ name }) => name));
   let name = withTail(batch.name, ', copy');
   for (let number = 2; names.has(name); number += 1) name = withTail(batch.name, `, copy ${number}`);
-  const id = nextBatchId(document.batches);
+  const id = nextBatchId(document);
   const copied = insertBatch(document, batchId, { ...batch, id, name });
   const shape = ownShape(document, batchId);
   if (copied === document || shape.length === 0) return copied;
@@ -66,12 +66,16 @@ export function removeBatch(document: SheetDocument, batchId: string): SheetDocu
   const shape = ownShape(document, batchId);
   const yours = { ...document.yours };
   for (const [key] of shape) delete yours[key];
-  return { ...document, yours, batches: batches.length > 0 ? batches : [startBatch(nextBatchId(batches), 'Batch 1')] };
+  const left = { ...document, yours, batches };
+  return batches.length > 0 ? left : { ...left, batches: [startBatch(nextBatchId(left), 'Batch 1')] };
 }
 
-/** An id that no batch here has: b1, b2 …, by counting alone, so that the same edits give the same document. */
-function nextBatchId(batches: readonly Batch[]): string {
-  const ids = new Set(batches.map(({ id }) => id));
+/**
+ * An id that no batch here has, nor one that is gone and still in the log: b1, b2 …, by counting alone, so that the same
+ * edits give the same document.
+ */
+function nextBatchId({ batches, log }: SheetDocument): string {
+  const ids = new Set([...batches.map(({ id }) => id), ...log.map(({ batch }) => batch)]);
   let number = batches.length + 1;
   while (ids.has(`b${number}`)) number += 1;
   return `b${number}`;

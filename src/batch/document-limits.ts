@@ -6,3 +6,5 @@ export const mostOwnFoods = 1000;
 export const largestShare = 100;
 export const longestNote = 500;
 export const mostLogged = 5000;
+export const mostCorrections = 5000;
+export const mostDaysWaiting = 14;

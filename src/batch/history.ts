@@ -1,24 +1,10 @@
 import type { SheetDocument } from './document';
+import type { History } from './recorded';
 import { withSettings } from './settings';
 
-/** A document to go back (or on) to, and the name of the step that lies between it and its neighbour. */
-export interface Recorded {
-  readonly document: SheetDocument;
-  readonly step: string;
-}
-
-/** Undo as a list of documents: `past` oldest first, `future` next first. Documents share what did not change. */
-export interface History {
-  readonly past: readonly Recorded[];
-  readonly present: SheetDocument;
-  readonly future: readonly Recorded[];
-}
+export { type History, redoName, startHistory, undoName } from './recorded';
 
 const mostSteps = 500;
-
-export function startHistory(document: SheetDocument): History {
-  return { past: [], present: document, future: [] };
-}
 
 /** Takes a step; the same document is no step. What was undone before it is gone, and so is the oldest of too many. */
 export function record(history: History, document: SheetDocument, step: string): History {
@@ -53,14 +39,4 @@ export function redo(history: History): History {
     present: withSettings(next.document, history.present.settings),
     future,
   };
-}
-
-/** The name of the step that undo would take back; null where there is none. */
-export function undoName(history: History): string | null {
-  return history.past.at(-1)?.step ?? null;
-}
-
-/** The name of the step that redo would take again; null where there is none. */
-export function redoName(history: History): string | null {
-  return history.future[0]?.step ?? null;
 }

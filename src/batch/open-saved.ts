@@ -1,79 +1,58 @@
-import { demo } from './demo';
 import type { SheetDocument } from './document';
 import { describeDocumentProblem } from './document-problem-words';
 import { readDocument } from './document-schema';
-import { blocked, type KeyStorage, key } from './storage';
+import type { StateKey } from './keep-states';
+import { currentVersion } from './migrations';
 
-export interface Loaded {
-  readonly document: SheetDocument;
-  /** What the cook has to be told, in plain words; null where all is well. */
-  readonly message: string | null;
-}
+/** What a saved text holds. `document` of a newer version is what this one understands of it, null where that is nothing. */
+export type OpenedText =
+  | { readonly is: 'good'; readonly document: SheetDocument }
+  | { readonly is: 'newer'; readonly version: number; readonly document: SheetDocument | null }
+  | { readonly is: 'damaged'; readonly why: string };
 
-const keptKey = 'jarwright.sheet.kept';
-
-/**
- * The sheet as it was left, or the demo on a first visit. A saved text that can't be opened is put aside, never thrown
- * away, and the demo opens in its place. Storage that is missing or blocked gives the demo too; nothing throws.
- */
-export function loadDocument(storage: KeyStorage | null): Loaded {
-  if (storage === null) return { document: demo, message: blocked };
-  let text: string | null;
+/** Opens a saved text of unknown origin; never throws. */
+export function openText(found: unknown): OpenedText {
+  if (typeof found !== 'string') return { is: 'damaged', why: 'It is no text.' };
+  let data: unknown;
   try {
-    text = storage.getItem(key);
+    data = JSON.parse(found);
   } catch {
-    return { document: demo, message: blocked };
+    return { is: 'damaged', why: 'Its text is damaged.' };
   }
-  if (text === null) return { document: demo, message: null };
-  const { document, why } = openText(text);
-  if (document !== null) return { document, message: null };
-  const kept = putAside(storage, text)
-    ? 'The text of it is kept in this browser.'
-    : 'There is no room to put it aside: it stays in this browser until you change something here.';
-  return {
-    document: demo,
-    message: `The saved sheet could not be opened, so this is the first one again. ${why} ${kept}`,
-  };
+  const read = readDocument(data);
+  if (read.ok) return { is: 'good', document: read.document };
+  if (read.why.code !== 'newer') return { is: 'damaged', why: describeDocumentProblem(read.why) };
+  const understood = readDocument(typeof data === 'object' ? { ...data, version: currentVersion } : null);
+  return { is: 'newer', version: read.why.version, document: understood.ok ? understood.document : null };
 }
 
-function openText(text: string): { readonly document: SheetDocument | null; readonly why: string } {
-  try {
-    const read = readDocument(JSON.parse(text));
-    return read.ok ? { document: read.document, why: '' } : { document: null, why: describeDocumentProblem(read.why) };
-  } catch {
-    return { document: null, why: 'Its text is damaged.' };
-  }
+/** The newest state that can be shown, and what stands in the way of it. */
+export interface LastGood {
+  /** Null where no state can be shown. */
+  readonly document: SheetDocument | null;
+  /** When it was saved; null where there is none. */
+  readonly at: number | null;
+  /** The newest revision there is, good or not; 0 where there is none. */
+  readonly head: number;
+  /** The states newer than it that are damaged, newest first. */
+  readonly damaged: readonly { readonly key: StateKey; readonly why: string }[];
+  /** The version of a state that a newer page has saved, which must not be built upon; null where there is none. */
+  readonly newer: number | null;
 }
 
-/** Keeps a text under a key of its own, beside any that were put aside earlier. */
-function putAside(storage: KeyStorage, text: string): boolean {
-  try {
-    let place = keptKey;
-    for (let number = 2; ; number += 1) {
-      const there = storage.getItem(place);
-      if (there === text) return true;
-      if (there === null) break;
-      place = `${keptKey}.${number}`;
-    }
-    return write(storage, place, text) || moveAside(storage, place, text);
-  } catch {
-    return false;
+/** Goes back from the newest state to the first that can be shown. `keys` are oldest first. */
+export async function findLastGood(
+  keys: readonly StateKey[],
+  read: (key: StateKey) => Promise<unknown>,
+): Promise<LastGood> {
+  const head = keys.at(-1)?.[0] ?? 0;
+  const damaged: { key: StateKey; why: string }[] = [];
+  let newer: number | null = null;
+  for (const key of keys.toReversed()) {
+    const opened = openText(await read(key));
+    if (opened.is === 'newer') newer ??= opened.version;
+    if (opened.is === 'damaged') damaged.push({ key, why: opened.why });
+    else if (opened.document !== null) return { document: opened.document, at: key[1], head, damaged, newer };
   }
-}
-
-/** A text too long to be there twice is moved, and put back where even that finds no room. */
-function moveAside(storage: KeyStorage, place: string, text: string): boolean {
-  storage.removeItem(key);
-  if (write(storage, place, text)) return true;
-  write(storage, key, text);
-  return false;
-}
-
-function write(storage: KeyStorage, place: string, text: string): boolean {
-  try {
-    storage.setItem(place, text);
-    return true;
-  } catch {
-    return false;
-  }
+  return { document: null, at: null, head, damaged, newer };
 }

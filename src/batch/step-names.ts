@@ -26,6 +26,10 @@ export const stepNames = {
     return isBlank(text) ? stepNames.clearCell(row) : `Type ${shorten(text)} for ${labelOf(row)}`;
   },
   clearCell: (row: NumericRowId) => `Clear ${labelOf(row)}`,
+  clearCells: (batchIds: readonly string[], [row, ...more]: readonly NumericRowId[]) =>
+    row !== undefined && more.length === 0 && batchIds.length === 1
+      ? stepNames.clearCell(row)
+      : 'Clear the selected cells',
   measureCell: (row: MeasuredRowId, text: string): string =>
     isBlank(text) ? stepNames.clearMeasured(row) : `Measure ${shorten(text)} for ${labelOf(row)}`,
   clearMeasured: (row: MeasuredRowId) => `Forget what was measured for ${labelOf(row)}`,

@@ -1,18 +1,20 @@
 import { useEffect, useMemo } from 'preact/hooks';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { afterPaint, afterPaintFailed, loadAfterPaint } from './after-paint';
 import { BelowLater, WorkingLater } from './Later';
 import { Masthead } from './Masthead';
+import { PageParts, placeOf } from './PageParts';
 import { Sheet } from './Sheet';
 import { createSheetState } from './sheet-state';
 import { media, useMedia } from './use-media';
 
 interface Props {
-  readonly store: Store;
+  readonly store: SheetStore;
 }
 
 const partMissing =
-  'A part of the page could not be loaded: steps and workings are missing. Reload the page when you are online again.';
+  'A part of the page could not be loaded: steps and workings are missing. It is tried again every few seconds.';
+const editsKept = 'What you typed and chose is kept and will be worked out then: leave this page open until it is.';
 
 /** The whole page: the sheet, the working beside or under its row, then steps and cautions of each batch. */
 export function App({ store }: Props) {
@@ -21,44 +23,53 @@ export function App({ store }: Props) {
     [],
   );
   useEffect(() => {
-    loadAfterPaint();
+    loadAfterPaint(store);
     const press = (event: KeyboardEvent) => {
       const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
       if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
       event.preventDefault();
-      if (event.shiftKey) store.redo();
-      else store.undo();
+      if (event.shiftKey) store.edit((edits) => edits.redo(), {}, 'redo');
+      else store.edit((edits) => edits.undo(), {}, 'undo');
     };
+    // Leaving now would lose what waits, so the browser asks first.
+    const leave = (event: Event) => store.waits.peek() && event.preventDefault();
     document.addEventListener('keydown', press);
-    return () => document.removeEventListener('keydown', press);
+    addEventListener('beforeunload', leave);
+    return () => {
+      document.removeEventListener('keydown', press);
+      removeEventListener('beforeunload', leave);
+    };
   }, []);
   const wide = useMedia(media.wide);
   const later = afterPaint.value;
-  const message = afterPaintFailed.value ? partMissing : store.message.value;
+  const missing = store.waits.value ? `${partMissing} ${editsKept}` : partMissing;
+  const message = afterPaintFailed.value ? missing : store.message.value;
   return (
     <div class="page">
-      <Masthead store={store} />
+      <fieldset class="may-edit" role="presentation" disabled={store.readOnly.value}>
+        <Masthead store={store} />
+      </fieldset>
       {message !== null && (
         <p class="message" role="status">
           {message}
         </p>
       )}
+      {later !== null && <later.KeptActions store={later.withEdits(store)} />}
       <main>
-        <div class="tools-room">{later !== null && <later.SheetTools store={store} state={state} />}</div>
-        <div class="bench">
-          <Sheet store={store} state={state} workingInline={!wide} />
-          {wide && <WorkingLater store={store} state={state} />}
-        </div>
-        <BelowLater store={store} state={state} />
+        <fieldset class="may-edit" role="presentation" disabled={store.readOnly.value}>
+          <PageParts />
+          <div class="tools-room">
+            {later !== null && <later.SheetTools store={later.withEdits(store)} state={state} />}
+          </div>
+          <div class="bench" id={placeOf('sheet')} tabIndex={-1}>
+            <Sheet store={store} state={state} workingInline={!wide} />
+            {wide && <WorkingLater store={store} state={state} />}
+          </div>
+          <BelowLater store={store} state={state} />
+        </fieldset>
+        {later !== null && <later.Kept store={later.withEdits(store)} />}
       </main>
-      <footer class="foot">
-        <p>
-          Grams are the authority, spoons the convenience: spoons and cups here are level. Volumes come from the
-          densities of what is in the milk (Choi and Okos, 1986), which are a little low: 0.25 % for water, 0.3 to 0.5 %
-          for sugar solutions, under 1 mL in 200. Nothing here is medical or legal advice: local food law and licensed
-          practice come first.
-        </p>
-      </footer>
+      {later !== null && <later.Foot />}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { Batch } from '../batch/document';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { labelOf } from '../formula/labels';
 import { afterPaint } from './after-paint';
 import { InShort } from './InShort';
@@ -7,7 +7,7 @@ import type { SheetState } from './sheet-state';
 
 interface Props {
   readonly batch: Batch;
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
 }
 
@@ -19,7 +19,11 @@ export function BatchHead({ batch, store, state }: Props) {
   const later = afterPaint.value;
   return (
     <>
-      {later === null ? <h2>{batch.name}</h2> : <later.BatchTools batch={batch} store={store} state={state} />}
+      {later === null ? (
+        <h2>{batch.name}</h2>
+      ) : (
+        <later.BatchTools batch={batch} store={later.withEdits(store)} state={state} />
+      )}
       <p>{sizedFrom === 'jar' ? 'Fills the jar to its headspace' : `Sized from “${labelOf(sizedFrom)}”`}</p>
       <div class="at-a-glance">
         <div class="jar-room">{later !== null && <later.JarOf formulation={formulation} kitchen={kitchen} />}</div>

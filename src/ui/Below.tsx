@@ -1,44 +1,83 @@
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { Cautions } from './Cautions';
+import { Files } from './Files';
+import { Fizz } from './Fizz';
 import { Flows } from './Flows';
+import { Labels } from './Labels';
+import { Log } from './Log';
 import { OnHand } from './OnHand';
+import { Part } from './PageParts';
+import { PrintCards, PrintTools } from './PrintCards';
+import { ReadyIn } from './ReadyIn';
 import { Recipes } from './Recipes';
+import { Ripening } from './Ripening';
 import { Steps } from './Steps';
+import { SugarFate } from './SugarFate';
 import type { SheetState } from './sheet-state';
-import { usePrinting } from './use-printing';
+import { Timeline } from './Timeline';
 
 interface Props {
   readonly store: Store;
   readonly state: SheetState;
 }
 
-/** What stands under the sheet for the batch that is looked at; on paper for every batch. */
+/** What stands under the sheet for the batch that is looked at, in the order of the work, and the cards for paper. */
 export function Below({ store, state }: Props) {
-  const printing = usePrinting();
   const { batches } = store.document.value;
   const current = batches.find(({ id }) => id === state.spot.value.batch) ?? batches[0];
-  const shown = printing ? batches : batches.filter((batch) => batch === current);
+  if (current === undefined) return null;
   return (
     <>
-      {current !== undefined && <Recipes batch={current} store={store} state={state} />}
-      {shown.map((batch) => (
-        <BelowBatch key={batch.id} batch={batch} store={store} />
-      ))}
+      <OfBatch key={current.id} batch={current} store={store} />
+      <Part id="plan">
+        <Timeline store={store} state={state} />
+      </Part>
+      <Part id="log">
+        <Log key={current.id} batch={current} store={store} />
+      </Part>
+      <Part id="share">
+        <Recipes batch={current} store={store} state={state} />
+        <Files batch={current} store={store} state={state} />
+        <Labels batch={current} store={store} />
+        <PrintTools store={store} />
+      </Part>
+      <Part id="care">
+        <Cautions formulation={store.formulationOf(current)} name={current.name} />
+      </Part>
+      <PrintCards store={store} state={state} />
     </>
   );
 }
 
-function BelowBatch({ batch, store }: { batch: Batch; store: Store }) {
+function OfBatch({ batch, store }: { batch: Batch; store: Store }) {
   const formulation = store.formulationOf(batch);
+  const kitchen = store.settings.value;
   return (
-    <div class="below">
-      <Steps batch={batch} store={store} />
-      <div class="beside-steps">
-        <OnHand batch={batch} store={store} />
-        <Flows formulation={formulation} kitchen={store.settings.value} name={batch.name} />
-        <Cautions formulation={formulation} name={batch.name} />
+    <>
+      <div class="below">
+        <Part id="steps">
+          <Steps batch={batch} store={store} />
+        </Part>
+        <div class="beside-steps">
+          <OnHand batch={batch} store={store} />
+          <Part id="time">
+            <div class="time-cards">
+              <Ripening formulation={formulation} kitchen={kitchen} name={batch.name} />
+              <ReadyIn batch={batch} store={store} />
+            </div>
+          </Part>
+          <Flows formulation={formulation} kitchen={kitchen} name={batch.name} />
+        </div>
       </div>
-    </div>
+      <div class="below">
+        <Part id="sugar">
+          <SugarFate batch={batch} store={store} />
+        </Part>
+        <Part id="fizz">
+          <Fizz batch={batch} store={store} />
+        </Part>
+      </div>
+    </>
   );
 }

@@ -1,14 +1,14 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { labelOf } from '../formula/labels';
 import type { NumericRowId } from '../formula/order';
-import type { SheetState } from './sheet-state';
+import { placeOf, type SheetState } from './sheet-state';
 
 interface Props {
   readonly id: NumericRowId;
   readonly batch: Batch;
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
 }
 
@@ -34,7 +34,7 @@ export function CellEditor({ id, batch, store, state }: Props) {
     if (done.current) return;
     const { touched, text } = state.editing.value ?? editing;
     close(focusCell);
-    if (touched) store.typeCell(batch.id, id, text);
+    if (touched) store.edit((edits) => edits.typeCell(batch.id, id, text), { [placeOf(batch.id, id)]: text });
   };
 
   return (

@@ -1,19 +1,19 @@
 import { useComputed } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { labelOf } from '../formula/labels';
 import type { ChoiceRowId } from '../formula/order';
 import { sweeteners } from '../reference/sweeteners';
-import { Care, Problems } from './Cell';
+import { afterPaint } from './after-paint';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
-import type { SheetState } from './sheet-state';
+import { placeOf, type SheetState } from './sheet-state';
 
 interface Props {
   readonly id: ChoiceRowId;
   readonly batch: Batch;
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
   readonly column: number;
   readonly picked: boolean;
@@ -25,12 +25,13 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
   const cell = useRef<HTMLTableCellElement>(null);
   const isHere = () => state.spot.value.line === id && state.spot.value.batch === batch.id;
   const here = useComputed(isHere).value;
-  const formulation = store.formulationOf(batch);
-  const result = formulation.rows[id];
+  const chosen = String(store.formulationOf(batch).rows[id].value);
+  const place = placeOf(batch.id, id);
+  const later = afterPaint.value;
   const spot = { line: id, batch: batch.id };
 
   const enter = (event: KeyboardEvent) => {
-    if (event.target !== cell.current) return;
+    if (event.target !== cell.current || store.readOnly.value) return;
     if (event.key !== 'Enter' && event.key !== 'F2' && event.key !== ' ' && !typesCharacter(event)) return;
     event.preventDefault();
     menu.current?.focus();
@@ -67,13 +68,13 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
         ref={menu}
         aria-label={labelOf(id)}
         tabIndex={-1}
-        value={String(result.value)}
-        onChange={(event) => store.choose(batch.id, id, event.currentTarget.value)}
+        value={store.waiting.value[place] ?? chosen}
+        onChange={({ currentTarget: { value } }) =>
+          store.edit((edits) => edits.choose(batch.id, id, value), { [place]: value })
+        }
         onKeyDown={leave}
       >
-        {id === 'sweetener' && batch.sweetener.length > 1 && (
-          <option value={String(result.value)}>{blendName(batch)}</option>
-        )}
+        {id === 'sweetener' && batch.sweetener.length > 1 && <option value={chosen}>{blendName(batch)}</option>}
         {menus[id].map(({ label, options }) => (
           <optgroup key={label} label={label}>
             {options.map((option) => (
@@ -85,15 +86,7 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
         ))}
       </select>
       <div class="cell-body under-choice">
-        <Problems
-          formulation={formulation}
-          result={result}
-          kitchen={store.settings.value}
-          unreadable={null}
-          here={here}
-          onWayOut={(way) => store.takeWayOut(batch.id, way)}
-        />
-        <Care id={id} formulation={formulation} />
+        {later !== null && <later.ChoiceRemarks id={id} batch={batch} store={later.withEdits(store)} here={here} />}
       </div>
     </td>
   );

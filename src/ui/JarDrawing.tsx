@@ -1,3 +1,4 @@
+import { useId } from 'preact/hooks';
 import type { JarDrawing as Drawing, Layer } from '../formula/drawing';
 
 interface Props {
@@ -12,6 +13,8 @@ const rightRoom = 5.2;
 
 /** A jar to scale: one unit of the drawing is one centimetre of the jar. */
 export function JarDrawing({ drawing, words, headspace }: Props) {
+  // The jar may be on the page twice, and a part that is not shown clips nothing.
+  const clip = useId();
   if (drawing === null) {
     return (
       <p class="jar-missing" role="img" aria-label={words}>
@@ -23,7 +26,6 @@ export function JarDrawing({ drawing, words, headspace }: Props) {
   const middle = widest / 2 + glass;
   const width = widest + glass * 2 + rightRoom;
   const inside = outlinePath(drawing, middle, 0);
-  const clip = `inside-${depth.toFixed(3)}-${surface.toFixed(3)}`;
   return (
     <svg
       class="jar"

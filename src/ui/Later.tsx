@@ -1,9 +1,9 @@
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { afterPaint } from './after-paint';
 import type { SheetState } from './sheet-state';
 
 interface Props {
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
 }
 
@@ -13,18 +13,22 @@ export function WorkingLater({ store, state }: Props) {
   return parts === null ? (
     <section class="working" aria-busy="true" aria-label="Working" />
   ) : (
-    <parts.Working store={store} state={state} />
+    <parts.Working store={parts.withEdits(store)} state={state} />
   );
 }
 
 /** Steps, what is on hand, balance and cautions, from just after the first paint. */
 export function BelowLater({ store, state }: Props) {
   const parts = afterPaint.value;
-  return parts === null ? <div class="below" aria-busy="true" /> : <parts.Below store={store} state={state} />;
+  return parts === null ? (
+    <div class="below" aria-busy="true" />
+  ) : (
+    <parts.Below store={parts.withEdits(store)} state={state} />
+  );
 }
 
 /** The kitchen's settings, from just after the first paint. */
 export function SettingsLater({ store }: Pick<Props, 'store'>) {
   const parts = afterPaint.value;
-  return parts === null ? null : <parts.Settings store={store} />;
+  return parts === null ? null : <parts.Settings store={parts.withEdits(store)} />;
 }

@@ -1,8 +1,8 @@
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { SettingsLater } from './Later';
 
 interface Props {
-  readonly store: Store;
+  readonly store: SheetStore;
 }
 
 /** The name of the page, which unit leads, undo and redo that name their step, and the kitchen's settings. */
@@ -20,8 +20,8 @@ export function Masthead({ store }: Props) {
           <Lead store={store} value="metric" label="Metric first" leads={leads} />
           <Lead store={store} value="us" label="US first" leads={leads} />
         </fieldset>
-        <Step name="Undo" step={store.undoName.value} act={store.undo} />
-        <Step name="Redo" step={store.redoName.value} act={store.redo} />
+        <Step name="Undo" step={store.undoName.value} act={() => store.edit((edits) => edits.undo(), {}, 'undo')} />
+        <Step name="Redo" step={store.redoName.value} act={() => store.edit((edits) => edits.redo(), {}, 'redo')} />
         <SettingsLater store={store} />
       </div>
     </header>
@@ -34,8 +34,8 @@ function Lead({ store, value, label, leads }: Props & { value: 'metric' | 'us'; 
       <input
         type="radio"
         name="leads"
-        checked={leads === value}
-        onChange={() => store.changeSettings({ leads: value })}
+        checked={(store.waiting.value.leads ?? leads) === value}
+        onChange={() => store.edit((edits) => edits.changeSettings({ leads: value }), { leads: value }, 'setting')}
       />
       {label}
     </label>

@@ -1,8 +1,7 @@
 import { useComputed } from '@preact/signals';
 import type { Batch } from '../batch/document';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { isMeasuredRow, type NumericRowId } from '../formula/order';
-import type { NumericRow } from '../formula/row';
 import { numericRows } from '../formula/sheet';
 import { writeRow } from '../formula/write-row';
 import { afterPaint } from './after-paint';
@@ -10,12 +9,12 @@ import { CellBody } from './Cell';
 import { CellEditor } from './CellEditor';
 import { typesCharacter } from './grid-keys';
 import { leading } from './leading';
-import type { SheetState } from './sheet-state';
+import { placeOf, type SheetState } from './sheet-state';
 
 interface Props {
   readonly id: NumericRowId;
   readonly batch: Batch;
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
   readonly column: number;
   /** Whether the cell is in the selected range. */
@@ -32,16 +31,17 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
   const { typed } = numericRows[id];
   const onlyMeasured = typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id] ?? null) : null;
   const given = batch.given.find(({ row }) => row === id) ?? onlyMeasured;
-  const unreadable = given === null ? null : (afterPaint.value?.cellProblem(id, given, settings) ?? null);
+  const waiting = store.waiting.value[placeOf(batch.id, id)];
+  const later = afterPaint.value;
   const spot = { line: id, batch: batch.id };
 
   const start = (text: string, touched: boolean) => {
-    if (typed === 'never') return;
+    if (typed === 'never' || store.readOnly.value) return;
     state.editing.value = { row: id, batch: batch.id, text, touched };
   };
   const openWithWhatStands = () => {
     const written = writeRow(formulation, id, settings);
-    start(given?.text ?? (written === null ? '' : leading(written, settings.leads).first), false);
+    start(waiting ?? given?.text ?? (written === null ? '' : leading(written, settings.leads).first), false);
   };
   const press = (event: KeyboardEvent) => {
     if (open || event.target !== event.currentTarget) return;
@@ -82,36 +82,34 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
         <CellEditor id={id} batch={batch} store={store} state={state} />
       ) : (
         <div id={`${id}-${batch.id}`}>
-          <CellBody
-            id={id}
-            formulation={formulation}
-            kitchen={settings}
-            typed={given?.text ?? null}
-            unreadable={unreadable}
-            remark={given === null ? null : (afterPaint.value?.cellRemark(id, given, settings) ?? null)}
-            onWayOut={(way) => store.takeWayOut(batch.id, way)}
-            here={here}
-            hint={here ? (hints[typed] ?? null) : null}
-            compared={compared(id, batch, store, state)}
-          />
+          {waiting !== undefined ? (
+            <WaitingText text={waiting} />
+          ) : (
+            <CellBody id={id} formulation={formulation} kitchen={settings} typed={given?.text ?? null}>
+              {later !== null && (
+                <later.NumberRemarks
+                  id={id}
+                  given={given}
+                  batch={batch}
+                  store={later.withEdits(store)}
+                  state={state}
+                  here={here}
+                />
+              )}
+            </CellBody>
+          )}
         </div>
       )}
     </td>
   );
 }
 
-/** What can be done with a cell that can't simply be typed into, said while it is the current one. */
-const hints: Readonly<Partial<Record<NumericRow['typed'], string>>> = {
-  never: 'Can’t be typed; the figures behind it can be changed in its working.',
-  measured: 'Takes only what was measured: what you type counts as that.',
-};
-
-/** How far this batch is from the one it is compared with. */
-function compared(id: NumericRowId, batch: Batch, store: Store, state: SheetState): string | null {
-  const comparedWith = state.comparedWith.value;
-  if (comparedWith === null) return null;
-  const other = store.document.value.batches.find((one) => one.id === comparedWith);
-  if (other === undefined || other === batch) return null;
-  const compareRow = afterPaint.value?.compareRow;
-  return compareRow?.(id, store.formulationOf(batch), store.formulationOf(other), store.settings.value) ?? null;
+/** What was typed while the page can't take it yet. */
+function WaitingText({ text }: { text: string }) {
+  return (
+    <div class="cell-body">
+      <span class="lead">{text.trim() === '' ? '–' : text}</span>
+      <span class="second">kept, and taken as soon as the rest of the page is there</span>
+    </div>
+  );
 }

@@ -1,7 +1,6 @@
 import { Fragment } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { clearCells } from '../batch/edits';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { isRow } from '../formula/evaluate';
 import { type RowId, type SectionId, sections } from '../formula/order';
 import { afterPaint } from './after-paint';
@@ -13,13 +12,12 @@ import { WorkingLater } from './Later';
 import { SectionLine } from './SectionLine';
 import { SheetRow } from './SheetRow';
 import { Spacer } from './Spacer';
-import type { SheetState, Spot } from './sheet-state';
-import { useClipboard } from './use-clipboard';
+import { placeOf, type SheetState, type Spot } from './sheet-state';
 import { useColumns } from './use-columns';
 import { media, useMedia } from './use-media';
 
 interface Props {
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
   /** Whether the working opens under its row; beside the sheet otherwise. */
   readonly workingInline: boolean;
@@ -31,19 +29,17 @@ const page = 8;
 export function Sheet({ store, state, workingInline }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const phone = useMedia(media.phone);
+  const later = afterPaint.value;
   const all = store.document.value.batches;
   const { batch: here } = state.spot.value;
   const shown = phone ? all.filter(({ id }) => id === here) : all;
   const { drawn, show } = useColumns(frame, shown.length);
   const batches = shown.slice(drawn.from, drawn.to);
   const different =
-    state.onlyDifferent.value && all.length > 1
-      ? (afterPaint.value?.rowsThatDiffer(all.map(store.formulationOf)) ?? null)
-      : null;
+    state.onlyDifferent.value && all.length > 1 ? (later?.rowsThatDiffer(all.map(store.formulationOf)) ?? null) : null;
   const lines = visibleLines(state.folded.value, different);
   const ids = shown.map(({ id }) => id);
   const range = () => rangeBetween(state.anchor.value, state.spot.value, lines, ids);
-  useClipboard(frame, store, state, range, lines.filter(isRowLine), ids);
 
   // A spot in a batch that is gone goes to the first one there is.
   const first = all[0]?.id;
@@ -54,7 +50,7 @@ export function Sheet({ store, state, workingInline }: Props) {
   // In the frame in which the spot moves, not in the one after it.
   useLayoutEffect(() => {
     if (!state.wantsFocus.value) return;
-    const cell = frame.current?.querySelector<HTMLElement>(placeOf(state.spot.value));
+    const cell = frame.current?.querySelector<HTMLElement>(selectorOf(state.spot.value));
     if (cell === undefined || cell === null) {
       show(ids.indexOf(state.spot.value.batch));
       return;
@@ -67,11 +63,9 @@ export function Sheet({ store, state, workingInline }: Props) {
 
   const clear = () => {
     const { rows, batches } = range();
-    const [row, ...more] = rows.filter(isRow);
-    const [batch, ...others] = batches;
-    if (row === undefined || batch === undefined) return;
-    if (more.length === 0 && others.length === 0) store.clearCell(batch, row);
-    else store.takeEdit(clearCells(store.document.value, batches, [row, ...more]), 'Clear the selected cells');
+    const numbers = rows.filter(isRow);
+    const places = batches.flatMap((batch) => numbers.map((row) => [placeOf(batch, row), '']));
+    if (places.length > 0) store.edit((edits) => edits.clearCells(batches, numbers), Object.fromEntries(places));
   };
 
   const press = (event: KeyboardEvent) => {
@@ -141,12 +135,22 @@ export function Sheet({ store, state, workingInline }: Props) {
           </tbody>
         ))}
       </table>
+      {later !== null && (
+        <later.Clipboard
+          frame={frame}
+          store={later.withEdits(store)}
+          state={state}
+          range={range}
+          rows={lines.filter(isRowLine)}
+          batchIds={ids}
+        />
+      )}
     </div>
   );
 }
 
 /** Where a spot is drawn: not where it was last drawn, since keys may come faster than the sheet is drawn. */
-function placeOf({ line, batch }: Spot): string {
+function selectorOf({ line, batch }: Spot): string {
   return isRowLine(line) ? `[data-quantity="${line}"][data-batch="${batch}"]` : `[data-line="${line}"]`;
 }
 

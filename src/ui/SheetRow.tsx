@@ -1,5 +1,5 @@
 import type { Batch } from '../batch/document';
-import type { Store } from '../batch/store';
+import type { SheetStore } from '../batch/sheet-store';
 import { isRow } from '../formula/evaluate';
 import { labelOf } from '../formula/labels';
 import type { RowId } from '../formula/order';
@@ -12,7 +12,7 @@ import type { SheetState } from './sheet-state';
 
 interface Props {
   readonly id: RowId;
-  readonly store: Store;
+  readonly store: SheetStore;
   readonly state: SheetState;
   readonly batches: readonly Batch[];
   readonly drawn: Drawn;

@@ -3,11 +3,11 @@ import type { Store } from '../batch/store';
 import type { Formulation, RowResult } from '../formula/formulate';
 import { worstError } from '../formula/kit';
 import { labelOf } from '../formula/labels';
-import { type NumericRowId, rowOrder } from '../formula/order';
+import { rowOrder } from '../formula/order';
 import { stepsOf } from '../formula/steps';
-import { type Kitchen, writeRow } from '../formula/write-row';
+import type { Kitchen } from '../formula/write-row';
 import { Heat } from './Heat';
-import { leading } from './leading';
+import { stepAmounts } from './step-amounts';
 
 interface Props {
   readonly batch: Batch;
@@ -18,12 +18,6 @@ interface Props {
 export function Steps({ batch, store }: Props) {
   const formulation = store.formulationOf(batch);
   const settings = store.settings.value;
-  const write = (id: NumericRowId): string => {
-    const written = writeRow(formulation, id, settings);
-    if (written === null) return `the amount under “${labelOf(id)}”`;
-    const { first, second } = leading(written, settings.leads);
-    return second === null ? first : `${first} (${second})`;
-  };
   const roots = rowOrder.filter((id) => id !== 'finalPH' && isRoot(formulation.rows[id]));
   return (
     <section class="steps" aria-label={`Steps for ${batch.name}`}>
@@ -32,7 +26,7 @@ export function Steps({ batch, store }: Props) {
         <p class="message">These steps wait: mend {roots.map((id) => `“${labelOf(id)}”`).join(' and ')} first.</p>
       )}
       <ol hidden={roots.length > 0}>
-        {stepsOf(formulation, write, settings).map((step) => (
+        {stepsOf(formulation, stepAmounts(formulation, settings), settings).map((step) => (
           <li key={step.id}>
             <h3>{step.title}</h3>
             <p>{step.text}</p>

@@ -15,6 +15,11 @@ export interface Editing {
   readonly touched: boolean;
 }
 
+/** The name of a cell, for what waits to be put into it. */
+export function placeOf(batch: string, row: RowId): string {
+  return `${batch} ${row}`;
+}
+
 /** What belongs to looking at the sheet, not to the document: the spot, the range, the open cell, what is folded. */
 export interface SheetState {
   readonly spot: ReadonlySignal<Spot>;

@@ -1,10 +1,10 @@
 import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
-import type { Refusal } from '../batch/paste';
+import { copyRange, copyText } from '../batch/copy';
+import { pasteInto, type Refusal } from '../batch/paste';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import type { RowId } from '../formula/order';
-import { afterPaint } from './after-paint';
 import { isRowLine, type Range } from './grid-range';
 import type { SheetState } from './sheet-state';
 
@@ -33,8 +33,6 @@ export function useClipboard(
       const selected = range();
       const batches = selected.batches.map(find).filter((batch) => batch !== undefined);
       if (selected.rows.length === 0 || batches.length === 0) return;
-      const copyRange = afterPaint.value?.copyRange;
-      if (copyRange === undefined) return;
       event.preventDefault();
       const text = copyRange(batches, selected.rows, store.formulationOf, store.settings.value);
       event.clipboardData?.setData('text/plain', text);
@@ -46,9 +44,6 @@ export function useClipboard(
       const text = event.clipboardData?.getData('text/plain') ?? '';
       if (!isOurs() || from === null || text === '') return;
       event.preventDefault();
-      const parts = afterPaint.value;
-      if (parts === null) return;
-      const { copyText, pasteInto } = parts;
       const { parseTable } = await import('../interchange/table');
       const table = parseTable(text);
       const {
@@ -61,9 +56,7 @@ export function useClipboard(
         batches: batchIds.slice(batchIds.indexOf(from.batch)),
         shown: (row, id) => {
           const batch = find(id);
-          return batch === undefined || copyText === undefined
-            ? ''
-            : copyText(batch, store.formulationOf(batch), row, store.settings.value);
+          return batch === undefined ? '' : copyText(batch, store.formulationOf(batch), row, store.settings.value);
         },
       });
       store.takeEdit(pasted, cells === 1 ? 'Paste a cell' : `Paste ${cells} cells`);

@@ -64,7 +64,7 @@ describe('a paste', () => {
 
   test('leaves a blank cell as it is, and what lies beyond the sheet out', () => {
     const typed = typeCell(start, 'b1', 'servings', '4');
-    const { document, cells } = paste(typed, 'servingSize', [['', '9'], [' '], ['7'], ['8']]);
+    const { document, cells } = paste(typed, 'bottleSugarMost', [['', '9'], [' '], ['7'], ['8']]);
     expect([document, cells]).toEqual([typed, 0]);
   });
 
@@ -94,7 +94,7 @@ describe('a paste', () => {
   });
 
   test('counts what is beyond the last row and the last batch', () => {
-    expect(paste(start, 'servings', [['4', '5'], ['6']])).toMatchObject({ cells: 1, outside: 2 });
+    expect(paste(start, 'bottleLimit', [['4', '5'], [''], [''], ['6']])).toMatchObject({ cells: 1, outside: 2 });
   });
 
   test('is one step, which undo takes back', () => {

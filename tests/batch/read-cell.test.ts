@@ -92,8 +92,14 @@ describe('bareUnitOf', () => {
     const pairs = (settings: Settings) =>
       new Map(numericRowIds.map((row) => [numericRows[row].kind, bareUnitOf(row, settings)]));
     const common = { count: '', time: 'h', ratio: 'g/g', share: '%', concentration: 'g/L', acidity: 'pH' };
-    expect(Object.fromEntries(pairs(metric))).toEqual({ ...common, mass: 'g', volume: 'mL', length: 'cm' });
-    expect(Object.fromEntries(pairs(us))).toEqual({ ...common, mass: 'oz', volume: 'cup', length: 'in' });
+    expect(Object.fromEntries(pairs(metric))).toEqual({
+      ...{ ...common, mass: 'g', volume: 'mL', length: 'cm' },
+      ...{ temperature: '°C', pressure: 'bar' },
+    });
+    expect(Object.fromEntries(pairs(us))).toEqual({
+      ...{ ...common, mass: 'oz', volume: 'cup', length: 'in' },
+      ...{ temperature: '°F', pressure: 'psi' },
+    });
   });
 
   test('follows the cook’s own cup', () => {

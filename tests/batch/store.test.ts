@@ -1,7 +1,8 @@
-import { effect } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
+import { demo, startBatch } from '../../src/batch/demo';
 import type { Batch, SheetDocument } from '../../src/batch/document';
+import type { Keeping } from '../../src/batch/keeping';
 import { createStore, type Store } from '../../src/batch/store';
 import { first } from './any-edit';
 
@@ -125,15 +126,34 @@ describe('formulationOf', () => {
   });
 });
 
-describe('saving', () => {
-  test('takes every change of the document, and undo, and nothing else', () => {
+describe('keeping', () => {
+  function keptIn(isFirst: boolean, document: SheetDocument = demo, mayEdit = true) {
     const saved: SheetDocument[] = [];
-    const store = createStore(demo, {
-      save: (document) => {
-        saved.push(document);
-        return null;
+    const aside: SheetDocument[] = [];
+    const message = signal<string | null>(null);
+    const may = signal(mayEdit);
+    let show: (shown: SheetDocument) => void = () => {};
+    const keeping: Keeping = {
+      how: signal('saved'),
+      mayEdit: may,
+      editedElsewhere: signal(!mayEdit),
+      message,
+      save: (one) => saved.push(one),
+      putAside: (one) => aside.push(one),
+      follow: (toShow) => {
+        show = toShow;
       },
-    });
+      editHere: () => Promise.resolve(),
+      list: () => Promise.resolve({ states: [], aside: [] }),
+    };
+    const fromElsewhere = (shown: SheetDocument) => show(shown);
+    return { kept: { document, isFirst, keeping }, saved, aside, message, may, fromElsewhere };
+  }
+
+  test('saves every change of the document, and undo, and nothing else', () => {
+    const { kept, saved } = keptIn(true);
+    const store = createStore(demo);
+    store.keepIn(kept);
     store.typeCell('b1', 'sourceMass', '300 g');
     store.typeCell('b1', 'sourceMass', '300 g');
     store.changeSettings({ leads: 'us' });
@@ -143,18 +163,51 @@ describe('saving', () => {
     expect(saved.at(-1)).toBe(store.document.value);
   });
 
-  test('says what went wrong until it goes right again, and then what there was to say before', () => {
-    let room = false;
-    const store = createStore(demo, { message: 'Opened anew.', save: () => (room ? null : 'No room.') });
-    expect(store.message.value).toBe('Opened anew.');
-    store.typeCell('b1', 'sourceMass', '300 g');
+  test('says what there is to say of it, and nothing before it is there', () => {
+    const { kept, message } = keptIn(true);
+    const store = createStore(demo);
+    expect(store.message.value).toBeNull();
+    store.keepIn(kept);
+    message.value = 'No room.';
     expect(store.message.value).toBe('No room.');
-    room = true;
-    store.undo();
-    expect(store.message.value).toBe('Opened anew.');
+    message.value = null;
+    expect(store.message.value).toBeNull();
   });
 
-  test('a store that saves nothing has nothing to say', () => {
-    expect(createStore(demo).message.value).toBeNull();
+  test('saves what was edited before it was there', () => {
+    const { kept, saved } = keptIn(true);
+    const store = createStore(demo);
+    store.typeCell('b1', 'sourceMass', '300 g');
+    store.keepIn(kept);
+    expect(saved).toEqual([store.document.value]);
+    expect(store.undoName.value).toContain('300 g');
+  });
+
+  test('puts aside what was edited meanwhile where a sheet turns out to be kept, and shows that', () => {
+    const other = { ...demo, batches: [...demo.batches, startBatch('b2', 'Other')] };
+    const { kept, saved, aside } = keptIn(false, other);
+    const store = createStore(demo);
+    store.typeCell('b1', 'sourceMass', '300 g');
+    const typed = store.document.value;
+    store.keepIn(kept);
+    expect([saved, aside]).toEqual([[], [typed]]);
+    expect(store.document.value).toBe(other);
+  });
+
+  test('takes no edit while it may only be read, and follows the window that edits', () => {
+    const { kept, saved, may, fromElsewhere } = keptIn(false, demo, false);
+    const store = createStore(demo);
+    store.keepIn(kept);
+    expect(store.readOnly.value).toBe(true);
+    store.typeCell('b1', 'sourceMass', '300 g');
+    store.changeSettings({ leads: 'us' });
+    expect(store.document.value).toBe(demo);
+    const other = { ...demo, batches: [startBatch('b2', 'Other')] };
+    fromElsewhere(other);
+    expect(store.document.value).toBe(other);
+    expect([saved, store.undoName.value]).toEqual([[], null]);
+    may.value = true;
+    store.renameBatch('b2', 'Mine');
+    expect(saved).toEqual([store.document.value]);
   });
 });

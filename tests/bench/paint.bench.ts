@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { demo, startBatch } from '../../src/batch/demo';
-import { key } from '../../src/batch/storage';
+import { earlierKey as key } from '../../src/batch/storage';
 import { findChromium } from '../browser/chromium';
 import { openPage } from '../browser/page';
 import { median, report } from './in-turn';

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -11,7 +12,8 @@ declare global {
   }
 }
 
-const checker = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+// As text to evaluate: the page's own policy lets no script in that it does not know.
+const checker = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const desk = { viewport: { width: 1280, height: 900 } } as const;
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const;
@@ -19,7 +21,7 @@ const smallest = { viewport: { width: 320, height: 640 }, hasTouch: true, isMobi
 
 /** What breaks a rule, each with the element it is found at. */
 async function findViolations(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ path: checker });
+  await page.evaluate(`${checker};0`);
   const { violations, passes } = await page.evaluate(
     (values) => window.axe.run(document, { runOnly: { type: 'tag', values } }),
     standards,
@@ -91,7 +93,10 @@ describeInBrowser('for everyone', () => {
     'with a figure being corrected': async (page) => {
       await findCell(page, 'After soaking and draining').click();
       await page.getByRole('button', { name: 'Use my own: Water taken up in soaking' }).click();
-      await page.getByRole('button', { name: 'Keep', exact: true }).click();
+      await page
+        .getByRole('region', { name: /^Working of/ })
+        .getByRole('button', { name: 'Keep', exact: true })
+        .click();
       await page.getByRole('alert').waitFor();
     },
     'with a choice explained': async (page) => {

@@ -87,9 +87,9 @@ describeInBrowser('by keyboard alone', () => {
     test('is crossed by Home, End, Page Up and Page Down', async () => {
       await goTo('sourceMass');
       await press('Control+End');
-      await expectFocus('servings');
+      await expectFocus('keepDays');
       await press('ArrowDown');
-      await expectFocus('servings');
+      await expectFocus('keepDays');
       await press('Control+Home');
       await expectFocus('Jar');
       await press('ArrowUp');
@@ -110,10 +110,10 @@ describeInBrowser('by keyboard alone', () => {
     test('keeps the cell in sight', async () => {
       await goTo('vessel');
       await press('Control+End');
-      await expectFocus('servings');
+      await expectFocus('keepDays');
       await expect
         .poll(() =>
-          cell('servings').evaluate((one) => {
+          cell('keepDays').evaluate((one) => {
             const { top, bottom } = one.getBoundingClientRect();
             // Scrolling stops at whole pixels.
             return top > -1 && bottom < innerHeight + 1;

@@ -1,10 +1,12 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { message, waitForKept, waitForSheet } from './kept-page';
 import { type OpenedPage, openPage } from './page';
+import { findCell, readCell } from './sheet-page';
 
 async function waitForWorker(page: Page): Promise<void> {
   await page.evaluate(async () => {
@@ -40,6 +42,18 @@ function rebuild(dist: string): void {
   change(join(dist, 'asset-manifest.json'), (list) => list.replace('{', '{ "next": { "file": "next.js" },'));
 }
 
+/** Turns a built page into a next build of it in which every file has another name, and the former ones are gone. */
+function renameAll(dist: string): string[] {
+  const assets = readdirSync(join(dist, 'assets'));
+  const renamed = assets.map((name) => [name, name.replace(/\.(\w+)$/, '-next.$1')] as const);
+  for (const [name, next] of renamed) renameSync(join(dist, 'assets', name), join(dist, 'assets', next));
+  const texts = [...renamed.map(([, next]) => `assets/${next}`), 'index.html', 'asset-manifest.json'];
+  for (const path of texts) {
+    change(join(dist, path), (text) => renamed.reduce((all, [name, next]) => all.replaceAll(name, next), text));
+  }
+  return assets;
+}
+
 function change(path: string, edit: (text: string) => string): void {
   writeFileSync(path, edit(readFileSync(path, 'utf8')));
 }
@@ -51,7 +65,7 @@ describeInBrowser('without a network', () => {
 
     beforeAll(async () => {
       dist = mkdtempSync(join(tmpdir(), 'jarwright-'));
-      cpSync('dist', dist, { recursive: true });
+      cpSync(process.env.DIST ?? 'dist', dist, { recursive: true });
       opened = await openPage({ base, dist });
     });
 
@@ -87,6 +101,42 @@ describeInBrowser('without a network', () => {
       await page.reload();
       await page.locator('#sheet > *').first().waitFor();
       expect(await page.locator('html').getAttribute('data-build')).toBe('next');
+      await close();
+    });
+
+    test('a new build that comes while a cell is open takes nothing from the page, whose parts all stay', async () => {
+      const { page, context, close } = await opened.visit();
+      await waitForWorker(page);
+      await waitForSheet(page);
+      await page.evaluate(() => Reflect.set(window, 'still', 'here'));
+      await findCell(page, 'Source, as bought').click();
+      await page.keyboard.type('123 g');
+      const former = renameAll(dist);
+
+      const other = await context.newPage();
+      await other.goto(opened.address);
+      await waitForSheet(other);
+      expect(await other.locator('script[src*="-next.js"]').count()).toBeGreaterThan(0);
+      await expect.poll(async () => (await listCaches(page)).length).toBe(2);
+
+      expect(await page.evaluate(() => Reflect.get(window, 'still'))).toBe('here');
+      expect(await page.getByRole('textbox', { name: 'Source, as bought', exact: true }).inputValue()).toBe('123 g');
+      const answers = await page.evaluate(
+        (names) => Promise.all(names.map((name) => fetch(`./assets/${name}`).then(({ ok }) => ok))),
+        former,
+      );
+      expect(answers).toEqual(former.map(() => true));
+      await page.keyboard.press('Enter');
+      await expect.poll(() => readCell(page, 'Source, as bought')).toContain('123 g');
+      await waitForKept(page);
+      await expect.poll(() => readCell(other, 'Source, as bought')).toContain('123 g');
+
+      await page.close();
+      await expect.poll(() => message(other).count()).toBe(0);
+      await other.reload();
+      await waitForSheet(other);
+      expect(await readCell(other, 'Source, as bought')).toContain('123 g');
+      await expect.poll(async () => (await listCaches(other)).length).toBe(1);
       await close();
     });
   });

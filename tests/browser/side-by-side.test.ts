@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../src/batch/demo';
-import { key } from '../../src/batch/storage';
+import { earlierKey as key } from '../../src/batch/storage';
 import type { RowId } from '../../src/formula/order';
 import { describeInBrowser } from './chromium';
 import { noFaults, type OpenedPage, openPage, type Visit, type VisitOptions } from './page';

@@ -38,7 +38,7 @@ describeInBrowser('the built page', () => {
   });
 
   test('has its faults noticed', async () => {
-    const { page, faults, close } = await opened.visit();
+    const { page, faults, close } = await opened.visit({ bypassCSP: true });
     await page.evaluate(async () => {
       console.error('a fault on purpose');
       setTimeout(() => {

@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { demo } from '../../src/batch/demo';
+import type { SheetDocument } from '../../src/batch/document';
+import { createSaves } from '../../src/batch/keep-saves';
+
+const named = (name: string): SheetDocument => ({ ...demo, batches: demo.batches.map((one) => ({ ...one, name })) });
+const nameOf = (document: SheetDocument) => document.batches[0]?.name;
+
+test('the first is written at once, and of those that come meanwhile the last', async () => {
+  const written: (string | undefined)[] = [];
+  const saves = createSaves(
+    async (document) => {
+      written.push(nameOf(document));
+      await new Promise((resolve) => setTimeout(resolve));
+      return null;
+    },
+    () => {},
+  );
+  expect(saves.how.value).toBe('saved');
+  for (const name of ['a', 'b', 'c']) saves.save(named(name));
+  expect(written).toEqual(['a']);
+  expect(saves.how.value).toBe('saving');
+  expect(await saves.settle()).toBe(true);
+  expect(written).toEqual(['a', 'c']);
+  expect(saves.how.value).toBe('saved');
+});
+
+test('what could not be saved is told of until a later one is', async () => {
+  let room = false;
+  const told: (string | null)[] = [];
+  const saves = createSaves(
+    () => Promise.resolve(room ? null : 'No room.'),
+    (message) => told.push(message),
+  );
+  saves.save(demo);
+  expect(await saves.settle()).toBe(false);
+  expect(saves.how.value).toBe('unsaved');
+  room = true;
+  saves.save(demo);
+  expect(await saves.settle()).toBe(true);
+  expect(told).toEqual(['No room.', null]);
+});
