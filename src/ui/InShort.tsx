@@ -18,6 +18,7 @@ export function InShort({ formulation, kitchen }: Props) {
     { id: 'sweetenerMass', what: sweetener },
     { id: 'grainMass', what: choices.grain.name.toLowerCase() },
     { id: 'drinkVolume', what: 'kefir to drink' },
+    { id: 'readyTime', what: 'until ready to taste' },
   ];
   return (
     <ul class="in-short" aria-label="In short">
@@ -27,7 +28,7 @@ export function InShort({ formulation, kitchen }: Props) {
           const written = writeRow(formulation, id, kitchen);
           return (
             <li key={id} class={id === 'drinkVolume' ? 'gives' : ''}>
-              <b>{written === null ? '–' : leading(written, kitchen.leads).first}</b> {what}
+              <b>{written === null ? '–' : (written.range ?? leading(written, kitchen.leads).first)}</b> {what}
             </li>
           );
         })}
