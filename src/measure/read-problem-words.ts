@@ -1,5 +1,6 @@
 import type { ReadProblem, ReadProblemCode } from './read-problem';
 import type { Kind } from './units';
+import { withoutTurns } from './without-turns';
 
 const kindNames = {
   mass: 'a weight',
@@ -39,34 +40,34 @@ const words = {
   equalsSign: ({ wanted }) =>
     `This sheet does not need an equals sign: it works things out by itself. Write ${examples[wanted]}.`,
   noNumber: ({ text, typed, wanted }) =>
-    `Can't find a number in “${text === '' ? typed : text}”. Write ${examples[wanted]}.`,
-  malformedNumber: ({ text }) => `Can't read “${text}” as one number. Write it plainly, such as 1.5 or 1 1/2.`,
+    `Can’t find a number in “${text === '' ? typed : text}”. Write ${examples[wanted]}.`,
+  malformedNumber: ({ text }) => `Can’t read “${text}” as one number. Write it plainly, such as 1.5 or 1 1/2.`,
   divisionByZero: ({ text }) => `“${text}” divides by zero. Write a fraction with another number below the line.`,
   unclearComma: ({ text, decimalComma }) =>
     decimalComma
-      ? `Can't tell what the comma in “${text}” means. Write one comma before the decimals, such as 1,5.`
-      : `Can't tell what the comma in “${text}” means. Write a point before the decimals, such as 1.5, or 1,000 for a thousand.`,
+      ? `Can’t tell what the comma in “${text}” means. Write one comma before the decimals, such as 1,5.`
+      : `Can’t tell what the comma in “${text}” means. Write a point before the decimals, such as 1.5, or 1,000 for a thousand.`,
   unclearPoint: ({ text, decimalComma }) =>
     decimalComma
       ? `“${text}” could be in thousands or have decimals. Write 1000 for a thousand, or 1,0 for one.`
       : `“${text}” has more than one point. Write one point before the decimals, such as 1.5.`,
   range: ({ text }) => `“${text}” is a range, and this takes one amount. Write the number you want to use.`,
   beyondNumbers: ({ text }) => `“${text}” is too large or too small to work with. Write an amount that fits a kitchen.`,
-  unknownUnit: ({ typed, wanted }) => `Can't read “${typed}”. Write ${examples[wanted]}.`,
+  unknownUnit: ({ typed, wanted }) => `Can’t read “${typed}”. Write ${examples[wanted]}.`,
   missingUnit: ({ text }) => `Which unit does “${text}” have? Write the unit after it too.`,
   wrongKind: ({ text, found, wanted }) =>
     `“${text}” measures ${kindNames[found]}, and this is ${kindNames[wanted]}. Write ${examples[wanted]}.`,
   mixedKinds: ({ text, found, earlier }) =>
-    `Can't add “${text}”, ${kindNames[found]}, to ${kindNames[earlier]}. Write all of it in units of one kind.`,
+    `Can’t add “${text}”, ${kindNames[found]}, to ${kindNames[earlier]}. Write all of it in units of one kind.`,
   twoUnits: ({ typed }) => `Only one of the numbers multiplied in “${typed}” can have a unit. Write it as 2 × 1 qt.`,
   noArithmetic: ({ found }) =>
     `It makes no sense to add or multiply ${kindNames[found]}. Write the one number you want.`,
   heaped: ({ text }) => `Nobody agrees on what “${text}” holds. Write level spoons and cups, or weigh it in grams.`,
-  unexpected: ({ text, typed }) => `Can't read “${text}” in “${typed}”. Write only the amount and its unit.`,
+  unexpected: ({ text, typed }) => `Can’t read “${text}” in “${typed}”. Write only the amount and its unit.`,
 } satisfies Words;
 
 /** The sentence that says what is wrong with the text and what to write instead; one for every code. */
 export function describeReadProblem<C extends ReadProblemCode>(problem: ReadProblem<C>): string {
   const table: Words = words;
-  return table[problem.code](problem);
+  return withoutTurns(table[problem.code](problem));
 }

@@ -122,5 +122,5 @@ function Problems({ id, unreadable, batch, store, here }: ProblemsProps) {
 function Care({ id, formulation }: { id: RowId; formulation: Formulation }) {
   const cautions = cautionsAt(id, formulation).length;
   if (cautions === 0) return null;
-  return <span class="care">take care: {cautions === 1 ? 'one caution' : `${cautions} cautions`} in its working</span>;
+  return <span class="care">{cautions === 1 ? 'one caution' : `${cautions} cautions`}</span>;
 }

@@ -28,7 +28,9 @@ export function InShort({ formulation, kitchen }: Props) {
           const written = writeRow(formulation, id, kitchen);
           return (
             <li key={id} class={id === 'drinkVolume' ? 'gives' : ''}>
-              <b>{written === null ? '–' : (written.range ?? leading(written, kitchen.leads).first)}</b> {what}
+              <b>{written === null ? '–' : (written.range ?? leading(written, kitchen.leads).first)}</b>
+              {/* Grams are the authority, so they stand beside the spoons here too. */}
+              {kitchen.leads === 'us' && rows[id].kind === 'mass' && written !== null && ` (${written.metric})`} {what}
             </li>
           );
         })}

@@ -44,7 +44,14 @@ function Lead({ store, value, label, leads }: Props & { value: 'metric' | 'us'; 
 
 function Step({ name, step, act }: { name: string; step: string | null; act: () => void }) {
   return (
-    <button type="button" class="button step" disabled={step === null} onClick={act}>
+    <button
+      type="button"
+      class="button step"
+      aria-disabled={step === null}
+      onClick={() => {
+        if (step !== null) act();
+      }}
+    >
       {name}
       <small>{step ?? 'nothing to undo'.replace('undo', name.toLowerCase())}</small>
     </button>

@@ -33,7 +33,7 @@ export function Measuring({ id, batch, store }: Props) {
   return (
     <form class="correct" onSubmit={keep}>
       <label>
-        What it really was{' '}
+        Measured: what it really was{' '}
         <input
           aria-label={`Measured: ${labelOf(id)}`}
           value={text}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { addPlanned } from '../batch/add-planned';
 import type { Store } from '../batch/store';
 import { isFoodKey, listFoods } from '../formula/look-up';
@@ -25,6 +25,10 @@ export function RecipePaste({ store, state }: Props) {
   const settings = store.settings.value;
   const { ownFoods = [], yours } = store.document.value;
   const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
+  const result = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (readings > 0) result.current?.focus();
+  }, [readings]);
   const readIt = () => {
     setRead(readRecipe(text, habits));
     setReadings(readings + 1);
@@ -33,7 +37,10 @@ export function RecipePaste({ store, state }: Props) {
     const next = addPlanned(store.document.value, planned, state.spot.value.batch);
     const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
     store.takeEdit(next, `Make a batch of ${planned.name}`);
-    if (added !== undefined) state.select({ ...state.spot.value, batch: added.id });
+    if (added === undefined) return;
+    // To the new batch, a long way up, or the page would look as if nothing had happened.
+    state.goTo({ line: 'source', batch: added.id });
+    state.notice.value = `“${planned.name}” is added, from a recipe.`;
   };
   return (
     <section class="panel" aria-label="Paste a recipe">
@@ -61,7 +68,7 @@ export function RecipePaste({ store, state }: Props) {
         </button>
       </p>
       {read !== null && (
-        <>
+        <div class="recipe-result" ref={result} tabIndex={-1}>
           <RecipeLines
             read={read}
             weighed={weighIngredients(read, habits)}
@@ -72,7 +79,7 @@ export function RecipePaste({ store, state }: Props) {
             }}
           />
           <RecipePlan key={readings} plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
-        </>
+        </div>
       )}
     </section>
   );

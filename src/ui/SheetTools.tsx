@@ -1,4 +1,5 @@
 import type { Store } from '../batch/store';
+import { openPaste } from './Recipes';
 import type { SheetState } from './sheet-state';
 import { media, useMedia } from './use-media';
 
@@ -31,6 +32,9 @@ export function SheetTools({ store, state }: Props) {
       )}
       <button type="button" class="button" onClick={() => go(store.addBatch(state.spot.value.batch))}>
         Add a batch
+      </button>
+      <button type="button" class="button" onClick={openPaste}>
+        Start from a recipe
       </button>
       {several && (
         <>

@@ -3,7 +3,7 @@ import type { Store } from '../batch/store';
 import type { Formulation, RowResult } from '../formula/formulate';
 import { worstError } from '../formula/kit';
 import { labelOf } from '../formula/labels';
-import { rowOrder } from '../formula/order';
+import { type SectionId, sections } from '../formula/order';
 import { stepsOf } from '../formula/steps';
 import type { Kitchen } from '../formula/write-row';
 import { Heat } from './Heat';
@@ -14,14 +14,21 @@ interface Props {
   readonly store: Store;
 }
 
+/** What can’t be told of these stops nobody from making the batch: the step itself says so. */
+const late: readonly SectionId[] = ['ferment', 'bottle', 'keep'];
+
 /** The batch as a list of steps with its amounts in them. */
 export function Steps({ batch, store }: Props) {
   const formulation = store.formulationOf(batch);
   const settings = store.settings.value;
-  const roots = rowOrder.filter((id) => id !== 'finalPH' && isRoot(formulation.rows[id]));
+  const roots = sections
+    .filter(({ id }) => !late.includes(id))
+    .flatMap(({ rows }) => rows.filter((id) => isRoot(formulation.rows[id])));
   return (
     <section class="steps" aria-label={`Steps for ${batch.name}`}>
-      <h2>{batch.name}, step by step</h2>
+      <h2>
+        <bdi>{batch.name}</bdi>, step by step
+      </h2>
       {roots.length > 0 && (
         <p class="message">These steps wait: mend {roots.map((id) => `“${labelOf(id)}”`).join(' and ')} first.</p>
       )}

@@ -4,9 +4,12 @@ import { isRow } from '../formula/evaluate';
 import { describeAbsence, labelOf } from '../formula/labels';
 import type { ChoiceRowId, NumericRowId, RowId } from '../formula/order';
 import { isMeasuredRow } from '../formula/order';
+import { numericRows } from '../formula/sheet';
+import { writeRow } from '../formula/write-row';
 import { AboutChoice } from './AboutChoice';
 import { CautionList } from './CautionList';
 import { Arithmetic, Inputs } from './Inputs';
+import { leading } from './leading';
 import { Measuring } from './Measuring';
 import type { SheetState } from './sheet-state';
 
@@ -32,7 +35,12 @@ export function Working({ store, state }: Props) {
     <section class="working" aria-label={`Working of ${labelOf(line)}`}>
       <h3>
         {labelOf(line)}
-        {store.document.value.batches.length > 1 && <small> · {batch.name}</small>}
+        {store.document.value.batches.length > 1 && (
+          <small>
+            {' · '}
+            <bdi>{batch.name}</bdi>
+          </small>
+        )}
       </h3>
       {isRow(line) ? (
         <NumberWorking id={line} store={store} state={state} />
@@ -65,11 +73,19 @@ function NumberWorking({ id, store, state }: NumberProps) {
   const formulation = store.formulationOf(batch);
   const { working, absence } = formulation.rows[id];
   const given = batch.given.find(({ row }) => row === id);
-  if (absence !== null) return <p class="in-words">{describeAbsence(absence)}</p>;
+  if (absence !== null) {
+    return (
+      <>
+        <p class="in-words">{describeAbsence(absence)}</p>
+        <TypeYourOwn id={id} store={store} state={state} />
+      </>
+    );
+  }
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
   return (
     <>
       <p class="in-words">{working.words}</p>
+      <TypeYourOwn id={id} store={store} state={state} />
       {given !== undefined && (
         <p>
           Typed as <q>{given.text}</q>. <GiveBack id={id} store={store} batch={batch.id} />
@@ -88,6 +104,30 @@ function NumberWorking({ id, store, state }: NumberProps) {
         </>
       )}
     </>
+  );
+}
+
+/** Opens the cell, for those who don’t know that it can be typed into. */
+function TypeYourOwn({ id, store, state }: NumberProps) {
+  const { batch: batchId } = state.spot.value;
+  const batch = store.document.value.batches.find((one) => one.id === batchId);
+  const { typed } = numericRows[id];
+  if (batch === undefined || typed === 'never' || typed === 'measured') return null;
+  const kitchen = store.settings.value;
+  const open = () => {
+    const written = writeRow(store.formulationOf(batch), id, kitchen);
+    const text = batch.given.find(({ row }) => row === id)?.text;
+    state.editing.value = {
+      row: id,
+      batch: batchId,
+      text: text ?? (written === null ? '' : leading(written, kitchen.leads).first),
+      touched: false,
+    };
+  };
+  return (
+    <button type="button" class="button type-own" onClick={open}>
+      Type your own
+    </button>
   );
 }
 

@@ -127,7 +127,7 @@ describeInBrowser('for everyone', () => {
       await page.getByText('Add a heat step', { exact: true }).click();
     },
     'with a recipe read and written, sweeteners swapped and a cup looked up': async (page) => {
-      for (const panel of ['Paste a recipe', 'Swap the sweetener', 'As a recipe again', 'Any food’s cup'])
+      for (const panel of ['Paste a recipe', 'Swap the sweetener', 'Write it as a recipe', 'Cups to grams, any food'])
         await page.locator('summary', { hasText: panel }).first().click();
       await page
         .getByRole('textbox', { name: 'Recipe text' })

@@ -70,12 +70,12 @@ describeInBrowser('a plan', () => {
     await visit(desk, async (page) => {
       await typeInto(page, 'Second ferment for', '0');
       await typeInto(page, 'Soak for', '8 h');
-      await planFor(page, 'Start at', 'Saturday almond', '2026-10-24T07:00');
+      await planFor(page, 'Start at', 'Saturday almond', '2027-10-30T07:00');
       const plan = await readPlan(page, 'Saturday almond');
-      const item = page.getByRole('listitem').filter({ hasText: 'Strain the grains out' }).first();
+      const item = page.locator('.timeline').getByRole('listitem').filter({ hasText: 'Strain the grains out' }).first();
       const [, hours, minutes] =
         /(\d+)\sh (?:(\d+)\smin )?after the start/.exec((await item.textContent()) ?? '') ?? [];
-      const elapsed = Date.parse(`${plan['Strain the grains out']}:00+01:00`) - Date.parse('2026-10-24T07:00:00+02:00');
+      const elapsed = Date.parse(`${plan['Strain the grains out']}:00+01:00`) - Date.parse('2027-10-30T07:00:00+02:00');
       expect(Number(hours) * 60 + Number(minutes ?? 0)).toBe(elapsed / 60_000);
     });
   });
@@ -140,6 +140,41 @@ describeInBrowser('a plan', () => {
       await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
       expect(await page.locator('.timeline-picture').isVisible()).toBe(true);
       await screenshot(page, 'plan-desk-dark');
+    });
+  });
+
+  test.each([
+    ['America/New_York', 'en-US'],
+    ['Asia/Kolkata', 'en-GB'],
+    ['Australia/Lord_Howe', 'de-DE'],
+  ])('in %s is in its own hours, in words of the page, and so is its calendar file', async (timezoneId, locale) => {
+    await visit({ ...desk, timezoneId, locale }, async (page) => {
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      const plan = await readPlan(page, 'Saturday almond');
+      expect(plan['Drink the first glass']).toBe('2026-11-28T18:00');
+      const region = page.getByRole('region', { name: 'Plan of Saturday almond' });
+      expect(await region.textContent()).toMatch(/Sat,? 28 Nov/);
+      const waits = page.waitForEvent('download');
+      await region.getByRole('button', { name: 'Calendar file' }).click();
+      const file = await (await waits).createReadStream();
+      const text = (await file.toArray()).join('');
+      const glass = text.split('BEGIN:VEVENT').find((event) => event.includes('.drink@')) ?? expect.fail('no glass');
+      const offset = await page.evaluate(() => new Date('2026-11-28T18:00').toISOString());
+      expect(glass).toContain(`DTSTART:${offset.slice(0, 16).replaceAll(/[-:]/g, '')}00Z`);
+      expect(text.match(/BEGIN:VALARM/g)).toHaveLength(Object.keys(plan).length);
+    });
+  });
+
+  test('of a batch past its last day is left out, and of years of batches stays short', async () => {
+    await visit(desk, async (page) => {
+      await planFor(page, 'Start at', 'Saturday almond', '2026-11-27T08:00');
+      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await page.getByRole('combobox', { name: 'Plan for Batch 2' }).selectOption({ label: 'Start at' });
+      await page.getByLabel('Start Batch 2 at').fill('2024-02-27T08:00');
+      await page.getByText('1 batch is past its last day, and not in the plan').click();
+      await page.getByText(/“Batch 2”, last day .* 2024/).waitFor();
+      expect(await page.locator('.timeline-row').count()).toBe(1);
+      expect(await page.getByRole('heading', { name: 'These get in each other’s way' }).count()).toBe(0);
     });
   });
 });

@@ -187,7 +187,7 @@ describeInBrowser('a recipe from a book', () => {
     test('is in grams, in scoops, and for another jar', async () => {
       await choose(page(), 'Nut, seed or coconut', 'Almonds, whole');
       await typeInto(page(), 'Source, as bought', '1 cup');
-      await page().locator('summary', { hasText: 'As a recipe again' }).click();
+      await page().locator('summary', { hasText: 'Write it as a recipe' }).click();
       const panel = page().getByRole('region', { name: /as a recipe$/ });
       expect(await written(panel)).toMatch(/^- 143 g almonds$/m);
       await panel.getByRole('radio', { name: 'for my spoons and cups' }).check();
@@ -206,7 +206,7 @@ describeInBrowser('a kitchen of one’s own', () => {
   const page = visitEach();
 
   test('tells a packed cup of brown sugar from an unpacked one', async () => {
-    const panel = await open(page(), 'Any food’s cup');
+    const panel = await open(page(), 'Cups to grams, any food');
     await panel.getByRole('combobox', { name: 'Food' }).selectOption({ label: 'Brown sugar' });
     for (const [packing, grams] of [
       ['packed', '220 g'],
@@ -219,7 +219,7 @@ describeInBrowser('a kitchen of one’s own', () => {
   });
 
   test('weighs a cup once, uses it in a recipe, and has it still after a reload', async () => {
-    const panel = await open(page(), 'Any food’s cup');
+    const panel = await open(page(), 'Cups to grams, any food');
     await panel.getByText('Weigh a cup once and keep it').click();
     await panel.getByRole('textbox', { name: 'Name of the food' }).fill('Sprouted oats');
     await panel.getByRole('textbox', { name: 'It weighs' }).fill('90 g');
