@@ -1,7 +1,10 @@
 // Other pages may share this host's storage, so only caches named after our own folder are ours.
 const page = self.registration.scope;
 const ours = `jarwright ${page} `;
-const namedForGood = ['', 'manifest.webmanifest', 'icon.svg'];
+const pictures = ['icon.svg', 'icon-192.png', 'icon-512.png', 'icon-maskable-512.png', 'apple-touch-icon.png'];
+const namedForGood = ['', 'manifest.webmanifest', ...pictures];
+// A signal too weak to bring the page is no better than none, and a cook does not wait for it.
+const longestWait = 5000;
 
 /** Newest first. */
 async function listOurCaches() {
@@ -53,7 +56,7 @@ async function findCached(request) {
 
 async function navigate(event) {
   try {
-    const answer = await fetch(event.request);
+    const answer = await fetchInTime(event.request);
     // This file stays the same from build to build, so it is each visit, not the browser, that looks for a new one.
     event.waitUntil(refresh(event.resultingClientId).catch(() => undefined));
     return answer;
@@ -62,6 +65,16 @@ async function navigate(event) {
     if (cached) return cached;
     throw error;
   }
+}
+
+/** Rejects where the host gives no answer in time and the page is there without it. */
+async function fetchInTime(request) {
+  const answer = fetch(request);
+  const late = new Promise((resolve) => setTimeout(resolve, longestWait, 'late'));
+  if ((await Promise.race([answer, late])) !== 'late') return answer;
+  if ((await findCached(page)) === undefined) return answer;
+  answer.catch(() => undefined);
+  throw new Error('no answer in time');
 }
 
 self.addEventListener('install', (event) => event.waitUntil(refresh('').then(() => self.skipWaiting())));

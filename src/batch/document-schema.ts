@@ -110,7 +110,8 @@ const ownFood = z.object({
   millilitres: z.number().check(z.gt(0)),
 });
 
-const sheetDocument = z.object({
+/** The check of a whole sheet; what it says of the parts is published as `sheet.schema.json`. */
+export const sheetDocument = z.object({
   version: z.literal(currentVersion),
   batches: z.array(batch).check(
     z.minLength(1),

@@ -132,6 +132,7 @@ export async function takeIn(
 
 /** What was put aside, with the reason and the time of it. */
 export interface AsideText {
+  readonly key: number;
   readonly at: number;
   readonly why: string;
   readonly text: string;
@@ -141,13 +142,20 @@ const asideRecord = z.object({ at: z.number(), why: z.string(), found: z.unknown
 
 /** What was put aside, newest first; a record that is itself damaged is listed as what it is. */
 export async function listAside(database: Database): Promise<AsideText[]> {
-  const records = await database.getAll('aside');
-  return records.reverse().map((record) => {
+  const { store } = database.transaction('aside');
+  const [keys, records] = await Promise.all([store.getAllKeys(), store.getAll()]);
+  const all = keys.map((key, place) => ({ key, record: records[place] }));
+  return all.reverse().map(({ key, record }) => {
     const read = z.safeParse(asideRecord, record);
     return read.success
-      ? { at: read.data.at, why: read.data.why, text: writeFound(read.data.found) }
-      : { at: 0, why: 'It was found damaged.', text: writeFound(record) };
+      ? { key, at: read.data.at, why: read.data.why, text: writeFound(read.data.found) }
+      : { key, at: 0, why: 'It was found damaged.', text: writeFound(record) };
   });
+}
+
+/** Throws away what was put aside under this key; nothing where it is gone. */
+export function removeAside(database: Database, key: number): Promise<void> {
+  return database.delete('aside', key);
 }
 
 /** A found value as text: a text as it is, anything else as JSON can say it. */

@@ -1,19 +1,21 @@
 import { computed, signal } from '@preact/signals';
+import { askToStay } from './ask-to-stay';
 import { demo } from './demo';
 import type { SheetDocument } from './document';
 import {
   addState,
   type Database,
   isNewer,
-  listAside,
   listStates,
   mendStates,
   openDatabase,
   readState,
+  removeAside,
   takeIn,
-  writeFound,
 } from './keep-database';
 import { readEarlier, takeOverEarlier } from './keep-earlier';
+import { describeFailure, isFull } from './keep-failure';
+import { listKept } from './keep-list';
 import { createSaves } from './keep-saves';
 import { keepWords } from './keep-words';
 import type { KeptSheet } from './keeping';
@@ -28,6 +30,12 @@ interface Surroundings {
   readonly commitOpenCell: () => void;
 }
 
+/** A document to save, and the line of documents that it was edited on. */
+interface Edited {
+  readonly document: SheetDocument;
+  readonly builtOn: number;
+}
+
 /**
  * Opens the sheet kept in this browser and keeps it from then on. Whatever fails, there is a sheet to go on with and a
  * message in plain words; it never rejects and throws nothing away.
@@ -37,7 +45,10 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   const trouble = signal<string | null>(null);
   const notice = signal<string | null>(null);
   let base = 0;
+  // Counts the documents taken from elsewhere: an edit that was made to one shown before must not be saved over it.
+  let line = 0;
   let shown: SheetDocument = demo;
+  let unsaved: SheetDocument | null = null;
   let show: (document: SheetDocument) => void = () => {};
   let database: Database | null = null;
 
@@ -52,6 +63,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   };
 
   const present = (document: SheetDocument): void => {
+    line += 1;
     shown = document;
     show(document);
   };
@@ -61,12 +73,32 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     return isNewer(from) ? { ...last, newer: last.newer ?? from.version } : last;
   };
 
-  /** Reads what another window has saved. */
-  const refresh = async (): Promise<void> => {
-    const last = await readLast(await connect());
-    if (last.head === base) return;
+  const readNewer = async (): Promise<void> => {
+    const from = await connect();
+    const [head = 0] = (await listStates(from)).at(-1) ?? [];
+    if (head === base) return;
+    const last = await readLast(from);
+    // This window has saved meanwhile, or is about to: whether that fits is found out there.
+    if (reading.peek() === '' && (last.head <= base || saves.how.peek() !== 'saved')) return;
+    if (unsaved !== null) {
+      await setAside(unsaved, keepWords.overtaken);
+      saves.giveUp();
+      trouble.value = null;
+    }
     base = last.head;
     if (last.document !== null) present(last.document);
+  };
+
+  let lastRead: Promise<void> = Promise.resolve();
+  /** Reads what another window has saved. One reading after the other, or an older one might come in last. */
+  const refresh = (): Promise<void> => {
+    lastRead = lastRead.catch(() => undefined).then(readNewer);
+    return lastRead;
+  };
+
+  /** A page that was frozen, or comes back from the browser’s history, may have missed what others saved. */
+  const lookAgain = (): void => {
+    if (saves.how.peek() === 'saved') void refresh().catch(() => undefined);
   };
 
   /** Opens the sheet to edit it: takes over what an earlier page left and mends what is damaged. */
@@ -97,7 +129,8 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
 
   const mend = async (from: Database, { damaged, document, at }: LastGood): Promise<boolean> => {
     try {
-      base = await mendStates(from, damaged, JSON.stringify(document ?? demo), Date.now());
+      const there = damaged.filter(({ isThere }) => isThere);
+      base = await mendStates(from, there, JSON.stringify(document ?? demo), Date.now());
       notice.value = keepWords.damaged(damaged[0]?.why ?? '', at === null ? null : new Date(at).toLocaleString());
       return true;
     } catch {
@@ -107,28 +140,37 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     }
   };
 
-  const setAside = async (text: string): Promise<void> => {
+  const setAside = async (document: SheetDocument, tell: string): Promise<void> => {
+    const text = JSON.stringify(document);
     await takeIn(await connect(), null, [{ text, why: keepWords.typedHere }], Date.now());
-    notice.value = keepWords.overtaken;
+    unsaved = null;
+    notice.value = tell;
   };
 
-  const write = async (document: SheetDocument): Promise<string | null> => {
+  const write = async ({ document, builtOn }: Edited): Promise<string | null> => {
     try {
       const text = JSON.stringify(document);
       const into = await connect();
-      if (isNewer(into)) return keepWords.reload;
-      const revision = await addState(into, base, text, Date.now());
+      if (isNewer(into)) {
+        unsaved = document;
+        return keepWords.tooNew;
+      }
+      const isFirst = base === 0;
+      const revision = builtOn === line ? await addState(into, base, text, Date.now()) : null;
       if (revision !== null) {
         base = revision;
         shown = document;
+        unsaved = null;
         turns.tellSaved();
+        void askToStay(navigator, isFirst);
         return null;
       }
-      await setAside(text);
-      reading.value = 'overtaken';
+      if (reading.peek() === '') reading.value = 'overtaken';
+      await setAside(document, keepWords.overtaken);
       await refresh();
       return null;
     } catch (error) {
+      unsaved = document;
       return describeFailure(error);
     }
   };
@@ -182,6 +224,9 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     fail(error);
   }
 
+  if (typeof addEventListener === 'function') {
+    for (const back of ['pageshow', 'visibilitychange']) addEventListener(back, lookAgain);
+  }
   const { how } = saves;
   return {
     document: shown,
@@ -191,45 +236,28 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       mayEdit: computed(() => reading.value === ''),
       editedElsewhere: computed(() => reading.value === 'elsewhere' || reading.value === 'overtaken'),
       message: computed(() => {
-        if (reading.value === 'elsewhere') return trouble.value ?? keepWords.elsewhere;
+        if (reading.value === 'elsewhere') {
+          return trouble.value ?? [notice.value ?? '', keepWords.elsewhere].join(' ').trim();
+        }
         if (reading.value === 'reload') return keepWords.reload;
         return trouble.value ?? notice.value;
       }),
-      save: saves.save,
-      putAside: (document) => void setAside(JSON.stringify(document)).catch(fail),
+      save: (document) => saves.save({ document, builtOn: line }),
+      putAside: (document) => {
+        setAside(document, keepWords.asideHere).catch((error: unknown) => {
+          unsaved = document;
+          trouble.value = describeFailure(error);
+        });
+      },
       follow(toShow) {
         show = toShow;
       },
       async editHere() {
-        trouble.value = (await turns.ask()) ? null : keepWords.notYet;
+        notice.value = null;
+        if (!(await turns.ask())) notice.value = keepWords.notYet;
       },
-      async list() {
-        const from = await connect();
-        const keys = await listStates(from);
-        const states = keys.toReversed().map(async (key) => {
-          const found = await readState(from, key);
-          return { revision: key[0], at: key[1], text: writeFound(found), document: documentIn(found) };
-        });
-        const aside = await listAside(from);
-        return {
-          states: await Promise.all(states),
-          aside: aside.map((one) => ({ ...one, document: documentIn(one.text) })),
-        };
-      },
+      list: async () => listKept(await connect()),
+      removeAside: async (key) => removeAside(await connect(), key),
     },
   };
-}
-
-function documentIn(found: unknown): SheetDocument | null {
-  const opened = openText(found);
-  return opened.is === 'good' ? opened.document : null;
-}
-
-function describeFailure(error: unknown): string {
-  return isFull(error) ? keepWords.full : keepWords.failed;
-}
-
-/** Browsers report a full storage by this name, some as the reason why a transaction was aborted. */
-function isFull(error: unknown): boolean {
-  return error instanceof DOMException && error.name === 'QuotaExceededError';
 }

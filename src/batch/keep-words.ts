@@ -10,8 +10,11 @@ export const keepWords = {
     'This sheet is open in another window, so here it can only be read. What is typed there shows here as it is saved.',
   notYet: 'The other window could not save its last edit yet, so the sheet stays there. See what it says.',
   reload: 'A newer version of this page is open in another window. Everything is saved: reload to go on.',
+  tooNew:
+    'A newer version of this page keeps this sheet now, so what you typed last is not saved. Download a copy, then reload the page and open the copy there.',
   overtaken: `Another window has saved this sheet since, and that is what is shown now. What you typed last here is put aside ${below}.`,
-  typedHere: 'It was typed in a window while another had saved the sheet.',
+  asideHere: `What you typed here was not taken, since another window had the sheet. It is put aside ${below}.`,
+  typedHere: 'It was typed in a window while another had the sheet.',
   noRoomAside:
     'The sheet as last saved could not be opened, and there is no room to put it aside, so it stays where it is and nothing is saved here. Make room, then reload the page.',
   newer: (version: number, isShown: boolean): string =>

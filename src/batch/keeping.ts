@@ -14,6 +14,8 @@ export interface KeptState {
 
 /** What could not be opened or saved in its place, kept as it was found. */
 export interface PutAside {
+  /** Its place among those put aside; never used twice. */
+  readonly key: number;
   readonly at: number;
   /** Why, in plain words. */
   readonly why: string;
@@ -46,6 +48,8 @@ export interface Keeping {
   /** Makes this the window that edits, once the other has saved. */
   readonly editHere: () => Promise<void>;
   readonly list: () => Promise<Kept>;
+  /** Throws away for good what was put aside at this place. */
+  readonly removeAside: (key: number) => Promise<void>;
 }
 
 /** The sheet as it was opened, and what keeps it. */

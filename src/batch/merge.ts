@@ -1,6 +1,7 @@
 import { isOwnShape, jarOwnerOf, ownShapeOf, renameShape } from './batch-corrections';
-import type { Batch, Logged, SheetDocument } from './document';
-import { longestName, mostBatches, mostCorrections, mostLogged, mostOwnFoods } from './document-limits';
+import type { Batch, SheetDocument } from './document';
+import { longestName, mostBatches, mostCorrections, mostOwnFoods } from './document-limits';
+import { joinLog, type Knows, knowsFrom } from './merge-log';
 import type { SheetParts } from './salvage';
 import { writeSorted } from './same-data';
 
@@ -11,8 +12,9 @@ import { writeSorted } from './same-data';
  * settings stay yours. Joining the same file twice changes nothing more. What is beyond the limits stays out.
  */
 export function mergeInto(document: SheetDocument, parts: SheetParts): SheetDocument {
-  const { batches, yours, idOf } = joinBatches(document, parts);
-  const log = joinLog(document.log, parts.log, idOf);
+  const knows = knowsFrom(document, parts);
+  const { batches, yours, idOf, freshId } = joinBatches(document, parts, knows);
+  const log = joinLog(document.log, parts.log, idOf, knows, freshId);
   const next: SheetDocument = { ...document, batches, yours: joinFigures(yours, parts), log };
   const merged = { ...next, ...joinLarder(document, parts) };
   return writeSorted(merged) === writeSorted(document) ? document : merged;
@@ -43,16 +45,22 @@ interface JoinedBatches {
   readonly yours: SheetDocument['yours'];
   /** Under which id each batch of the file is found in the joined document. */
   readonly idOf: ReadonlyMap<string, string>;
+  /** An id that is found nowhere, and is not given twice. */
+  readonly freshId: () => string;
 }
 
-function joinBatches(document: SheetDocument, parts: SheetParts): JoinedBatches {
+function joinBatches(document: SheetDocument, parts: SheetParts, knows: Knows): JoinedBatches {
   const batches = [...document.batches];
   let { yours } = document;
   const names = new Set(batches.map(({ name }) => name));
   const ids = new Set(batches.map(({ id }) => id));
   // The shape of a jar whose batch is gone would shape the jar of a batch that came in under its id.
   const taken = new Set([...ids, ...Object.keys(yours).map(jarOwnerOf)]);
-  const theirs = new Set(parts.batches.map(({ id }) => id));
+  // Nor may one that is only in a log be given anew: its lines would be those of another batch.
+  const theirs = new Set([
+    ...parts.batches.map(({ id }) => id),
+    ...[...document.log, ...parts.log].map(({ batch }) => batch),
+  ]);
   const idOf = new Map<string, string>();
   const there = new Map<string, string[]>();
   for (const batch of batches) {
@@ -76,7 +84,7 @@ function joinBatches(document: SheetDocument, parts: SheetParts): JoinedBatches 
     const shape = ownShapeOf(parts.yours, batch.id);
     const figures = Object.keys(yours).length + Object.keys(shape).length;
     if (batches.length >= mostBatches || figures > mostCorrections) continue;
-    const id = taken.has(batch.id) ? freshId() : batch.id;
+    const id = taken.has(batch.id) || !knows(batch.id, batch.name) ? freshId() : batch.id;
     const name = ids.has(batch.id) ? nameFromFile(batch.name, names) : batch.name;
     batches.push({ ...batch, id, name });
     taken.add(id);
@@ -85,7 +93,7 @@ function joinBatches(document: SheetDocument, parts: SheetParts): JoinedBatches 
     idOf.set(batch.id, id);
     yours = { ...yours, ...renameShape(shape, batch.id, id) };
   }
-  return { batches, yours, idOf };
+  return { batches, yours, idOf, freshId };
 }
 
 const tail = / \(from file(?:, \d+)?\)$/;
@@ -102,22 +110,6 @@ function nameFromFile(name: string, taken: ReadonlySet<string>): string {
   let free = `${own} (from file)`;
   for (let number = 2; taken.has(free); number += 1) free = `${own} (from file, ${number})`;
   return free;
-}
-
-/** Two lines are the same where they say the same, under whatever id their batch goes here. */
-function joinLog(log: readonly Logged[], theirs: readonly Logged[], idOf: ReadonlyMap<string, string>) {
-  const said = new Set(log.map(sayingOf));
-  const added = theirs.filter((one) => {
-    const saying = sayingOf(one);
-    if (said.has(saying)) return false;
-    said.add(saying);
-    return true;
-  });
-  return [...log, ...added.map((one) => ({ ...one, batch: idOf.get(one.batch) ?? one.batch }))].slice(0, mostLogged);
-}
-
-function sayingOf({ batch: _, ...rest }: Logged): string {
-  return writeSorted(rest);
 }
 
 function joinFigures(yours: SheetDocument['yours'], parts: SheetParts): SheetDocument['yours'] {

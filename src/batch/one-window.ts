@@ -42,6 +42,7 @@ export function createOneWindow({ locks, channel, name, onGained, onLost, onSave
   let holding = false;
   let waiting: AbortController | null = null;
   let answer: ((given: boolean) => void) | null = null;
+  let asking: Promise<boolean> | null = null;
 
   /** Resolves once the lock is had (true) or refused (false); the lock is then held until it is stolen. */
   const hold = (options: LockOptions): Promise<boolean> =>
@@ -77,6 +78,21 @@ export function createOneWindow({ locks, channel, name, onGained, onLost, onSave
     channel?.postMessage({ say: isSaved ? 'yours' : 'notYet', id });
   };
 
+  const ask = async (): Promise<boolean> => {
+    if (locks !== undefined && !holding) {
+      const answered = new Promise<boolean>((resolve) => {
+        answer = resolve;
+        setTimeout(() => resolve(true), answerWithin);
+      });
+      channel?.postMessage({ say: 'ask', id: me });
+      if (!(await answered)) return false;
+      waiting?.abort();
+      await hold({ steal: true });
+    }
+    await onGained();
+    return true;
+  };
+
   channel?.addEventListener('message', ({ data }) => {
     const read = z.safeParse(message, data);
     if (!read.success) return;
@@ -92,19 +108,12 @@ export function createOneWindow({ locks, channel, name, onGained, onLost, onSave
       if (!had) wait();
       return had;
     },
-    async ask() {
-      if (locks !== undefined && !holding) {
-        const answered = new Promise<boolean>((resolve) => {
-          answer = resolve;
-          setTimeout(() => resolve(true), answerWithin);
-        });
-        channel?.postMessage({ say: 'ask', id: me });
-        if (!(await answered)) return false;
-        waiting?.abort();
-        await hold({ steal: true });
-      }
-      await onGained();
-      return true;
+    ask() {
+      // Asked twice at once, the second would never be answered and take the place all the same.
+      asking ??= ask().finally(() => {
+        asking = null;
+      });
+      return asking;
     },
     tellSaved: () => channel?.postMessage({ say: 'saved' }),
   };

@@ -79,7 +79,7 @@ export function salvage(data: unknown): Salvaged {
   const settings = own(data, 'settings');
   return {
     parts: {
-      batches: kept(withOwnIds(batches), mostBatches, 'batches'),
+      batches: kept(withOwnIds(batches, log), mostBatches, 'batches'),
       log: kept(log, mostLogged, 'lines of the log'),
       yours: Object.fromEntries(kept(yours.flat(), mostCorrections, 'figures of yours')),
       settings: settings === undefined ? null : (read({ settings }, 'The settings', 'settings')?.settings ?? null),
@@ -107,9 +107,9 @@ function versionOf(data: unknown): number {
   return isKnown ? version : currentVersion;
 }
 
-/** Two batches of one id, which no sheet can hold: the later one gets an id that none has. */
-function withOwnIds(batches: readonly Batch[]): readonly Batch[] {
-  const all = new Set(batches.map(({ id }) => id));
+/** Two batches of one id, which no sheet can hold: the later one gets an id that none has, nor a line of the log. */
+function withOwnIds(batches: readonly Batch[], log: SheetDocument['log']): readonly Batch[] {
+  const all = new Set([...batches.map(({ id }) => id), ...log.map(({ batch }) => batch)]);
   const taken = new Set<string>();
   let number = batches.length;
   return batches.map((batch) => {

@@ -15,12 +15,13 @@ export type SheetEdits = ReturnType<typeof sheetEdits>;
 /** What the edits are made to: the history as it stands, and taking the next one in its place. */
 export interface Held {
   readonly history: () => History;
-  readonly take: (next: History) => void;
+  /** `isStep` where the next one has a step more, which must not be lost where it can’t be taken. */
+  readonly take: (next: History, isStep?: boolean) => void;
 }
 
 /** Every edit of an open sheet as an action, each one step of its history. */
 export function sheetEdits({ history, take }: Held) {
-  const commit = (next: SheetDocument, step: string): void => take(histories.record(history(), next, step));
+  const commit = (next: SheetDocument, step: string): void => take(histories.record(history(), next, step), true);
   const now = (): SheetDocument => history().present;
   const find = (batchId: string): Batch | undefined => now().batches.find(({ id }) => id === batchId);
   /** Commits an edit that adds a batch, and gives the new batch's id; null where the sheet was full. */

@@ -55,11 +55,28 @@ export function createSheetStore(initial: SheetDocument): SheetStore {
   // By batch and corrections, the two things a result depends on: an edit to one batch leaves the others' as they are.
   const results = new WeakMap<Batch, WeakMap<SheetDocument['yours'], Formulation>>();
 
-  const take = (next: History): void => {
-    if (readOnly.peek()) return;
-    const before = history.value.present;
-    history.value = next;
-    if (next.present !== before) keeping.peek()?.save(next.present);
+  const take = (next: History, isStep = false): void => {
+    const isNew = next.present !== history.value.present;
+    const { save, putAside } = keeping.peek() ?? {};
+    // What was typed as the other window took over is not to be lost; an undo that is not made is no loss.
+    if (readOnly.peek()) isNew && isStep && putAside?.(next.present);
+    else {
+      history.value = next;
+      if (isNew) save?.(next.present);
+    }
+  };
+
+  /** What waited for its edits while another window took the sheet is made to a copy, which is put aside. */
+  const makeAside = (make: (held: Held) => SheetEdits, waited: readonly Waiting[]): void => {
+    let copy = history.value;
+    const made = make({
+      history: () => copy,
+      take(next) {
+        copy = next;
+      },
+    });
+    for (const { act } of waited) act(made);
+    if (copy.past.length > history.value.past.length) keeping.peek()?.putAside(copy.present);
   };
 
   const show = (shown: SheetDocument): void => {
@@ -93,7 +110,8 @@ export function createSheetStore(initial: SheetDocument): SheetStore {
         const waited = queue.value;
         queue.value = [];
         edits = made;
-        for (const { act } of waited) act(made);
+        if (readOnly.peek()) makeAside(make, waited);
+        else for (const { act } of waited) act(made);
       });
       return made;
     },

@@ -76,14 +76,20 @@ function plainNumber(value: number | string | null): number | null {
   return typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(significant)) : null;
 }
 
-/** What a spreadsheet program takes for a formula: these signs, also full-width and behind blanks, and tab or CR first. */
-const formula = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
+/**
+ * What a spreadsheet program takes for a formula: these signs first, also full-width and behind blanks or what can’t be
+ * seen, and a tab or line end first. A program that parts cells at semicolons or tabs, as many do where the comma is the
+ * decimal mark, and takes no notice of our quotes, begins a cell behind each of them.
+ */
+const formulaFirst = /^([\s\p{C}"]*[=+\-@＝＋－＠]|[\t\r\n])/u;
+const formulaBehind = /([;\t\r\n])(?=[\s\p{C}"]*[=+\-@＝＋－＠])/gu;
 
 /** A text that would be worked out by a spreadsheet program gets an apostrophe; numbers are no texts and stay. */
 function guard(field: Field): Field {
   if (typeof field !== 'string') return field;
   const plain = field.replaceAll('\0', '');
-  return formula.test(plain) ? `'${plain}` : plain;
+  const inside = plain.replaceAll(formulaBehind, "$1'");
+  return formulaFirst.test(plain) ? `'${inside}` : inside;
 }
 
 function write(headings: readonly string[], lines: readonly (readonly Field[])[]): string {

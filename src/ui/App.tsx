@@ -68,6 +68,7 @@ export function App({ store }: Props) {
           <BelowLater store={store} state={state} />
         </fieldset>
         {later !== null && <later.Kept store={later.withEdits(store)} />}
+        {later !== null && <later.LinkOffers store={later.withEdits(store)} state={state} />}
       </main>
       {later !== null && <later.Foot />}
     </div>

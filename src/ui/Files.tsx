@@ -2,10 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { packFragment } from '../interchange/link-cache';
-import { linkMark } from '../interchange/share-link';
 import { loadQr } from './LinkCode';
-import { LinkOffer } from './LinkOffer';
 import { OpenFile } from './OpenFile';
+import { offeredLink } from './offered-link';
 import { SaveFiles } from './SaveFiles';
 import { ShareLink } from './ShareLink';
 import type { SheetState } from './sheet-state';
@@ -19,18 +18,12 @@ interface Props {
 // Of more batches than anybody prints at once, the rest are packed when they are shared.
 const mostPacked = 200;
 
-/** Files in and out, and links; and whatever batch the page was opened with, offered before it is added. */
+/** Files in and out, and links. */
 export function Files({ batch, store, state }: Props) {
   const [open, setOpen] = useState(false);
-  const [link, setLink] = useState(linkHere);
   const document = store.document.value;
   useEffect(() => {
-    const look = () => {
-      if (linkHere() !== null) setLink(linkHere());
-    };
-    addEventListener('hashchange', look);
     loadQr();
-    return () => removeEventListener('hashchange', look);
   }, []);
   useEffect(() => {
     let isOld = false;
@@ -45,9 +38,8 @@ export function Files({ batch, store, state }: Props) {
       isOld = true;
     };
   }, [document]);
-  const done = () => {
-    setLink(null);
-    if (linkHere() !== null) history.replaceState(null, '', `${location.pathname}${location.search}`);
+  const offer = (text: string) => {
+    offeredLink.value = text;
   };
   return (
     <div class="recipes files">
@@ -57,16 +49,10 @@ export function Files({ batch, store, state }: Props) {
           <div class="files-parts">
             <SaveFiles batch={batch} store={store} />
             <OpenFile store={store} state={state} />
-            <ShareLink batch={batch} store={store} onLink={setLink} />
+            <ShareLink batch={batch} store={store} onLink={offer} />
           </div>
         )}
       </details>
-      {link !== null && <LinkOffer key={link} text={link} store={store} state={state} onDone={done} />}
     </div>
   );
-}
-
-/** The batch that stands in the page’s own address; null where there is none. */
-function linkHere(): string | null {
-  return location.hash.startsWith(linkMark) ? location.hash : null;
 }

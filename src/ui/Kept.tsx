@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetDocument } from '../batch/document';
 import type { Keeping, Kept as KeptList } from '../batch/keeping';
 import type { Store } from '../batch/store';
@@ -69,14 +69,18 @@ function Panel({ store, keeping }: Props & { readonly keeping: Keeping }) {
   // Each save changes what is kept.
   const shown = store.document.value;
   const how = keeping.how.value;
-  useEffect(() => {
+  const list = () => {
     keeping.list().then(setKept, () => setFailed(true));
-  }, [keeping, how, shown]);
+  };
+  useEffect(list, [keeping, how, shown]);
+  const remove = (key: number) => {
+    keeping.removeAside(key).then(list, () => setFailed(true));
+  };
   return (
     <section class="panel" aria-label="Kept in this browser">
       <p>
         Each edit is kept here as you make it, with some of the states before it. To move to another device, download a
-        copy.
+        copy. A browser that runs out of room may clear what it keeps, so have a copy elsewhere too.
       </p>
       <p class="correct">
         <DownloadSheet store={store} />
@@ -96,8 +100,8 @@ function Panel({ store, keeping }: Props & { readonly keeping: Keeping }) {
         <>
           <h3>Put aside</h3>
           <ul>
-            {kept.aside.map((aside, place) => (
-              <KeptText key={`${place} ${aside.at}`} store={store} kept={aside} why={aside.why} />
+            {kept.aside.map((aside) => (
+              <KeptText key={aside.key} store={store} kept={aside} why={aside.why} onRemove={() => remove(aside.key)} />
             ))}
           </ul>
         </>
@@ -109,15 +113,22 @@ function Panel({ store, keeping }: Props & { readonly keeping: Keeping }) {
 interface TextProps extends Props {
   readonly kept: { readonly at: number; readonly text: string; readonly document: SheetDocument | null };
   readonly why: string | null;
+  /** Left out for what can’t be removed by itself. */
+  readonly onRemove?: () => void;
 }
 
-function KeptText({ store, kept: { at, text, document }, why }: TextProps) {
+function KeptText({ store, kept: { at, text, document }, why, onRemove }: TextProps) {
   const when = at > 0 ? new Date(at).toLocaleString() : 'some time ago';
   return (
     <li>
       <span>
         {when}
-        {document !== null && <small> {describe(document)}</small>}
+        {document !== null && (
+          <small>
+            {' '}
+            <bdi>{describe(document)}</bdi>
+          </small>
+        )}
         {why !== null && <small> {why}</small>}
       </span>
       {document !== null && (
@@ -134,7 +145,43 @@ function KeptText({ store, kept: { at, text, document }, why }: TextProps) {
       <button type="button" class="button" aria-label={`Download the sheet of ${when}`} onClick={() => download(text)}>
         Download
       </button>
+      {onRemove !== undefined && <Remove when={when} store={store} onRemove={onRemove} />}
     </li>
+  );
+}
+
+interface RemoveProps extends Props {
+  readonly when: string;
+  readonly onRemove: () => void;
+}
+
+/** Throws a copy away once it is asked twice: no undo brings it back. */
+function Remove({ when, store, onRemove }: RemoveProps) {
+  const [isAsked, setAsked] = useState(false);
+  const keep = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (isAsked) keep.current?.focus();
+  }, [isAsked]);
+  return isAsked ? (
+    <span>
+      This can’t be undone.{' '}
+      <button ref={keep} type="button" class="button" onClick={() => setAsked(false)}>
+        Keep it
+      </button>{' '}
+      <button type="button" class="button" aria-label={`Remove the sheet of ${when} for good`} onClick={onRemove}>
+        Remove for good
+      </button>
+    </span>
+  ) : (
+    <button
+      type="button"
+      class="button"
+      aria-label={`Remove the sheet of ${when}`}
+      disabled={store.readOnly.value}
+      onClick={() => setAsked(true)}
+    >
+      Remove this copy
+    </button>
   );
 }
 

@@ -39,7 +39,7 @@ export function LinkOffer({ text, store, state, onDone }: Props) {
     dialog.current?.focus();
   }, [read]);
   return (
-    <dialog ref={dialog} class="link-offer" aria-label="A batch by link" tabIndex={-1} onClose={onDone}>
+    <dialog ref={dialog} class="files link-offer" aria-label="A batch by link" tabIndex={-1} onClose={onDone}>
       {read?.ok === true && <Offer linked={read} store={store} state={state} onDone={onDone} />}
       {read?.ok === false && (
         <>
@@ -75,6 +75,8 @@ function Offer({ linked, store, state, onDone }: OfferProps) {
     if (added !== undefined) state.select({ ...state.spot.value, batch: added.id });
     onDone();
   };
+  const { value: keeping } = store.keeping;
+  const isElsewhere = keeping?.editedElsewhere.value === true;
   return (
     <>
       <h2>
@@ -115,8 +117,14 @@ function Offer({ linked, store, state, onDone }: OfferProps) {
         </label>
       )}
       {kept.length > 0 && <p>Where you have other figures than the sender, yours stay ({kept.length}).</p>}
+      {store.readOnly.value && <p class="message">{store.message.value}</p>}
       <p class="correct">
-        <button type="button" class="button" onClick={add}>
+        {isElsewhere && (
+          <button type="button" class="button" onClick={() => void keeping?.editHere()}>
+            Edit here instead
+          </button>
+        )}
+        <button type="button" class="button" disabled={store.readOnly.value} onClick={add}>
           Add this batch
         </button>
         <button type="button" class="button" onClick={onDone}>

@@ -140,7 +140,7 @@ function OwnFoods({ store, onKept }: Props & { onKept: (name: string) => void })
       <ul>
         {ownFoods.map((food) => (
           <li key={food.name}>
-            {food.name}{' '}
+            <bdi>{food.name}</bdi>{' '}
             <button
               type="button"
               class="follow"

@@ -62,6 +62,7 @@ export function Sheet({ store, state, workingInline }: Props) {
   });
 
   const clear = () => {
+    if (store.readOnly.peek()) return;
     const { rows, batches } = range();
     const numbers = rows.filter(isRow);
     const places = batches.flatMap((batch) => numbers.map((row) => [placeOf(batch, row), '']));

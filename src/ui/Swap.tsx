@@ -34,7 +34,9 @@ export function Swap({ batch, store }: Props) {
         <p>This batch adds no fermentable sugar, so there is nothing to swap.</p>
       ) : (
         <>
-          <p>Every line holds the same fermentable sugar as what {batch.name} uses now.</p>
+          <p>
+            Every line holds the same fermentable sugar as what <bdi>{batch.name}</bdi> uses now.
+          </p>
           <Blend batch={batch} store={store} />
           <SwapTable
             swaps={swaps}

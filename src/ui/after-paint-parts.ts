@@ -8,6 +8,7 @@ export { Clipboard } from './Clipboard';
 export { Foot } from './Foot';
 export { JarOf } from './JarOf';
 export { Kept, KeptActions } from './Kept';
+export { LinkOffers } from './LinkOffers';
 export { Settings } from './Settings';
 export { SheetTools } from './SheetTools';
 export { Working } from './Working';

@@ -45,6 +45,11 @@ export function useClipboard(
       if (!isOurs() || from === null || text === '') return;
       event.preventDefault();
       const { parseTable } = await import('../interchange/table');
+      // Another window may have taken the sheet while the reader of tables came.
+      if (store.readOnly.peek()) {
+        state.notice.value = 'Nothing was pasted: here the sheet can only be read.';
+        return;
+      }
       const table = parseTable(text);
       const {
         document: pasted,

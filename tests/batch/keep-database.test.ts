@@ -64,7 +64,7 @@ test('damaged states move aside as they are, and the text in their place is a ne
     [1, 10],
     [3, 30],
   ]);
-  expect(await listAside(database)).toEqual([{ at: 20, why: 'It is no text.', text: '{"not":"a text"}' }]);
+  expect(await listAside(database)).toEqual([{ key: 1, at: 20, why: 'It is no text.', text: '{"not":"a text"}' }]);
 });
 
 test('a text taken in is the first state, or is put aside where there is one', async () => {
@@ -72,8 +72,8 @@ test('a text taken in is the first state, or is put aside where there is one', a
   await takeIn(database, { text: 'again', why: 'late' }, [], 20);
   expect(await readState(database, [1, 10])).toBe('left');
   expect(await listAside(database)).toEqual([
-    { at: 20, why: 'late', text: 'again' },
-    { at: 10, why: 'damaged', text: 'half' },
+    { key: 2, at: 20, why: 'late', text: 'again' },
+    { key: 1, at: 10, why: 'damaged', text: 'half' },
   ]);
 });
 

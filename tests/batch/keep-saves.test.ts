@@ -8,7 +8,7 @@ const nameOf = (document: SheetDocument) => document.batches[0]?.name;
 
 test('the first is written at once, and of those that come meanwhile the last', async () => {
   const written: (string | undefined)[] = [];
-  const saves = createSaves(
+  const saves = createSaves<SheetDocument>(
     async (document) => {
       written.push(nameOf(document));
       await new Promise((resolve) => setTimeout(resolve));
@@ -28,7 +28,7 @@ test('the first is written at once, and of those that come meanwhile the last', 
 test('what could not be saved is told of until a later one is', async () => {
   let room = false;
   const told: (string | null)[] = [];
-  const saves = createSaves(
+  const saves = createSaves<SheetDocument>(
     () => Promise.resolve(room ? null : 'No room.'),
     (message) => told.push(message),
   );

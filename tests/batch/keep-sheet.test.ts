@@ -164,3 +164,72 @@ describe('what an earlier version of the page left', () => {
     expect((await keeping.list()).aside.map((one) => one.document)).toEqual([edited]);
   });
 });
+
+test('an edit made while a refused one is put aside is put aside too, and never saved over the other window’s', async () => {
+  const [one, two] = [await open(), await open()];
+  one.keeping.save(edited);
+  await saved(one.keeping);
+  const [mine, later] = ['400 g', '401 g'].map((text) => typeCell(demo, 'b1', 'sourceMass', text));
+  if (mine === undefined || later === undefined) throw new Error('two edits are needed');
+  two.keeping.save(mine);
+  two.keeping.save(later);
+  await saved(two.keeping);
+  const { states, aside } = await two.keeping.list();
+  expect(states.map(({ document }) => document)).toEqual([edited]);
+  expect(aside.map(({ document }) => document)).toEqual([later, mine]);
+  expect((await open()).document).toEqual(edited);
+});
+
+test('what could not be saved is put aside before another window’s state is shown', async () => {
+  const [one, two] = [await open(), await open()];
+  const { put } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('full', 'QuotaExceededError');
+  };
+  const mine = typeCell(demo, 'b1', 'sourceMass', '400 g');
+  two.keeping.save(mine);
+  expect(await saved(two.keeping)).toBe('unsaved');
+  IDBObjectStore.prototype.put = put;
+  one.keeping.save(edited);
+  await saved(one.keeping);
+  two.keeping.save(mine);
+  expect(await saved(two.keeping)).toBe('saved');
+  const { states, aside } = await two.keeping.list();
+  expect(states.map(({ document }) => document)).toEqual([edited]);
+  expect(aside.map(({ document }) => document)).toEqual([mine]);
+});
+
+test('what is put aside as it is typed is told of, listed, and removed for good by itself', async () => {
+  const { keeping } = await open();
+  keeping.putAside(edited);
+  keeping.putAside(demo);
+  await vi.waitUntil(() => keeping.message.value?.includes('put aside'));
+  await expect.poll(async () => (await keeping.list()).aside.length).toBe(2);
+  const [newest] = (await keeping.list()).aside;
+  if (newest === undefined) throw new Error('nothing is listed');
+  await keeping.removeAside(newest.key);
+  expect((await keeping.list()).aside.map(({ document }) => document)).toEqual([edited]);
+});
+
+test('a state whose record is lost is passed over, and the page goes on from the one before', async () => {
+  const first = await open();
+  for (const document of [edited, demo]) {
+    first.keeping.save(document);
+    await saved(first.keeping);
+  }
+  const { get } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.get = function (this: IDBObjectStore, key: IDBValidKey) {
+    if (this.name === 'states' && Array.isArray(key) && key[0] === 2) throw new DOMException('lost', 'DataError');
+    return get.call(this, key);
+  };
+  try {
+    const { document, keeping } = await open();
+    expect(document).toEqual(edited);
+    expect(keeping.message.value).toContain('can’t give it any more');
+    keeping.save(demo);
+    expect(await saved(keeping)).toBe('saved');
+    expect((await keeping.list()).states.map(({ revision }) => revision)).toEqual([4, 3, 1]);
+  } finally {
+    IDBObjectStore.prototype.get = get;
+  }
+});

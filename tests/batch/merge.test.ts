@@ -93,6 +93,35 @@ describe('merging', () => {
     expect(merged.log[1]?.batch).toBe(merged.batches[1]?.id);
   });
 
+  test('never gives a batch the id of another that is only in the log', () => {
+    const mine = sheet({ log: [{ ...entry, batch: 'b2', name: 'Long gone' }] });
+    const theirs = sheet({ batches: [{ ...first(demo), id: 'b2', name: 'New one', source: 'hemp' }] });
+    const merged = mergeInto(mine, partsOf(theirs));
+    expect(names(merged)).toEqual(['Saturday almond', 'New one']);
+    expect(['b1', 'b2']).not.toContain(merged.batches[1]?.id);
+    const differing = sheet({ batches: [{ ...first(demo), source: 'hemp' }] });
+    expect(mergeInto(mine, partsOf(differing)).batches.map(({ id }) => id)).toEqual(['b1', 'b3']);
+  });
+
+  test('brings a batch that was removed back to its lines of the log', () => {
+    const gone = { ...entry, batch: 'b2', name: 'Friday' };
+    const mine = sheet({ log: [gone, { ...gone, at: '2026-11-29T08:00', name: 'Renamed' }] });
+    const batches = [first(demo), { ...first(demo), id: 'b2', name: 'Friday', source: 'hemp' as const }];
+    const merged = mergeInto(mine, partsOf(sheet({ batches, log: [gone] })));
+    expect(merged.batches[1]?.id).toBe('b2');
+    expect(merged.log).toEqual(mine.log);
+  });
+
+  test('keeps lines of a batch that is gone in the file from a batch of yours under its id', () => {
+    const theirs = sheet({
+      batches: [{ ...first(demo), id: 'b5', source: 'hemp' }],
+      log: [{ ...entry, name: 'Gone' }],
+    });
+    const merged = mergeInto(demo, partsOf(theirs));
+    expect(merged.batches.map(({ id }) => id)).not.toContain(merged.log[0]?.batch);
+    expect(mergeInto(merged, partsOf(theirs))).toBe(merged);
+  });
+
   test('adds own foods and prices that are new and leaves yours', () => {
     const flour = { name: 'Flour', grams: 120, millilitres: 240 };
     const mine = sheet({ ownFoods: [flour], prices: { honey: 9 } });

@@ -58,3 +58,21 @@ test('a newer state that can’t be shown is named, and the one before it shown'
   const found = await find([good, JSON.stringify({ version: 99 })]);
   expect(found).toMatchObject({ document: demo, at: 0, head: 2, damaged: [], newer: 99 });
 });
+
+test('a record that the disk can’t give is passed over where an older one can be shown, else it is an error', async () => {
+  const lost = new DOMException('lost', 'DataError');
+  const read = ([revision]: readonly [number, number]) =>
+    revision === 2 ? Promise.reject(lost) : Promise.resolve(revision === 1 ? good : '{');
+  const keys = [
+    [1, 10],
+    [2, 20],
+    [3, 30],
+  ] as const;
+  const found = await findLastGood(keys, read);
+  expect(found).toMatchObject({ document: demo, at: 10, head: 3 });
+  expect(found.damaged.map(({ key, isThere }) => [key[0], isThere])).toEqual([
+    [3, true],
+    [2, false],
+  ]);
+  await expect(findLastGood(keys.slice(1), read)).rejects.toBe(lost);
+});

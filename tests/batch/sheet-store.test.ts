@@ -1,6 +1,9 @@
+import { signal } from '@preact/signals';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
+import type { SheetDocument } from '../../src/batch/document';
+import type { Keeping } from '../../src/batch/keeping';
 import { createSheetStore, type EditKind, type SheetStore, type Shown } from '../../src/batch/sheet-store';
 import { createStore, withEdits } from '../../src/batch/store';
 import { first } from './any-edit';
@@ -98,5 +101,55 @@ describe('what waits is told for its place', () => {
     expect(sheet.waiting.value).toEqual(expected);
     withEdits(sheet);
     expect(sheet.waiting.value).toEqual({});
+  });
+});
+
+describe('while another window has the sheet', () => {
+  function readIn(sheet: SheetStore) {
+    const mayEdit = signal(false);
+    const [saved, aside]: [SheetDocument[], SheetDocument[]] = [[], []];
+    const keeping: Keeping = {
+      how: signal('saved'),
+      mayEdit,
+      editedElsewhere: signal(true),
+      message: signal(null),
+      save: (one) => saved.push(one),
+      putAside: (one) => aside.push(one),
+      follow: () => {},
+      editHere: () => Promise.resolve(),
+      list: () => Promise.resolve({ states: [], aside: [] }),
+      removeAside: () => Promise.resolve(),
+    };
+    sheet.keepIn({ document: demo, isFirst: true, keeping });
+    return { saved, aside, mayEdit };
+  }
+
+  test('edits that waited are put aside together, and the sheet stays as it is', () => {
+    const sheet = createSheetStore(demo);
+    sheet.edit(...type('sourceMass', '200 g'));
+    sheet.edit(...type('waterRatio', '5'));
+    const { saved, aside } = readIn(sheet);
+    const store = withEdits(sheet);
+    expect(store.document.value).toBe(demo);
+    expect(saved).toEqual([]);
+    expect(aside.map((one) => first(one).given.map(({ text }) => text))).toEqual([['200 g', '5']]);
+    expect([store.waits.value, store.waiting.value]).toEqual([false, {}]);
+  });
+
+  test('an edit is put aside, and an undo or a setting is not', () => {
+    const store = createStore(demo);
+    store.typeCell('b1', 'sourceMass', '200 g');
+    const { aside, mayEdit } = readIn(store);
+    aside.length = 0;
+    mayEdit.value = true;
+    store.typeCell('b1', 'waterRatio', '4');
+    mayEdit.value = false;
+    const before = store.document.value;
+    store.undo();
+    store.changeSettings({ leads: 'us' });
+    expect(aside).toEqual([]);
+    store.typeCell('b1', 'waterRatio', '5');
+    expect(aside.map((one) => first(one).given.map(({ text }) => text))).toEqual([['5']]);
+    expect(store.document.value).toBe(before);
   });
 });

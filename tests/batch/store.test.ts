@@ -145,6 +145,7 @@ describe('keeping', () => {
       },
       editHere: () => Promise.resolve(),
       list: () => Promise.resolve({ states: [], aside: [] }),
+      removeAside: () => Promise.resolve(),
     };
     const fromElsewhere = (shown: SheetDocument) => show(shown);
     return { kept: { document, isFirst, keeping }, saved, aside, message, may, fromElsewhere };

@@ -166,7 +166,9 @@ async function findViolations(page: Page): Promise<readonly string[]> {
   // Not as a script of the page, which its content security policy would not run.
   await page.evaluate(`${readFileSync(checker, 'utf8')};0`);
   const { violations, passes } = await page.evaluate(() =>
-    window.axe.run('.files', { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] } }),
+    window.axe.run('.files, .link-offer', {
+      runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] },
+    }),
   );
   expect(passes.map(({ id }) => id)).toContain('button-name');
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
@@ -175,7 +177,9 @@ async function findViolations(page: Page): Promise<readonly string[]> {
 /** Targets too low for a thumb, and whether the page is wider than its window. */
 function findMisfits(): readonly string[] {
   const { scrollWidth, clientWidth } = document.documentElement;
-  const low = [...document.querySelectorAll('.files :is(button, summary, .link-box, label:has([type=radio]))')]
+  const low = [
+    ...document.querySelectorAll(':is(.files, .link-offer) :is(button, summary, .link-box, label:has([type=radio]))'),
+  ]
     .filter((target) => target.checkVisibility() && target.getBoundingClientRect().height < 43.9)
     .map((target) => target.outerHTML.slice(0, 100));
   return scrollWidth > clientWidth ? [`${scrollWidth} in ${clientWidth}`, ...low] : low;

@@ -105,6 +105,66 @@ describeInBrowser('a kept sheet', () => {
     expect(aside).toEqual([]);
   });
 
+  test('takes a batch by link into a second window, once that edits, or leaves it', async () => {
+    await page.locator('summary', { hasText: 'Save, open and share' }).click();
+    const box = page.getByRole('textbox', { name: 'Link to this batch' });
+    await expect.poll(() => box.inputValue()).toContain('#batch=');
+    const link = await box.inputValue();
+    const other = await visit.context.newPage();
+    await other.goto(link);
+    const offer = other.getByRole('dialog', { name: 'A batch by link' });
+    const add = offer.getByRole('button', { name: 'Add this batch' });
+    await add.waitFor();
+    await waitForKept(other);
+    expect(await add.isDisabled()).toBe(true);
+    await offer.getByRole('button', { name: 'Leave it' }).click();
+    await expect.poll(() => offer.count()).toBe(0);
+    await other.evaluate((address) => {
+      location.hash = new URL(address).hash;
+    }, link);
+    await offer.getByRole('button', { name: 'Edit here instead' }).click();
+    await expect.poll(() => add.isDisabled()).toBe(false);
+    await add.click();
+    await expect.poll(() => other.getByRole('heading', { name: /from link/ }).count()).toBeGreaterThan(0);
+    await expect.poll(() => page.getByRole('heading', { name: /from link/ }).count()).toBeGreaterThan(0);
+    expect((await readRecords(other)).aside).toEqual([]);
+  });
+
+  test('has what was typed before its edits came put aside, where another window has the sheet by then', async () => {
+    // A worker would answer from what it has kept, and no part would be late.
+    const slow = await opened.visit({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
+    await waitForSheet(slow.page);
+    await typeInto(slow.page, source, '110 g');
+    await waitForKept(slow.page);
+    const other = await slow.context.newPage();
+    let letThrough = () => {};
+    const held = new Promise<void>((resolve) => {
+      letThrough = resolve;
+    });
+    for (const part of ['after-paint-parts', 'keep-sheet']) {
+      await other.route(`**/${part}-*.js`, async (route) => {
+        await held;
+        await route.continue();
+      });
+    }
+    // As a first visitor, who sees the first sheet and can type before the rest is there.
+    await other.addInitScript(() => {
+      IDBFactory.prototype.databases = () => Promise.resolve([]);
+    });
+    await other.goto(opened.address);
+    await findCell(other, source).click();
+    await other.keyboard.press('Enter');
+    await other.getByRole('textbox', { name: source, exact: true }).fill('330 g');
+    await other.keyboard.press('Enter');
+    letThrough();
+    await waitForSheet(other);
+    await expect.poll(() => message(other).textContent()).toContain('put aside');
+    expect(await readCell(other, source)).toContain('110 g');
+    expect(JSON.stringify((await readRecords(slow.page)).aside)).toContain('330 g');
+    expect(slow.faults).toEqual(noFaults);
+    await slow.close();
+  });
+
   test('goes to the window that is left when the other is closed', async () => {
     const other = await openAnother();
     const third = await openAnother();

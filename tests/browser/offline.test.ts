@@ -87,6 +87,56 @@ describeInBrowser('without a network', () => {
       await close();
     });
 
+    test('a line too slow to bring the page is not waited for', async () => {
+      const { page, context, close } = await opened.visit();
+      await waitForWorker(page);
+      const never = () => new Promise<void>(() => {});
+      await context.route(opened.address, never);
+      const began = performance.now();
+      await page.goto(opened.address, { timeout: 30_000 });
+      await waitForSheet(page);
+      expect(performance.now() - began).toBeLessThan(15_000);
+      await close();
+    });
+
+    test('has its icons, with and without a network, as large as the manifest says', async () => {
+      const { page, context, close } = await opened.visit();
+      await waitForWorker(page);
+      for (const isOffline of [false, true]) {
+        await context.setOffline(isOffline);
+        const icons = await page.evaluate(async () => {
+          const link = document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? '';
+          const manifest = await fetch(link).then((answer) => answer.json());
+          const touch = document.querySelector<HTMLLinkElement>('link[rel=apple-touch-icon]')?.href ?? '';
+          const all = [
+            ...manifest.icons.map(({ src, sizes, purpose }: Record<string, string>) => ({
+              src: new URL(src ?? '', link).href,
+              sizes,
+              purpose,
+            })),
+            { src: touch, sizes: '180x180', purpose: 'touch' },
+          ];
+          return Promise.all(
+            all.map(async ({ src, sizes, purpose }) => {
+              const picture = new Image();
+              picture.src = src;
+              await picture.decode();
+              return [sizes, purpose, `${picture.naturalWidth}x${picture.naturalHeight}`];
+            }),
+          );
+        });
+        expect(icons.map(([sizes, purpose]) => [sizes, purpose])).toEqual([
+          ['any', 'any'],
+          ['192x192', 'any'],
+          ['512x512', 'any'],
+          ['512x512', 'maskable'],
+          ['180x180', 'touch'],
+        ]);
+        for (const [sizes, , real] of icons) if (sizes !== 'any') expect(real).toBe(sizes);
+      }
+      await close();
+    });
+
     test('the page that opens is the build last visited, and the only one kept', async () => {
       const { page, context, close } = await opened.visit();
       await waitForWorker(page);

@@ -83,6 +83,26 @@ test('lists what was put aside with the reason, to be downloaded but not opened'
   expect(within(item).getByRole('button', { name: /^Download/ })).toBeDefined();
 });
 
+test('removes a copy only once it is asked twice', async () => {
+  const database = await openDatabase({ onNewer: () => {}, onGone: () => {} });
+  for (const why of ['The first.', 'The second.']) await database.add('aside', { at: 1000, why, found: '{"half' });
+  database.close();
+  const { user, openPanel } = await openKept();
+  const panel = await openPanel();
+  const items = () => within(panel).queryAllByRole('listitem').map(textOf);
+  await expect.poll(() => items().length).toBe(2);
+  const [newest] = within(panel).getAllByRole('listitem');
+  if (newest === undefined) throw new Error('nothing is listed');
+  await user.click(within(newest).getByRole('button', { name: /^Remove the sheet of/ }));
+  expect(within(newest).getByRole('button', { name: 'Keep it' })).toBe(document.activeElement);
+  await user.keyboard('{Enter}');
+  expect(items().length).toBe(2);
+  await user.click(within(newest).getByRole('button', { name: /^Remove the sheet of/ }));
+  await user.click(within(newest).getByRole('button', { name: /^Remove the sheet of .* for good$/ }));
+  await expect.poll(() => items().length).toBe(1);
+  expect(items()[0]).toContain('The first.');
+});
+
 test('offers nothing to do where all is well, and a copy and another try where it is not', async () => {
   const { store, user, container } = await openKept();
   expect(container.querySelector('.kept-actions')).toBeNull();

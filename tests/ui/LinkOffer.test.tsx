@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import { computed, signal } from '@preact/signals';
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
@@ -72,6 +73,38 @@ describe('a batch by link', () => {
     expect(container.querySelector('h2 bdi')?.textContent).toBe(name);
     expect(container.querySelector('script, img, svg')).toBeNull();
     expect('hit' in globalThis).toBe(false);
+  });
+
+  test('can be left, and the sheet be had, where another window has it', async () => {
+    const { store, add, user, closed } = await offer(named('From Ada'));
+    const mayEdit = signal(false);
+    const editedElsewhere = computed(() => !mayEdit.value);
+    store.keepIn({
+      document: demo,
+      isFirst: true,
+      keeping: {
+        how: signal('saved'),
+        mayEdit,
+        editedElsewhere,
+        message: computed(() => (mayEdit.value ? null : 'It is open in another window.')),
+        save: () => {},
+        putAside: () => {},
+        follow: () => {},
+        editHere: () => {
+          mayEdit.value = true;
+          return Promise.resolve();
+        },
+        list: () => Promise.resolve({ states: [], aside: [] }),
+        removeAside: () => Promise.resolve(),
+      },
+    });
+    expect(await screen.findByText('It is open in another window.')).toBeTruthy();
+    await expect.poll(() => add.hasAttribute('disabled')).toBe(true);
+    await user.click(screen.getByRole('button', { name: 'Edit here instead' }));
+    await expect.poll(() => add.hasAttribute('disabled')).toBe(false);
+    await user.click(add);
+    expect(store.document.value.batches.length).toBe(2);
+    expect(closed()).toBe(1);
   });
 
   test('that can’t be read says so and can be closed', async () => {

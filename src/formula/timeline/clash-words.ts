@@ -1,3 +1,4 @@
+import { withoutTurns } from '../../measure/without-turns';
 import type { Formulation } from '../formulate';
 import { type Kitchen, writeNumeric } from '../write-row';
 import type { Clash } from './clashes';
@@ -11,7 +12,7 @@ export function describeClash(
   formulation: Formulation,
   kitchen: Kitchen,
 ): string {
-  const names = clash.names.map((name) => `“${name}”`);
+  const names = clash.names.map((name) => `“${withoutTurns(name)}”`);
   const all = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
   if (clash.kind === 'hands') {
     const [one, other] = clash.steps.map((step) => `“${titleOf(step, false)}”`);

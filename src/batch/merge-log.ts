@@ -1,0 +1,54 @@
+import type { Logged, SheetDocument } from './document';
+import { mostLogged } from './document-limits';
+import type { SheetParts } from './salvage';
+import { writeSorted } from './same-data';
+
+/** Whether an id and a name in the file mean what the document has, or had, under that id. */
+export type Knows = (id: string, name: string) => boolean;
+
+/**
+ * Tells whether what the file has under an id is the same batch as in the document, where only its log may be left of
+ * it: no line here has the id, one has the name too, or both logs have a line of it alike.
+ */
+export function knowsFrom(document: SheetDocument, { log }: SheetParts): Knows {
+  const theirs = new Set(log.map(writeSorted));
+  const names = new Map<string, Set<string>>();
+  const shared = new Set<string>();
+  for (const { id, name } of document.batches) names.set(id, new Set([name]));
+  for (const line of document.log) {
+    names.set(line.batch, (names.get(line.batch) ?? new Set()).add(line.name));
+    if (theirs.has(writeSorted(line))) shared.add(line.batch);
+  }
+  return (id, name) => shared.has(id) || (names.get(id)?.has(name) ?? true);
+}
+
+/**
+ * Two lines are the same where they say the same, under whatever id their batch goes here. A line whose batch is not in
+ * the file goes under an id of its own where the document has another batch under that one.
+ */
+export function joinLog(
+  log: readonly Logged[],
+  theirs: readonly Logged[],
+  idOf: ReadonlyMap<string, string>,
+  knows: Knows,
+  freshId: () => string,
+): readonly Logged[] {
+  const said = new Set(log.map(sayingOf));
+  const added = theirs.filter((one) => {
+    const saying = sayingOf(one);
+    if (said.has(saying)) return false;
+    said.add(saying);
+    return true;
+  });
+  const moved = new Map(idOf);
+  const moveTo = ({ batch, name }: Logged): string => {
+    const id = moved.get(batch) ?? (knows(batch, name) ? batch : freshId());
+    moved.set(batch, id);
+    return id;
+  };
+  return [...log, ...added.map((one) => ({ ...one, batch: moveTo(one) }))].slice(0, mostLogged);
+}
+
+function sayingOf({ batch: _, ...rest }: Logged): string {
+  return writeSorted(rest);
+}
