@@ -17,7 +17,8 @@ export interface Flows {
 
 /**
  * Where the mass of a batch goes on the way from source to milk, g: what goes in equals what comes out, to rounding.
- * Streams of no mass are left out. Null where the balance can't be had. Source: conservation of mass.
+ * Streams of no mass are left out. Null where the balance can't be had, or a measured figure fits none; its cell says so.
+ * Source: conservation of mass.
  */
 export function flowsOf(formulation: Formulation): Flows | null {
   const { of, evaluation } = formulation;
@@ -39,6 +40,9 @@ export function flowsOf(formulation: Formulation): Flows | null {
   ] as const;
   const total = into.reduce((sum, { mass }) => sum + mass, 0);
   if (!Number.isFinite(total) || !Number.isFinite(milk) || total <= 0) return null;
+  const rest = total - out.reduce((sum, { mass }) => sum + mass, 0);
+  const slack = 1e-9; // tolerance
+  if (Math.abs(rest) > slack * total) return null;
   const withShare = (flow: Omit<Flow, 'share'>): Flow => ({ ...flow, share: flow.mass / total });
   return {
     into: into.filter(({ mass }) => mass > 0).map(withShare),

@@ -89,13 +89,14 @@ export function evaluateMeasured(recipe: Recipe, plan: Plan, planned: Evaluation
   return new Evaluation(recipe, { ...plan, ways, accepted }, standing);
 }
 
-/** Whether more came out than went in, beyond what kitchen measures can tell. */
+/** Whether what was measured can't have come of what went in, beyond what kitchen measures can tell. */
 export function isImpossible(id: MeasuredRowId, measured: number, planned: Evaluation, actual: Evaluation): boolean {
   switch (id) {
     case 'soakedMass':
       return !actual.standing.coefficients.has('uptake');
+    // No moisture of the pulp explains it: heavier than what went in, or lighter than what stays in the bag when dry.
     case 'pulpMass':
-      return exceeds(measured, planned.of('slurryMass'));
+      return !actual.standing.coefficients.has('pulpMoisture');
     case 'milkVolume':
       return exceeds(measured, planned.of('slurryVolume'));
     case 'drinkVolume':
