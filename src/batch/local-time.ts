@@ -52,6 +52,7 @@ export function wallClock({ from: dusk, to: dawn }: Settings['quiet']): WallCloc
       daysOf(from, to)
         .map((day) => onDay(day, 0, '00:00'))
         .filter((at) => at >= from && at < to),
+    later: (at, days) => onDay(new Date(at * inMinute), days, wallOf(at).slice(11)),
   };
 }
 

@@ -3,13 +3,23 @@ import { type Clash, findClashes } from '../formula/timeline/clashes';
 import type { Instant } from '../formula/timeline/event';
 import { makingOf } from '../formula/timeline/making-of';
 import { drawTimeline, type Picture } from '../formula/timeline/picture';
-import { type BatchPlan, planBatch } from '../formula/timeline/plan-batch';
+import { type BatchPlan, overAt, planBatch } from '../formula/timeline/plan-batch';
+import { strainedAt } from '../formula/timeline/schedule';
 import type { WallClock } from '../formula/timeline/span';
+import { type Day, dayAfter } from './calendar-day';
 import type { Batch, SheetDocument } from './document';
-import { instantOf, wallClock } from './local-time';
+import { instantOf, now, wallClock, wallOf } from './local-time';
+
+export interface Planned {
+  readonly batch: Batch;
+  readonly plan: BatchPlan;
+}
 
 export interface PlannedBatches {
-  readonly plans: readonly { readonly batch: Batch; readonly plan: BatchPlan }[];
+  /** Those still to be made or drunk. */
+  readonly plans: readonly Planned[];
+  /** Those whose last day is past: they are in nobody's way and not drawn. */
+  readonly over: readonly Planned[];
   readonly clashes: readonly Clash[];
   /** Null where no batch is planned. */
   readonly picture: Picture | null;
@@ -32,22 +42,51 @@ export function planBatches(
   formulationOf: (batch: Batch) => Formulation,
 ): PlannedBatches {
   const clock = wallClock(settings.quiet);
-  const plans = batches.flatMap((batch) => {
-    const plan = planOf(batch, formulationOf(batch), settings, clock);
+  const present = now();
+  const all = batches.flatMap((batch): Planned[] => {
+    const plan = batch.when === undefined ? null : planOf(batch, formulationOf(batch), settings, clock);
     return plan === null ? [] : [{ batch, plan }];
   });
+  const isOver = ({ plan }: Planned): boolean => overAt(plan, clock) <= present;
+  const plans = all.filter((one) => !isOver(one));
   const placed = plans.map(({ plan }) => plan);
   const drawn = placed.map(({ schedule }) => schedule).filter(({ steps }) => steps.length > 0);
-  return { plans, clashes: clashesOf(placed, clock), picture: drawTimeline(drawn, clock) };
+  return {
+    plans,
+    over: all.filter(isOver),
+    clashes: clashesOf(placed, clock, present),
+    picture: drawTimeline(drawn, clock),
+  };
 }
 
-let latest: { readonly plans: readonly BatchPlan[]; readonly clashes: readonly Clash[] } = { plans: [], clashes: [] };
+interface Found {
+  readonly plans: readonly BatchPlan[];
+  readonly present: Instant;
+  readonly clashes: readonly Clash[];
+}
 
-/** The clashes of the latest plans again, where none of the plans has changed: an edit elsewhere moves nothing. */
-function clashesOf(plans: readonly BatchPlan[], clock: WallClock): readonly Clash[] {
-  const isSame = plans.length === latest.plans.length && plans.every((plan, place) => plan === latest.plans[place]);
-  if (!isSame) latest = { plans, clashes: findClashes(plans, clock) };
+let latest: Found = { plans: [], present: 0, clashes: [] };
+
+/** The clashes of the latest plans again, where none has changed in the same minute: an edit elsewhere moves nothing. */
+function clashesOf(plans: readonly BatchPlan[], clock: WallClock, present: Instant): readonly Clash[] {
+  const isSame =
+    present === latest.present &&
+    plans.length === latest.plans.length &&
+    plans.every((plan, place) => plan === latest.plans[place]);
+  if (!isSame) latest = { plans, present, clashes: findClashes(plans, clock, present) };
   return latest.clashes;
+}
+
+/** The plan of one batch; null where it is not planned. */
+export function planFor(batch: Batch, formulation: Formulation, settings: SheetDocument['settings']): BatchPlan | null {
+  return planOf(batch, formulation, settings, wallClock(settings.quiet));
+}
+
+/** On which day the grains come out by the plan of a batch, the day its label is dated; null where none says so. */
+export function plannedDay(plan: BatchPlan | null): Day | null {
+  const at = plan === null ? null : strainedAt(plan.schedule);
+  const day = at === null ? null : wallOf(at).slice(0, 10);
+  return day === null ? null : dayAfter(day, 0);
 }
 
 /** When the first glass of a batch would be there if it were begun at a time; null where no one can tell. */

@@ -18,8 +18,8 @@ const mostOctets = 75;
 
 /**
  * The steps of one or many batches as a calendar file (RFC 5545): an event a step, in UTC, with an alarm; text for a
- * file named .ics. `now` is the moment it is written. A step keeps its UID for as long as it keeps its batch and id, so
- * that opening a later file moves the steps of an earlier one. Nothing to write, or a time before 1970 or after 9999,
+ * file named .ics. `now` is the moment it is written. The UID of a step is of its batch, its id and what its batch
+ * was planned for, so that a later file of the same plan moves the steps of an earlier one, and another plan has others. Nothing to write, or a time before 1970 or after 9999,
  * gives a problem in words. Rejects only where the library can't be loaded.
  */
 export async function calendarFile(events: readonly TimelineEvent[], now: Date): Promise<CalendarFile> {
@@ -48,11 +48,14 @@ function isPlaced({ at, minutes }: TimelineEvent): boolean {
   return Number.isSafeInteger(at) && at >= 0 && minutes >= 0 && end <= lastMoment;
 }
 
-function describeEvent({ id, batch, batchName, title, text, at, minutes, hands }: TimelineEvent, now: Date) {
+function describeEvent(
+  { id, batch, batchName, plannedFor, title, text, at, minutes, hands }: TimelineEvent,
+  now: Date,
+) {
   const name = cleanLine(batchName);
   const summary = name === '' ? cleanLine(title) : `${cleanLine(title)} (${name})`;
   return {
-    uid: `${plainId(batch)}.${plainId(id)}@jarwright.invalid`,
+    uid: `${plainId(batch)}.${plannedFor}.${plainId(id)}@jarwright.invalid`,
     timestamp: now.getTime(),
     title: summary,
     description: cleanText(text),

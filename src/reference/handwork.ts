@@ -25,6 +25,11 @@ const table = {
   },
   step: minutes(5, 'No plan of a kitchen is finer than this.'),
   search: minutes(15, 'Other starts are tried this far apart, so that what is offered is easy to remember.'),
+  drawn: {
+    value: 28,
+    unit: 'day',
+    origin: judgement('Over more days on one line the hours of work are too thin to see.'),
+  },
   reach: {
     value: 2,
     unit: 'day',

@@ -4,22 +4,25 @@ import { alarmMinutes, calendarFile } from '../interchange/calendar-file';
 import { downloadText, fileNameOf } from './download-text';
 
 interface Props {
-  readonly events: readonly TimelineEvent[];
+  readonly events: () => readonly TimelineEvent[];
   /** What the file is named for. */
   readonly name: string;
+  /** What the button is called. */
+  readonly label: string;
 }
 
 /** Makes a calendar file of a plan, and says what came of it. */
-export function CalendarButton({ events, name }: Props) {
+export function CalendarButton({ events, name, label }: Props) {
   const [said, setSaid] = useState<string | null>(null);
   const make = async () => {
-    const { text, problem } = await calendarFile(events, new Date());
+    const all = events();
+    const { text, problem } = await calendarFile(all, new Date());
     if (text === null) return setSaid(problem);
     const file = `${fileNameOf(name, 'plan')}.ics`;
     downloadText(text, file, 'text/calendar;charset=utf-8');
-    const steps = events.length === 1 ? '1 step' : `${events.length} steps`;
+    const steps = all.length === 1 ? '1 step' : `${all.length} steps`;
     setSaid(
-      `“${file}” is made: ${steps}, with an alarm ${alarmMinutes} minutes before each. Open it in your calendar.`,
+      `“${file}” is made: ${steps}, with an alarm ${alarmMinutes} minutes before each. Open it in your calendar. Opened again it updates this plan; a plan for another time comes beside it.`,
     );
   };
   const press = () => {
@@ -30,7 +33,7 @@ export function CalendarButton({ events, name }: Props) {
   return (
     <p class="calendar-file correct">
       <button type="button" class="button" onClick={press}>
-        Calendar file
+        {label}
       </button>
       <span role="status">{said}</span>
     </p>

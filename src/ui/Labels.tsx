@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import { dayAfter, dayHere, writeDay } from '../batch/calendar-day';
 import type { Batch } from '../batch/document';
+import { planFor, plannedDay } from '../batch/plan-batches';
 import type { Store } from '../batch/store';
 import { type LabelLine, labelDaysOf, labelOfBatch } from '../formula/label-text';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
 interface Props {
   readonly batch: Batch;
-  readonly store: Pick<Store, 'formulationOf'>;
+  readonly store: Pick<Store, 'formulationOf' | 'settings'>;
 }
 
 const mostLabels = 60;
@@ -27,11 +28,13 @@ export function Labels({ batch, store }: Props) {
 function LabelsPanel({ batch, store }: Props) {
   const formulation = store.formulationOf(batch);
   const { value: jars } = formulation.rows.vesselCount;
-  const [made, setMade] = useState(() => dayHere(new Date()));
+  const [chosen, setChosen] = useState<string | null>(null);
   const [typed, setTyped] = useState<string | null>(null);
   const [extra, setExtra] = useState('');
   const [copied, setCopied] = useState<string | null>(null);
   const paper = useSheetOnPaper('labels');
+  const planned = plannedDay(planFor(batch, formulation, store.settings.value));
+  const made = chosen ?? planned ?? dayHere(new Date());
 
   const usual = typeof jars === 'number' && jars >= 1 && jars <= mostLabels ? String(jars) : '1';
   const count = readCount(typed ?? usual);
@@ -53,7 +56,7 @@ function LabelsPanel({ batch, store }: Props) {
       <div class="label-fields">
         <label>
           <span>Made, the day the grains come out</span>
-          <input type="date" value={made} onInput={(event) => setMade(event.currentTarget.value)} />
+          <input type="date" value={made} onInput={(event) => setChosen(event.currentTarget.value)} />
         </label>
         <label>
           <span>Number of labels</span>
@@ -80,6 +83,7 @@ function LabelsPanel({ batch, store }: Props) {
           <span>Type a whole number of labels, from 1 to {mostLabels}.</span>
         </p>
       )}
+      {chosen === null && planned !== null && <p role="status">The day is the plan’s. Change it if it was another.</p>}
       {days.made === null && <p role="status">Choose the day, or print a line to write it on.</p>}
       {formulation.choices.source.family === 'carton' && (
         <p>The sheet does not know what is in your carton. Write its allergens in the line of your own.</p>

@@ -1,16 +1,20 @@
-import { writeDay } from '../batch/calendar-day';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { allergensOf, cautionsAtFoot } from '../formula/cautions';
 import { copyCell } from '../formula/copy-cell';
+import { drawJar } from '../formula/drawing';
 import { isRow } from '../formula/evaluate';
 import type { Formulation } from '../formula/formulate';
+import { labelOfBatch } from '../formula/label-text';
 import { labelOf } from '../formula/labels';
 import { type RowId, sections } from '../formula/order';
 import { stepsOf } from '../formula/steps';
 import { type Kitchen, writeRow } from '../formula/write-row';
-import { JarOf } from './JarOf';
+import { describeJar } from './describe-jar';
+import { JarDrawing } from './JarDrawing';
 import { LinkCode } from './LinkCode';
+import { PrintDates, PrintFound } from './PrintDates';
+import { PrintProblems } from './PrintProblems';
 import { stepAmounts } from './step-amounts';
 
 interface Props {
@@ -27,30 +31,11 @@ export function PrintCard({ batch, store }: Props) {
       <header>
         <div>
           <h2>{batch.name}</h2>
-          <p>
-            Plant-milk kefir of {formulation.choices.source.name.toLowerCase()}, with{' '}
-            {formulation.choices.grain.name.toLowerCase()}
-          </p>
+          <p>{whatItIs(formulation)}</p>
         </div>
-        <dl>
-          <dt>{batch.when?.by === 'drink' ? 'To drink at' : 'To start at'}</dt>
-          <dd>
-            {batch.when === undefined ? (
-              <Blank />
-            ) : (
-              `${writeDay(batch.when.at.slice(0, 10))}, ${batch.when.at.slice(11)}`
-            )}
-          </dd>
-          <dt>Made on</dt>
-          <dd>
-            <Blank />
-          </dd>
-          <dt>Taste by</dt>
-          <dd>
-            <Blank />
-          </dd>
-        </dl>
+        <PrintDates batch={batch} store={store} />
       </header>
+      <PrintProblems batch={batch} store={store} />
       <div class="print-halves">
         <table>
           <caption class="unseen">Amounts</caption>
@@ -66,6 +51,9 @@ export function PrintCard({ batch, store }: Props) {
               <tr>
                 <th scope="rowgroup" colSpan={3}>
                   {label}
+                  {rows.map((row) => (
+                    <Choice key={row} id={row} formulation={formulation} kitchen={kitchen} />
+                  ))}
                 </th>
               </tr>
               {rows.map((row) => (
@@ -75,9 +63,14 @@ export function PrintCard({ batch, store }: Props) {
           ))}
         </table>
         <div class="print-side">
-          <JarOf formulation={formulation} kitchen={kitchen} />
+          <JarDrawing
+            drawing={drawJar(formulation)}
+            words={describeJar(formulation, kitchen)}
+            headspace={writeRow(formulation, 'headspaceDepth', kitchen)?.metric ?? ''}
+          />
           <p class="print-fill">{fillLine(formulation, kitchen)}</p>
           <LinkCode batch={batch} store={store} />
+          <PrintFound />
         </div>
       </div>
       <section>
@@ -94,47 +87,66 @@ export function PrintCard({ batch, store }: Props) {
         <h3>Take care</h3>
         <p>{allergensOf(formulation).sentence}</p>
         <ul>
-          {cautionsAtFoot(formulation).map(({ id, text }) => (
-            <li key={id}>{text}</li>
-          ))}
+          {cautionsAtFoot(formulation)
+            .filter(({ id }) => !id.startsWith('allergen:'))
+            .map(({ id, text }) => (
+              <li key={id}>{text}</li>
+            ))}
         </ul>
       </section>
     </article>
   );
 }
 
-function Blank() {
-  return <span class="blank" />;
+/** What the batch is, as its label says it. */
+function whatItIs(formulation: Formulation): string {
+  const days = { made: null, tasteBy: null, useBy: null };
+  return labelOfBatch(formulation, { name: '', days }).find(({ id }) => id === 'what')?.text ?? '';
 }
 
-/** A line of the table; a quantity that this batch does not have is left out. */
-function Amount({ id, formulation, kitchen }: { id: RowId; formulation: Formulation; kitchen: Kitchen }) {
+interface OfRow {
+  readonly id: RowId;
+  readonly formulation: Formulation;
+  readonly kitchen: Kitchen;
+}
+
+/** What was chosen in a section stands beside its name: a line less for each. */
+function Choice({ id, formulation, kitchen }: OfRow) {
+  return isRow(id) ? null : <span>: {copyCell(formulation, id, kitchen)}</span>;
+}
+
+/** A line of the table, and one of each jar where there are several; a quantity that this batch does not have is left out. */
+function Amount({ id, formulation, kitchen }: OfRow) {
   const { status } = formulation.rows[id];
-  if (status === 'absent') return null;
+  if (status === 'absent' || !isRow(id)) return null;
   const written = writeRow(formulation, id, kitchen);
-  if (!isRow(id)) {
-    return (
-      <tr>
-        <th scope="row">{labelOf(id)}</th>
-        <td colSpan={2}>{copyCell(formulation, id, kitchen)}</td>
-      </tr>
-    );
-  }
-  const range = written?.range ?? null;
+  const { range = null, each = null } = written ?? {};
   return (
-    <tr>
-      <th scope="row">
-        {labelOf(id)}
-        {status === 'given' || status === 'measured' ? <small> {status}</small> : null}
-      </th>
-      <td>{written === null ? '–' : range === null ? written.metric : `${range}, likely ${written.metric}`}</td>
-      <td>{written?.us ?? ''}</td>
-    </tr>
+    <>
+      <tr>
+        <th scope="row">
+          {labelOf(id)}
+          {status === 'given' || status === 'measured' ? <small> {status}</small> : null}
+        </th>
+        <td>{written === null ? '–' : range === null ? written.metric : `${range}, likely ${written.metric}`}</td>
+        <td>{written?.us ?? ''}</td>
+      </tr>
+      {each !== null && (
+        <tr class="each">
+          <th scope="row">in each jar</th>
+          <td>{each.metric}</td>
+          <td>{each.us ?? ''}</td>
+        </tr>
+      )}
+    </>
   );
 }
 
 /** Where to fill to, in words with both units. */
 function fillLine(formulation: Formulation, kitchen: Kitchen): string {
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
-  return depth === null ? '' : `Fill to ${depth.metric} (${depth.us ?? ''}) below the rim, grains in.`;
+  if (depth === null) return '';
+  const { value: jars } = formulation.rows.vesselCount;
+  const what = typeof jars === 'number' && jars > 1 ? `Fill each of ${jars} jars` : 'Fill';
+  return `${what} to ${depth.metric} (${depth.us ?? ''}) below the rim, grains in.`;
 }

@@ -1,11 +1,13 @@
+import { useMemo } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import { planBatches } from '../batch/plan-batches';
-import { setQuiet, setWhenAt } from '../batch/plan-edits';
+import { type Planned, planBatches } from '../batch/plan-batches';
+import { setQuiet } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
-import { writeDayAndTime } from '../batch/write-time';
-import { describeClash } from '../formula/timeline/clash-words';
-import type { Clash } from '../formula/timeline/clashes';
+import { CalendarButton } from './CalendarButton';
+import { eventsFor } from './events-for';
 import type { SheetState } from './sheet-state';
+import { TimelineClashes } from './TimelineClashes';
+import { TimelineOver } from './TimelineOver';
 import { TimelinePicture } from './TimelinePicture';
 import { TimelinePlan } from './TimelinePlan';
 import { TimelineWhen } from './TimelineWhen';
@@ -16,45 +18,74 @@ interface Props {
   readonly state: SheetState;
 }
 
+/** So many batches that are not planned stand open among those that are. */
+const mostOpen = 4;
+
 /** When each batch is begun, tasted, strained and drunk: what is asked for, the drawing of it, and the same in words. */
 export function Timeline({ store, state }: Props) {
   const document = store.document.value;
+  const { batch: here } = state.spot.value;
   const paper = useSheetOnPaper('plan');
-  const { plans, clashes, picture } = planBatches(document, store.formulationOf);
+  const { plans, over, clashes, picture } = planBatches(document, store.formulationOf);
+  const ids = document.batches.map(({ id }) => id);
+  // Found anew only where other batches are there or looked at: a field that is being used must not change its place.
+  const foldedIds = useMemo(() => {
+    const planned = plans.map(({ batch }) => batch.id);
+    const others = ids.filter((id) => id !== here && !planned.includes(id));
+    return others.length > mostOpen ? others : [];
+  }, [ids.join(' '), here]);
+  const folded = document.batches.filter(({ id }) => foldedIds.includes(id));
+  const ask = (batch: Batch) => (
+    <TimelineWhen
+      key={batch.id}
+      batch={batch}
+      plan={[...plans, ...over].find((planned) => planned.batch === batch)?.plan ?? null}
+      store={store}
+    />
+  );
   return (
     <section class="timeline" aria-label="Plan">
       <h2>Plan</h2>
       <p class="timeline-lead">Say when to start, or when to drink it; the work stays out of the quiet hours.</p>
       <div class="timeline-asked">
-        {document.batches.map((batch) => (
-          <TimelineWhen
-            key={batch.id}
-            batch={batch}
-            plan={plans.find((planned) => planned.batch === batch)?.plan ?? null}
-            store={store}
-          />
-        ))}
+        {document.batches.filter((batch) => !folded.includes(batch)).map(ask)}
         <QuietHours store={store} />
       </div>
-      {clashes.length > 0 && <Clashes clashes={clashes} batches={document.batches} store={store} />}
+      {folded.length > 0 && (
+        <details class="timeline-others">
+          <summary>Plan another of {folded.length} batches</summary>
+          <div class="timeline-asked">{folded.map(ask)}</div>
+        </details>
+      )}
+      <TimelineClashes clashes={clashes} batches={document.batches} store={store} />
+      <TimelineOver over={over} />
       {picture !== null && <TimelinePicture picture={picture} />}
       <div class="timeline-plans">
         {plans.map(({ batch, plan }) => (
-          <TimelinePlan
-            key={batch.id}
-            batch={batch}
-            plan={plan}
-            store={store}
-            isCurrent={batch.id === state.spot.value.batch}
-          />
+          <TimelinePlan key={batch.id} batch={batch} plan={plan} store={store} isCurrent={batch.id === here} />
         ))}
       </div>
-      {picture !== null && (
-        <button type="button" class="button" onClick={paper.start}>
-          Print the plan
-        </button>
-      )}
+      {picture !== null && <ForAll plans={plans} store={store} print={paper.start} />}
     </section>
+  );
+}
+
+interface ForAllProps {
+  readonly plans: readonly Planned[];
+  readonly store: Store;
+  readonly print: () => void;
+}
+
+/** The whole plan on paper, and as one calendar file where there are several. */
+function ForAll({ plans, store, print }: ForAllProps) {
+  const events = () => plans.flatMap(({ batch, plan }) => eventsFor(batch, plan, store));
+  return (
+    <div class="timeline-all">
+      {plans.length > 1 && <CalendarButton events={events} name="Plan" label="One calendar file of all" />}
+      <button type="button" class="button" onClick={print}>
+        Print the plan
+      </button>
+    </div>
   );
 }
 
@@ -85,44 +116,7 @@ function QuietHours({ store }: { store: Store }) {
           onChange={(event) => change({ to: event.currentTarget.value })}
         />
       </label>
+      {quiet.from === quiet.to && <p class="timeline-since">None: both times are the same.</p>}
     </fieldset>
-  );
-}
-
-interface ClashesProps {
-  readonly clashes: readonly Clash[];
-  readonly batches: readonly Batch[];
-  readonly store: Store;
-}
-
-function Clashes({ clashes, batches, store }: ClashesProps) {
-  const [first] = batches;
-  if (first === undefined) return null;
-  const formulationFor = ({ names }: Clash) =>
-    store.formulationOf(batches.find(({ name }) => names.includes(name)) ?? first);
-  return (
-    <div class="timeline-clashes" role="status">
-      <h3>These get in each other’s way</h3>
-      <ul>
-        {clashes.map((clash) => {
-          const text = describeClash(clash, writeDayAndTime, formulationFor(clash), store.settings.value);
-          return (
-            <li key={text}>
-              {text} {clash.remedy !== null && <Remedy remedy={clash.remedy} store={store} />}
-            </li>
-          );
-        })}
-      </ul>
-    </div>
-  );
-}
-
-function Remedy({ remedy, store }: { remedy: NonNullable<Clash['remedy']>; store: Store }) {
-  const label = `Start “${remedy.name}” at ${writeDayAndTime(remedy.start)}`;
-  const move = () => store.takeEdit(setWhenAt(store.document.peek(), remedy.batch, 'start', remedy.start), label);
-  return (
-    <button type="button" class="button" onClick={move}>
-      {label}
-    </button>
   );
 }

@@ -3,26 +3,30 @@ import type { DrawnBatch, Picture, Place } from '../formula/timeline/picture';
 
 /** All planned batches over one line of time, to scale. The lists beside it say the same in words. */
 export function TimelinePicture({ picture }: { picture: Picture }) {
+  const far = picture.leftOut.map((name) => `“${name}”`).join(', ');
   return (
-    <div class="timeline-picture" aria-hidden="true">
-      <div class="timeline-days">
-        {picture.days.map((day) => (
-          <span key={day.at} class="timeline-day" style={styleOf(day)}>
-            {day.isNamed ? writeDay(day.at) : ''}
-          </span>
+    <>
+      <div class="timeline-picture" aria-hidden="true">
+        <div class="timeline-days">
+          {picture.days.map((day) => (
+            <span key={day.at} class="timeline-day" style={styleOf(day)}>
+              {day.isNamed ? writeDay(day.at) : ''}
+            </span>
+          ))}
+        </div>
+        {picture.rows.map((row) => (
+          <Row key={row.batch} row={row} nights={picture.nights} days={picture.days} />
         ))}
+        <ul class="timeline-key">
+          {keys.map(({ kind, name }) => (
+            <li key={kind}>
+              <span class={`timeline-swatch ${kind}`} /> {name}
+            </li>
+          ))}
+        </ul>
       </div>
-      {picture.rows.map((row) => (
-        <Row key={row.batch} row={row} nights={picture.nights} days={picture.days} />
-      ))}
-      <ul class="timeline-key">
-        {keys.map(({ kind, name }) => (
-          <li key={kind}>
-            <span class={`timeline-swatch ${kind}`} /> {name}
-          </li>
-        ))}
-      </ul>
-    </div>
+      {far !== '' && <p class="timeline-far">Too far ahead to be drawn beside the first, only told: {far}.</p>}
+    </>
   );
 }
 

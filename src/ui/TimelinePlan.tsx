@@ -3,16 +3,13 @@ import { now, wallOf } from '../batch/local-time';
 import { firstGlassFrom } from '../batch/plan-batches';
 import { setWhenAt, type When } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
-import { writeDayAndTime } from '../batch/write-time';
-import type { NumericRowId } from '../formula/order';
+import { writeDay, writeDayAndTime } from '../batch/write-time';
 import { writeElapsed } from '../formula/timeline/elapsed-words';
 import type { Instant, TimelineEvent } from '../formula/timeline/event';
-import { eventsOf } from '../formula/timeline/events';
 import { type BatchPlan, shiftTo } from '../formula/timeline/plan-batch';
-import { nightWork, type PlannedStep, type Schedule, sinceStart } from '../formula/timeline/schedule';
-import { writeRow } from '../formula/write-row';
+import { nightWork, type PlannedStep, type Schedule, sinceStart, strainedAt } from '../formula/timeline/schedule';
 import { CalendarButton } from './CalendarButton';
-import { leading } from './leading';
+import { eventsFor } from './events-for';
 
 interface Props {
   readonly batch: Batch;
@@ -25,17 +22,11 @@ interface Props {
 export function TimelinePlan({ batch, plan, store, isCurrent }: Props) {
   const { schedule } = plan;
   const settings = store.settings.value;
-  const formulation = store.formulationOf(batch);
-  const write = (id: NumericRowId): string => {
-    const written = writeRow(formulation, id, settings);
-    if (written === null) return '';
-    const { first, second } = leading(written, settings.leads);
-    return second === null ? first : `${first} (${second})`;
-  };
-  const events = eventsOf(schedule, formulation, write, settings);
+  const events = eventsFor(batch, plan, store);
   return (
     <section class={isCurrent ? 'timeline-plan current' : 'timeline-plan'} aria-label={`Plan of ${batch.name}`}>
       <h3>{batch.name}</h3>
+      {schedule.steps.length > 0 && <Glance schedule={schedule} />}
       {schedule.stopped !== null && <p class="problem refusal">{`Planned no further: ${schedule.stopped}`}</p>}
       <Past batch={batch} plan={plan} store={store} />
       <Nights batch={batch} plan={plan} events={events} store={store} />
@@ -50,8 +41,31 @@ export function TimelinePlan({ batch, plan, store, isCurrent }: Props) {
           />
         ))}
       </ol>
-      {events.length > 0 && <CalendarButton events={events} name={batch.name} />}
+      {events.length > 0 && <CalendarButton events={() => events} name={batch.name} label="Calendar file" />}
     </section>
+  );
+}
+
+/** The plan in a line: begun, strained, drunk. */
+function Glance({ schedule }: { schedule: Schedule }) {
+  const { start, drink } = schedule;
+  const strained = strainedAt(schedule);
+  return (
+    <p class="timeline-glance">
+      Start <b>{writeDayAndTime(start)}</b>
+      {strained !== null && (
+        <>
+          {' '}
+          → strain <b>{writeDayAndTime(strained)}</b>
+        </>
+      )}
+      {drink !== null && (
+        <>
+          {' '}
+          → first glass <b>{writeDayAndTime(drink)}</b>
+        </>
+      )}
+    </p>
   );
 }
 
@@ -63,13 +77,14 @@ interface EntryProps {
 }
 
 function Entry({ step, schedule, event, decimalComma }: EntryProps) {
+  const isDay = step.kind === 'best' || step.kind === 'last';
   const after = sinceStart(schedule, step);
   const since = after === 0 ? 'the start' : `${writeElapsed(after, decimalComma)} after the start`;
   return (
     <li class={step.hands ? 'hands' : ''}>
-      <time dateTime={wallOf(step.at)}>{writeDayAndTime(step.at)}</time>{' '}
+      <time dateTime={wallOf(step.at)}>{isDay ? writeDay(step.at) : writeDayAndTime(step.at)}</time>{' '}
       <span class="timeline-since">
-        {since}
+        {!isDay && since}
         {step.minutes > 0 && `, ${writeElapsed(step.minutes, decimalComma)} by hand`}
       </span>
       <b>{event?.title}</b>
@@ -100,6 +115,8 @@ function MoveButton({
 function Nights({ batch, plan, events, store }: Noted & { events: readonly TimelineEvent[] }) {
   const work = nightWork(plan.schedule);
   if (work.length === 0) return null;
+  const present = now();
+  const offers = plan.offers.filter((at) => at >= present);
   const titles = work.map(
     ({ id, at }) => `“${events.find((event) => event.id === id)?.title ?? id}” at ${writeDayAndTime(at)}`,
   );
@@ -107,9 +124,9 @@ function Nights({ batch, plan, events, store }: Noted & { events: readonly Timel
     <div class="timeline-note" role="status">
       <p>
         In the quiet hours: {titles.join('; ')}.{' '}
-        {plan.offers.length > 0 ? 'These starts keep out of them:' : 'No start near keeps out of them.'}
+        {offers.length > 0 ? 'These starts keep out of them:' : 'No start near keeps out of them.'}
       </p>
-      {plan.offers.map((at) => (
+      {offers.map((at) => (
         <MoveButton
           key={at}
           batch={batch}

@@ -23,6 +23,7 @@ function eventOf(changes: Partial<TimelineEvent> = {}): TimelineEvent {
     id: 'strain',
     batch: 'b1',
     batchName: 'Saturday almond',
+    plannedFor: minutesAt('2026-03-27T07:00:00Z'),
     title: 'Strain the grains out',
     text: 'Pour it through a sieve; keep the grains, all of them.',
     at: minutesAt('2026-03-28T07:30:00Z'),
@@ -113,7 +114,13 @@ describe('a step', () => {
     const { text } = await calendarFile([eventOf({ at: 1, text: '', title: 'Other' })], new Date(0));
     const [after] = eventsIn(text ?? '');
     expect(after?.uid).toBe(before.uid);
-    expect(before.uid).toBe('b1.strain@jarwright.invalid');
+    expect(before.uid).toBe('b1.29576580.strain@jarwright.invalid');
+  });
+
+  test('of a batch planned for another time has another UID, so that it is another event', async () => {
+    const { plannedFor } = eventOf();
+    const [one, other] = await Promise.all([eventOf(), eventOf({ plannedFor: plannedFor + 1 })].map(readBack));
+    expect(one?.uid).not.toBe(other?.uid);
   });
 
   test('has a UID of its own, whatever characters its batch and id are of', async () => {

@@ -9,6 +9,7 @@ const event: TimelineEvent = {
   id: 'strain',
   batch: 'b1',
   batchName: 'Saturday',
+  plannedFor: 28_999_000,
   title: 'Strain the grains out',
   text: '',
   at: 29_000_000,
@@ -48,7 +49,7 @@ afterEach(() => {
 });
 
 async function press(events: readonly TimelineEvent[], name: string) {
-  render(<CalendarButton events={events} name={name} />);
+  render(<CalendarButton events={() => events} name={name} label="Calendar file" />);
   await userEvent.setup().click(screen.getByRole('button', { name: 'Calendar file' }));
   await expect.poll(() => screen.getByRole('status').textContent).not.toBe('');
   return { said: screen.getByRole('status').textContent, files: await Promise.all(downloads) };

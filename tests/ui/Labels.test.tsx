@@ -2,6 +2,7 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
+import { setWhen } from '../../src/batch/plan-edits';
 import { createStore, type Store } from '../../src/batch/store';
 import { Labels } from '../../src/ui/Labels';
 import { recipeOf } from '../batches';
@@ -38,6 +39,19 @@ describe('labels', () => {
     await setDay('2026-03-28');
     expect(shown()).toContain('Made 28 Mar 2026');
     expect(shown()).toContain('Taste by 3 Apr 2026, use up by 5 Apr 2026');
+  });
+
+  test('open on the day the grains come out by the plan, with the days the plan names', async () => {
+    const { shown, panel, store, setDay } = await openLabels();
+    const [batch] = store.document.value.batches;
+    const id = batch?.id ?? expect.fail('no batch');
+    store.takeEdit(setWhen(store.document.peek(), id, { by: 'start', at: '2026-11-28T08:00' }), 'Plan');
+    await expect.poll(shown).toContain('Made 29 Nov 2026');
+    expect(shown()).toContain('Taste by 5 Dec 2026, use up by 7 Dec 2026');
+    expect(within(panel).getByText(/The day is the plan’s/)).toBeTruthy();
+    await setDay('2026-12-01');
+    expect(shown()).toContain('Made 1 Dec 2026');
+    expect(within(panel).queryByText(/The day is the plan’s/)).toBeNull();
   });
 
   test('leave a line for a pen where no day is set, and say so', async () => {

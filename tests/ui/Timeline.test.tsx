@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
-import { afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { setWhen } from '../../src/batch/plan-edits';
 import type { Store } from '../../src/batch/store';
 import { openSheet, textOf } from './open-sheet';
@@ -8,7 +8,15 @@ import { openSheet, textOf } from './open-sheet';
 // Loaded for the first time it takes longer than a test waits for it.
 beforeAll(() => import('../../src/ui/after-paint-parts'), 60_000);
 
-afterEach(cleanup);
+// Plans are told apart by whether they are past.
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['Date'], now: new Date('2026-11-25T10:00:00Z') });
+});
+
+afterEach(() => {
+  cleanup();
+  vi.useRealTimers();
+});
 
 const plan = () => screen.findByRole('region', { name: 'Plan' });
 const planned = (by: 'start' | 'drink', at: string) => (store: Store) =>
@@ -106,5 +114,87 @@ describe('the plan', () => {
     await user.click(within(region).getAllByRole('button', { name: /^Start “/ })[0] ?? expect.fail('no remedy'));
     expect(textOf(await plan())).not.toContain('These get in each other’s way');
     expect(new Set(store.document.value.batches.map(({ when }) => when?.at)).size).toBe(2);
+  });
+
+  test('tells the day to taste and the last day as days, without an hour', async () => {
+    await openSheet(planned('start', '2026-11-28T08:00'));
+    const [best, last] = (await stepsShown()).slice(-2);
+    expect(best).toMatch(/^Sat,? 5 Dec Taste it by this day/);
+    expect(last).toMatch(/^Mon,? 7 Dec Last day to drink it/);
+  });
+
+  test('is told in a line: start, strain, first glass', async () => {
+    await openSheet(planned('drink', '2026-11-28T18:00'));
+    const region = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    expect(textOf(region)).toMatch(/Start Thu,? 26 Nov.* → strain Fri,? 27 Nov.* → first glass Sat,? 28 Nov/);
+  });
+
+  test('of a batch that is past its last day is left out, and said so', async () => {
+    const { container } = await openSheet((all) => {
+      planned('start', '2026-11-10T08:00')(all);
+      all.copyBatch('b1');
+    });
+    const region = await plan();
+    expect(within(region).getByText('2 batches are past their last day, and not in the plan')).toBeTruthy();
+    expect(textOf(region)).toContain('“Saturday almond”, last day Thu');
+    expect(textOf(region)).not.toContain('These get in each other’s way');
+    expect(screen.queryByRole('region', { name: 'Plan of Saturday almond' })).toBeNull();
+    expect(container.querySelector('.timeline-picture')).toBeNull();
+  });
+
+  test('offers no start that is past', async () => {
+    await openSheet(planned('start', '2026-11-25T23:30'));
+    vi.setSystemTime(new Date('2026-11-25T23:30:00'));
+    cleanup();
+    await openSheet(planned('start', '2026-11-25T23:30'));
+    const region = await plan();
+    expect(within(region).getAllByRole('button', { name: /^Start at .* later/ })).toHaveLength(1);
+    expect(within(region).queryByRole('button', { name: /^Start at .* earlier/ })).toBeNull();
+  });
+
+  test('says that the same time twice means no quiet hours', async () => {
+    await openSheet();
+    const region = await plan();
+    fireEvent.change(within(region).getByLabelText('Quiet hours from'), { target: { value: '07:00' } });
+    expect(textOf(await plan())).toContain('None: both times are the same.');
+  });
+
+  test('folds batches that are not planned away where there are many, and keeps the planned ones open', async () => {
+    await openSheet((all) => {
+      for (let count = 0; count < 7; count += 1) all.copyBatch('b1');
+      planned('start', '2026-11-28T08:00')(all);
+    });
+    const region = await plan();
+    const folded = within(region).getByText('Plan another of 7 batches').closest('details') ?? expect.fail('no fold');
+    expect(within(folded).getAllByRole('combobox')).toHaveLength(7);
+    expect(folded.contains(within(region).getByRole('combobox', { name: 'Plan for Saturday almond' }))).toBe(false);
+    // One that is planned there keeps its place while it is at hand.
+    const [first] = within(folded).getAllByRole('combobox');
+    fireEvent.change(first ?? expect.fail('no field'), { target: { value: 'start' } });
+    await within(folded).findByLabelText(/^Start .* at$/);
+    expect(within(folded).getAllByRole('combobox')[0]).toBe(first);
+  });
+
+  test('tells no more clashes than can be read, says how many are left, and offers each remedy once', async () => {
+    await openSheet((all) => {
+      planned('start', '2026-11-28T08:00')(all);
+      for (let count = 0; count < 4; count += 1) all.copyBatch('b1');
+    });
+    const region = await plan();
+    const box = region.querySelector<HTMLElement>('.timeline-clashes') ?? expect.fail('no clashes');
+    expect(within(box).getAllByRole('listitem')).toHaveLength(8);
+    expect(textOf(box)).toMatch(/And \d+ more like these/);
+    const offers = within(box).getAllByRole('button').map(textOf);
+    expect(new Set(offers).size).toBe(offers.length);
+  });
+
+  test('of several batches is one calendar file too', async () => {
+    await openSheet((all) => {
+      planned('start', '2026-11-28T08:00')(all);
+      all.copyBatch('b1');
+    });
+    const region = await plan();
+    expect(within(region).getAllByRole('button', { name: 'Calendar file' })).toHaveLength(2);
+    expect(within(region).getByRole('button', { name: 'One calendar file of all' })).toBeTruthy();
   });
 });

@@ -36,27 +36,42 @@ interface Placed {
 
 /**
  * All clashes of batches that are planned, each with a later start that mends it, where one is found within two days.
+ * What was in the way before `present` is over, and a batch that is begun by then is not moved any more.
  * Tasting and daily checks clash with nothing. Grains or jars of which enough is known to be there are no clash.
  */
-export function findClashes(plans: readonly BatchPlan[], clock: WallClock): readonly Clash[] {
+export function findClashes(plans: readonly BatchPlan[], clock: WallClock, present: Instant = 0): readonly Clash[] {
   const remedies = new Map<BatchPlan, Remedy | null>();
   const remedyFor = (plan: BatchPlan): Remedy | null => {
-    const found = remedies.get(plan) ?? findRemedy(plan, plans, clock);
+    const known = remedies.get(plan);
+    if (known !== undefined) return known;
+    const found = plan.schedule.start < present ? null : findRemedy(plan, plans, clock);
     remedies.set(plan, found);
     return found;
   };
+  const isToCome = ({ to }: Span): boolean => to > present;
   const hands = pairs(plans).flatMap(([one, other]) =>
-    sharedWork(one.schedule, other.schedule).map(({ steps, from, to }): Clash => {
-      const later = one.schedule.start > other.schedule.start ? one : other;
-      return { kind: 'hands', names: [one.making.name, other.making.name], steps, from, to, remedy: remedyFor(later) };
-    }),
+    sharedWork(one.schedule, other.schedule)
+      .filter(isToCome)
+      .map(({ steps, from, to }): Clash => {
+        const later = one.schedule.start > other.schedule.start ? one : other;
+        return {
+          kind: 'hands',
+          names: [one.making.name, other.making.name],
+          steps,
+          from,
+          to,
+          remedy: remedyFor(later),
+        };
+      }),
   );
   const held = holds.flatMap((kind) =>
-    sharedThings(plans, kind).map(({ group, from, to, need, have, thing }): Clash => {
-      const later = group.reduce((last, plan) => (plan.schedule.start > last.schedule.start ? plan : last));
-      const names = group.map(({ making }) => making.name);
-      return { kind, names, thing, need, have, from, to, remedy: remedyFor(later) };
-    }),
+    sharedThings(plans, kind)
+      .filter(isToCome)
+      .map(({ group, from, to, need, have, thing }): Clash => {
+        const later = group.reduce((last, plan) => (plan.schedule.start > last.schedule.start ? plan : last));
+        const names = group.map(({ making }) => making.name);
+        return { kind, names, thing, need, have, from, to, remedy: remedyFor(later) };
+      }),
   );
   return [...hands, ...held];
 }

@@ -2,11 +2,13 @@
 export type Instant = number;
 
 export interface TimelineEvent {
-  /** Stable within a batch: soak, make, taste, strain, bottle, chill, drink, last, check-1… */
+  /** Stable within a batch: soak, make, taste, strain, bottle, chill, drink, best, last, check-1… */
   readonly id: string;
   /** Batch id. */
   readonly batch: string;
   readonly batchName: string;
+  /** The time its batch was planned for, to start or to drink: another time is another plan. */
+  readonly plannedFor: Instant;
   /** Short: “Strain the grains out”. */
   readonly title: string;
   /** What to do, a sentence or three, amounts included where useful. */

@@ -5,6 +5,7 @@ import type { WriteAmount } from '../step-words/step';
 import type { Kitchen } from '../write-row';
 import { writeElapsed } from './elapsed-words';
 import type { TimelineEvent } from './event';
+import type { BatchPlan } from './plan-batch';
 import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
 
 /**
@@ -12,7 +13,7 @@ import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './s
  * reads them. Hours in the words are elapsed hours; what day and time an event is at follows from its instant.
  */
 export function eventsOf(
-  schedule: Schedule,
+  { schedule, wanted }: Pick<BatchPlan, 'schedule' | 'wanted'>,
   formulation: Formulation,
   write: WriteAmount,
   kitchen: Kitchen,
@@ -21,7 +22,8 @@ export function eventsOf(
   return schedule.steps.map((step) => {
     const { id, at, minutes, hands } = step;
     const text = words[step.kind](step);
-    return { id, batch: schedule.batch, batchName: schedule.name, title: words.title(step), text, at, minutes, hands };
+    const of = { batch: schedule.batch, batchName: schedule.name, plannedFor: wanted.at };
+    return { id, ...of, title: words.title(step), text, at, minutes, hands };
   });
 }
 
@@ -39,6 +41,7 @@ const titles: Readonly<Record<StepKind, string>> = {
   bottle: 'Bottle it',
   chill: 'Put the bottles into the fridge',
   drink: 'Drink the first glass',
+  best: 'Taste it by this day',
   last: 'Last day to drink it',
 };
 
@@ -120,10 +123,12 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     return 'It is cold through: time for the first glass.';
   }
 
+  best(): string {
+    return 'In the fridge it is at its best up to here, counted from straining. Kitchens differ: taste before you pour.';
+  }
+
   last(): string {
-    const days = this.pen.value('keepDays');
-    const keeps = days === null ? null : `It keeps about ${this.pen.amount('keepDays')} in the fridge.`;
-    return say(keeps, 'Drink what is left, or throw it out; at any sign of mould, at once.');
+    return 'Drink what is left, or throw it out; at any sign of mould, at once.';
   }
 
   private get checks(): readonly PlannedStep[] {

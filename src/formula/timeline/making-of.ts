@@ -4,11 +4,13 @@ import { kitchen as limits } from '../../reference/kitchen';
 import type { Coefficient } from '../../reference/origins';
 import type { Formulation, RowResult } from '../formulate';
 import { readGiven } from '../givens';
+import { labelDaysOf } from '../label-text';
 import { type NumericRowId, type StockId, stockRows } from '../order';
 import { numericRows } from '../sheet';
 import { describeProblem } from '../words';
 import type { Kitchen } from '../write-row';
 import type { Making, Wait } from './making';
+import { dayMinutes } from './span';
 
 /** The batch that is planned, beside what is worked out of it. */
 export interface PlannedBatch {
@@ -23,12 +25,12 @@ export interface PlannedBatch {
  * then its pH is checked at that line. Daily checks are only for a carton opened for this batch.
  */
 export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
-  const { rows, choices } = formulation;
+  const { choices } = formulation;
   const ferment = fermentOf(formulation, kitchen);
   const second = secondOf(formulation);
   const isCarton = choices.source.family === 'carton';
   const isSlow = !isCarton && 'wait' in ferment && ferment.wait.high > sourLine;
-  const keep = keepOf(rows.keepDays);
+  const keep = labelDaysOf(formulation);
   return {
     batch: id,
     name,
@@ -113,15 +115,12 @@ function secondOf(formulation: Formulation): Making['second'] {
   return { bottle: handwork.bottle.value, wait: rangedWait(row, hours, usual), fridge: handwork.fridge.value };
 }
 
-function keepOf({ value }: RowResult): number | null {
-  return typeof value === 'number' ? Math.round(convertNumber(value, 'day', 'min')) : null;
-}
-
-/** Cold through after some hours, and drunk as long as it keeps; within a day where that is not known. */
-function chillOf(keep: number | null, second: Making['second']): Wait {
+/** Cold through after some hours, and drunk while it is at its best; within a day where that is not known. */
+function chillOf(keep: Making['keep'], second: Making['second']): Wait {
   const low = minutesOf(handwork.chill.value);
+  const keeps = keep === null ? low + dayMinutes : keep.best * dayMinutes;
   const gone = second === null ? 0 : second.bottle + second.wait.high + second.fridge;
-  return { low, likely: low, high: Math.max(low, (keep ?? low + convertNumber(1, 'day', 'min')) - gone) };
+  return { low, likely: low, high: Math.max(low, keeps - gone) };
 }
 
 /** What there is of a stock, in the unit of its row; null where nothing readable was typed. */

@@ -16,6 +16,12 @@ export interface Held<Kind extends string> {
   readonly have: number | null;
 }
 
+/** For how many whole days a batch is at its best, and after how many it is used up, from the day of straining on. */
+export interface Keeps {
+  readonly best: number;
+  readonly last: number;
+}
+
 /** What a plan has to know of a batch. All times are whole minutes; those of handwork are not negative. */
 export interface Making {
   readonly batch: string;
@@ -32,8 +38,8 @@ export interface Making {
   readonly second: { readonly bottle: number; readonly wait: Wait; readonly fridge: number } | null;
   /** From the fridge door to the first glass; as long as it keeps, it may only grow. */
   readonly chill: Wait;
-  /** From straining to the last drinkable day; null where that is not known. */
-  readonly keep: number | null;
+  /** Until when it is at its best and has to be used up, from straining on; null where that is not known. */
+  readonly keep: Keeps | null;
   /** For a carton opened for this batch: on how many days it is looked at before it is given up. */
   readonly checks: number | null;
   readonly grains: Held<GrainId>;

@@ -1,3 +1,5 @@
+import { convertNumber } from '../../measure/units';
+import { handwork } from '../../reference/handwork';
 import type { Instant } from './event';
 import type { PlannedStep, Schedule, WaitKind } from './schedule';
 import { dayMinutes, type Span, type WallClock } from './span';
@@ -32,21 +34,25 @@ export interface Picture extends Span {
   /** Each day with its beginning; `isNamed` where there is room for its name. */
   readonly days: readonly (Place & { readonly at: Instant; readonly isNamed: boolean })[];
   readonly rows: readonly DrawnBatch[];
+  /** Names of batches that begin too long after the first to be drawn on one line with it. */
+  readonly leftOut: readonly string[];
 }
 
-const mostDays = 100;
+/** How long after the first start another may be drawn, min. */
+const mostAhead = convertNumber(handwork.drawn.value, 'day', 'min');
 const mostNamed = 10; // geometry: names of days that fit side by side
 
 /**
  * Where everything stands in the drawing. The fridge is only drawn as far as the last first glass, since days of
- * keeping would leave no room for the hours of making. What begins more than 100 days after the first is left to the
- * words. Null where nothing is planned.
+ * keeping would leave no room for the hours of making. What begins more than four weeks after the first is
+ * left to the words. Null where nothing is planned.
  */
 export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): Picture | null {
   const starts = schedules.map(({ start }) => start);
   if (starts.length === 0) return null;
   const first = Math.min(...starts);
-  const near = schedules.filter(({ start }) => start - first < mostDays * dayMinutes);
+  const near = schedules.filter(({ start }) => start - first < mostAhead);
+  const leftOut = schedules.filter((schedule) => !near.includes(schedule)).map(({ name }) => name);
   const end = Math.max(...near.map(endOf));
   const from = clock.midnights(first - 2 * dayMinutes, first + 1).at(-1) ?? first;
   const to = clock.midnights(end, end + 2 * dayMinutes)[0] ?? end;
@@ -60,6 +66,7 @@ export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): 
     days: midnights.map((at, day) => {
       return { at, isNamed: day % every === 0, ...place({ from: at, to: midnights[day + 1] ?? to }) };
     }),
+    leftOut,
     rows: near.map((schedule) => drawBatch(schedule, { from, to }, place)),
   };
 }

@@ -1,6 +1,7 @@
 import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
 import type { Instant } from './event';
+import { withKeeping } from './keep-marks';
 import type { Making } from './making';
 import { drinkAt, nightWork, planForwards, type Schedule } from './schedule';
 import { dayMinutes, type Span, type WallClock } from './span';
@@ -26,11 +27,24 @@ export interface BatchPlan {
  */
 export function planBatch(making: Making, wanted: Wanted, clock: WallClock): BatchPlan {
   const nights = nightsAbout(making, wanted.at, clock);
-  const schedule =
+  const planned =
     wanted.by === 'start' ? planForwards(making, wanted.at, nights) : planBackwards(making, wanted.at, nights);
+  const schedule = withKeeping(planned, making.keep, clock);
   const offers =
     nightWork(schedule).length === 0 ? [] : [-1, 1].flatMap((way) => searchStarts(making, schedule, nights, way));
   return { making, wanted, schedule, offers };
+}
+
+/**
+ * The end of the last day to drink a batch: from then on it needs neither hands nor room. One that is planned no
+ * further than its jar counts so long from its last work.
+ */
+export function overAt({ making, schedule }: BatchPlan, clock: WallClock): Instant {
+  const { steps, start } = schedule;
+  const last = steps.find(({ kind }) => kind === 'last')?.at;
+  const worked = Math.max(start, ...steps.map(({ at, minutes }) => at + minutes));
+  const day = last ?? worked + (making.keep === null ? reach : making.keep.last * dayMinutes);
+  return clock.midnights(day + 1, day + 2 * dayMinutes)[0] ?? day;
 }
 
 /** Plans the same batch begun at another time, up to so many minutes later. The nights are only asked for once. */

@@ -3,7 +3,7 @@ import type { Making, Wait } from './making';
 import { type Following, findWait } from './night-free';
 import { dayMinutes, isInNight, type Span } from './span';
 
-export type StepKind = 'soak' | 'make' | 'taste' | 'check' | 'strain' | 'bottle' | 'chill' | 'drink' | 'last';
+export type StepKind = 'soak' | 'make' | 'taste' | 'check' | 'strain' | 'bottle' | 'chill' | 'drink' | 'best' | 'last';
 
 /** Something to do, or a mark in time. */
 export interface PlannedStep {
@@ -59,7 +59,7 @@ export function planForwards(making: Making, start: Instant, nights: readonly Sp
   const done = (rest: Pick<Schedule, 'cold' | 'drink' | 'stopped'>): Schedule => {
     return { batch: making.batch, name: making.name, start, steps: inOrder(steps), waits, ...rest };
   };
-  const { soak, make, ferment, strain, second, chill, keep } = making;
+  const { soak, make, ferment, strain, second, chill } = making;
   let at = start;
   if (soak !== null) at = wait('soak', work('soak', at, soak.minutes), soak.wait, workFor(make));
   at = work('make', at, make);
@@ -80,10 +80,7 @@ export function planForwards(making: Making, start: Instant, nights: readonly Sp
   }
   const cold = at;
   const drink = wait('fridge', cold, chill, workFor(0));
-  const mark = { minutes: 0, hands: false, inNight: false } as const;
-  steps.push({ id: 'drink', kind: 'drink', at: drink, ...mark });
-  const last = keep === null ? null : Math.max(strained + strain + keep, drink);
-  if (last !== null) steps.push({ id: 'last', kind: 'last', at: last, ...mark });
+  steps.push({ id: 'drink', kind: 'drink', at: drink, minutes: 0, hands: false, inNight: false });
   return done({ cold, drink, stopped: null });
 }
 
@@ -92,6 +89,11 @@ export function drinkAt(schedule: Schedule, at: Instant): Schedule {
   const steps = schedule.steps.map((step) => (step.kind === 'drink' ? { ...step, at } : step));
   const waits = schedule.waits.map((wait) => (wait.kind === 'fridge' ? { ...wait, to: at } : wait));
   return { ...schedule, steps: inOrder(steps), waits, drink: at };
+}
+
+/** When the grains come out: the day that a label calls its making. Null where the plan stops before. */
+export function strainedAt({ steps }: Schedule): Instant | null {
+  return steps.find(({ kind }) => kind === 'strain')?.at ?? null;
 }
 
 /** Elapsed minutes from the start of a plan to one of its steps. */

@@ -13,6 +13,8 @@ export interface WallClock {
   readonly nights: (from: Instant, to: Instant) => readonly Span[];
   /** When each day begins in a stretch of time, in order. */
   readonly midnights: (from: Instant, to: Instant) => readonly Instant[];
+  /** The same time on the wall so many whole days later, or the next that the clock shows on that day. */
+  readonly later: (at: Instant, days: number) => Instant;
 }
 
 /** Elapsed minutes of a day of 24 hours. */

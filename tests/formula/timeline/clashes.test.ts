@@ -112,3 +112,22 @@ describe('a remedy', () => {
     );
   });
 });
+
+describe('what is past', () => {
+  const second = planned(at(1, 18, 40), oat());
+
+  test('is no clash any more', () => {
+    expect(findClashes([first, second], usualClock, at(1, 18, 59))).toHaveLength(1);
+    expect(findClashes([first, second], usualClock, at(1, 19))).toEqual([]);
+  });
+
+  test('is not moved: a batch that is begun stays where it is', () => {
+    const shared = planned(at(1, 19), oat({ grains: first.making.grains }));
+    const remedies = (present: number) =>
+      findClashes([first, shared], usualClock, present)
+        .filter(({ kind }) => kind === 'grains')
+        .map(({ remedy }) => remedy?.batch ?? null);
+    expect(remedies(at(1, 19))).toEqual(['b2']);
+    expect(remedies(at(1, 19, 1))).toEqual([null]);
+  });
+});

@@ -22,8 +22,9 @@ function planOf(formulation: Formulation, id: string, name: string, days?: numbe
 
 function eventsFor(changes: Partial<Recipe> = {}, days?: number) {
   const formulation = formulate(recipeOf(changes));
-  const { schedule } = planOf(formulation, 'b1', 'Almond', days);
-  const events = eventsOf(schedule, formulation, (id) => writeRow(formulation, id, kitchen)?.metric ?? '', kitchen);
+  const plan = planOf(formulation, 'b1', 'Almond', days);
+  const { schedule } = plan;
+  const events = eventsOf(plan, formulation, (id) => writeRow(formulation, id, kitchen)?.metric ?? '', kitchen);
   return { formulation, schedule, events };
 }
 
@@ -34,7 +35,12 @@ describe('the events of a plan', () => {
       schedule.steps.map(({ id, at, minutes, hands }) => ({ id, at, minutes, hands })),
     );
     expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
-    expect(events[0]).toMatchObject({ batch: 'b1', batchName: 'Almond', title: 'Put it to soak' });
+    expect(events[0]).toMatchObject({
+      batch: 'b1',
+      batchName: 'Almond',
+      plannedFor: at(100, 20),
+      title: 'Put it to soak',
+    });
   });
 
   test('have the amounts in their words', () => {

@@ -24,6 +24,7 @@ export function steadyClock(from: number, to: number): WallClock {
             .filter((night) => night.from < end && night.to > start),
     midnights: (start, end) =>
       daysOf(start, end).flatMap((number) => (number * day >= start && number * day < end ? [number * day] : [])),
+    later: (moment, days) => moment + days * day,
   };
 }
 
@@ -46,7 +47,7 @@ export function makingWith(changes: Partial<Making> = {}): Making {
     strain: 15,
     second: null,
     chill: wait(4, 4, 5 * 24),
-    keep: 6 * day,
+    keep: { best: 6, last: 8 },
     checks: null,
     grains: { kind: 'water', name: 'Water kefir grains', need: 40, have: null },
     jars: { kind: 'quartWide', name: 'Quart, wide mouth', need: 1, have: null },
@@ -73,7 +74,7 @@ export const makings: fc.Arbitrary<Making> = fc
     second: fc.option(fc.record({ bottle: handwork, wait: anyWait(24), fridge: handwork })),
     checks: fc.option(fc.integer({ min: 1, max: 5 })),
   })
-  .map((parts) => makingWith({ ...parts, keep: 12 * day, chill: wait(4, 4, 9 * 24) }));
+  .map((parts) => makingWith({ ...parts, keep: { best: 12, last: 14 }, chill: wait(4, 4, 9 * 24) }));
 
 /** A clock with any quiet hours of less than a day, or none. */
 export const clocks: fc.Arbitrary<WallClock> = fc

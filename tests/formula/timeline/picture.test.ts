@@ -39,11 +39,12 @@ describe('the drawing of a plan', () => {
 
   test('names no more days than there is room for, and leaves far plans to the words', () => {
     const far = drawTimeline(
-      [scheduleFrom(at(1, 18)), scheduleFrom(at(40, 18)), scheduleFrom(at(4000, 18))],
+      [scheduleFrom(at(1, 18)), scheduleFrom(at(27, 18)), scheduleFrom(at(4000, 18))],
       usualClock,
     );
     const picture = far ?? expect.fail('no picture');
     expect(picture.rows.length).toBe(2);
+    expect(picture.leftOut).toEqual(['Almond']);
     expect(picture.days.filter(({ isNamed }) => isNamed).length).toBeLessThanOrEqual(10);
     expect(picture.nights).toEqual([]);
   });
