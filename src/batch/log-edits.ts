@@ -64,6 +64,12 @@ export function looksOf(log: readonly Logged[]): readonly Look[] {
   }));
 }
 
+/** The order of a log, the latest look first; of those written down in the same minute, the one after more hours. */
+export function latestFirst(one: Logged, other: Logged): number {
+  const byTime = other.at.localeCompare(one.at);
+  return byTime === 0 ? (other.hours ?? 0) - (one.hours ?? 0) : byTime;
+}
+
 /** An instant as hours, on the clock of the looks; no number where there is no such time. */
 export function hoursOf(at: Instant | null): number {
   return at === null ? Number.NaN : at / minutesOfHour;

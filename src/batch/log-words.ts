@@ -1,5 +1,7 @@
 import { teaches } from '../formula/learn-pace';
 import { type Kitchen, writeValue } from '../formula/write-row';
+import { writeTrimmed } from '../measure/write-quantity';
+import { kitchen as defaults } from '../reference/kitchen';
 import { writeDay } from './calendar-day';
 import type { Logged } from './document';
 import { looksOf } from './log-edits';
@@ -42,6 +44,13 @@ export function whyUnlearned(entry: Logged): string | null {
   return entry.expected === null
     ? 'Teaches nothing: the sheet had no time to compare it with, as outside 16–30 °C (61–86 °F).'
     : 'Teaches nothing: its hours are not those of a ferment.';
+}
+
+/** That an entry tastes done and its pH is above the usual line; null where it does not say both. */
+export function whyNotAcid({ found, acidity }: Logged, { decimalComma }: Kitchen): string | null {
+  const line = defaults.acidityLine.value;
+  if (acidity === null || acidity <= line || found === 'flat' || found === 'looked') return null;
+  return `Taste is no test: this pH is above ${writeTrimmed(line, 1, decimalComma)}, so it is not acid enough yet.`;
 }
 
 /** The names of the steps for undo and redo. */

@@ -1,5 +1,7 @@
 import { bottles } from '../reference/bottles';
 import type { Formulation } from './formulate';
+import { labelOf } from './labels';
+import { fermentableOf } from './models/blend';
 import { roomForGas } from './models/fizz';
 import type { NumericRowId } from './order';
 import type { Problem } from './problem';
@@ -33,29 +35,44 @@ function lessAdded({ of }: Formulation): readonly WayOut[] {
 }
 
 /**
- * What the milk may start with, so that all of it would still be under the limit. The liquid is never less than its
- * milk, so that a figure per litre of milk keeps to it. None where the sugar follows from a typed weight.
+ * What the milk may start with, so that all of it would still be under the limit, the most that a table leaves open
+ * counted. The liquid is never less than its milk, so that a figure per litre of milk keeps to it. It is said in the
+ * row where the sugar is typed; a weight that is what there is sizes the batch, and stays. None where the milk alone
+ * brings too much: unsweetened, it goes over as well.
  */
 function lessAtStart(formulation: Formulation): readonly WayOut[] {
   const { of, evaluation } = formulation;
-  const typed = typedRows(formulation);
   if (evaluation.standing.values.has('sugarLeft')) return [];
-  if (typed.includes('sweetenerMass') || typed.includes('caneEquivalent')) return [];
-  const start = of('bottleSugarMost') - of('bottleSugar');
-  if (!typed.includes('startingSugar') && typed.includes('sugarRate')) {
-    const rate = Math.floor(start - of('nativeSugar'));
-    if (!(rate >= 0)) return [];
-    return [{ label: `Sweeten the milk with only ${rate} g/L`, changes: [typeIn('sugarRate', rate, 'g/L')] }];
+  const typed = ratesOf(formulation);
+  const [native, now] = [of('nativeSugar'), of('sugarRate')];
+  const { low, value, high } = fermentableOf(formulation.choices.sweetener, formulation.choices.grain.takes);
+  const open = value > 0 && high > low ? high / value : 1;
+  const unsure = of('sugarUnsure') - now * (open - 1);
+  const rate = (of('bottleSugarMost') - of('bottleSugar') - native - unsure) / open;
+  if (!(rate >= 0) || rate >= now) return [];
+  for (const row of ['sweetenerMass', 'caneEquivalent'] as const) {
+    if (!typed.includes(row)) continue;
+    const grams = Math.floor((of(row) * rate) / now);
+    return [{ label: `Use only ${grams} g for “${labelOf(row)}”`, changes: [typeIn(row, grams, 'g')] }];
   }
-  const whole = Math.floor(start);
+  if (!typed.includes('startingSugar') && typed.includes('sugarRate')) {
+    const whole = Math.floor(rate);
+    return [{ label: `Sweeten the milk with only ${whole} g/L`, changes: [typeIn('sugarRate', whole, 'g/L')] }];
+  }
+  const whole = Math.floor(native + rate);
   return whole > 0
     ? [{ label: `Start with only ${whole} g/L of sugar`, changes: [typeIn('startingSugar', whole, 'g/L')] }]
     : [];
 }
 
+/** The rows that are typed, without weights that are what there is: those say nothing of how sweet it is. */
+function ratesOf({ recipe }: Formulation): readonly NumericRowId[] {
+  return recipe.given.filter(({ use }) => use !== 'onHand').map(({ row }) => row);
+}
+
 /** The same gas with more room over it: closed form, offered up to half of the bottle. */
 function moreEmpty({ of }: Formulation): readonly WayOut[] {
-  const room = roomForGas(of('gasForgotten'), of('waterShare'), of('forgottenHeat'), of('bottleLimit'));
+  const room = roomForGas(of('gasForgotten'), of('waterShare'), of('forgottenHeat'), of('limitCounted'));
   const share = room / (1 + room);
   if (!(share > 0) || share > bottles.mostHeadspace.value) return [];
   return emptierBottle(share * of('bottleVolume'));

@@ -1,6 +1,8 @@
 import { writeNumber } from '../measure/write-quantity';
-import { carrollHenry } from '../reference/fermenting';
-import { type Fizz, type InPlace, leftOutAt, type TightLid, type Verdict } from './fizz';
+import { carrollHenry, fermenting } from '../reference/fermenting';
+import type { Fizz, InPlace, TightLid, Verdict } from './fizz';
+import type { Formulation } from './formulate';
+import { leftOutAt } from './left-out';
 import { type Kitchen, writeValue } from './write-row';
 
 /** A pressure as it is read: bar and psi, the kitchen’s own first. */
@@ -38,26 +40,44 @@ export function explainVerdict({ verdict, forgotten, limit }: Fizz, kitchen: Kit
   const allowed = limit === null ? '' : writePressure(limit, kitchen);
   switch (verdict) {
     case 'noLimit':
-      return 'Ordinary jars and bottles have no rating. If the maker of yours states one, type it; else count on none.';
+      return `Forgotten in the warmth, a bottle can reach some ${reach}. Ordinary jars and bottles have no rating: count on none unless the maker of yours states one.`;
     case 'over':
-      return `Forgotten, it can reach ${reach}; its maker allows ${allowed}.`;
+      return `Forgotten, it can reach some ${reach}; its maker allows ${allowed}.`;
     case 'close':
-      return `Forgotten, it can reach ${reach} of the ${allowed} its maker allows. That is too near to count on: ${leftOut(forgotten.pressure, kitchen)}`;
+      return `Forgotten, it can reach some ${reach} of the ${allowed} its maker allows. That is too near to count on: ${leftOut(forgotten.pressure, kitchen)}`;
     case 'rough':
-      return `Forgotten, it comes to some ${reach}. Over ${writePressure(carrollHenry.pressureTo, kitchen)} these sums are only rough, and no bottle is meant for it.`;
+      return `Forgotten, it comes to some ${reach}. ${whyRough(forgotten.pressure, kitchen)} Don’t count on the bottle.`;
     case 'holds':
-      return `Even forgotten it stays under ${allowed}: ${reach} at most, by these sums.`;
+      return `Even forgotten it stays under ${allowed}: some ${reach}, and what these sums leave out adds up to ${writePressure(leftOutAt(forgotten.pressure), kitchen)}.`;
   }
+}
+
+function whyRough(pressure: number, kitchen: Kitchen): string {
+  const [most, warmest] = [carrollHenry.pressureTo, fermenting.forgottenTemperature.value];
+  return pressure > most
+    ? `Over ${writePressure(most, kitchen)} these sums are only rough.`
+    : `Over ${both(warmest, 'temperature', kitchen)} more is left out than these sums know.`;
+}
+
+/** What to do with sealed bottles, in the order of doing it; short enough to be read with wet hands. */
+export function adviseFizz({ rows }: Formulation, kitchen: Kitchen): readonly string[] {
+  const { value } = rows.bottleTime;
+  const hours = typeof value === 'number' ? ` after ${writeValue(value, 'time', null, kitchen).metric}, sooner` : '';
+  return [
+    `Chill them${hours} if one gets hard or fizzy. Leave none in the warmth.`,
+    'Open each cold, over the sink, in a towel, away from your face.',
+    'For less pressure use less sugar, in the jar and in the bottle.',
+  ];
 }
 
 function leftOut(pressure: number, kitchen: Kitchen): string {
   const most = writePressure(leftOutAt(pressure), kitchen);
-  return `warm air, vapour, the swelling of the liquid and that no gas is ideal are left out, up to ${most}.`;
+  return `warm air, vapour, the swelling of the liquid and that no gas is ideal are left out, and can add up to ${most}.`;
 }
 
 /** What the figures rest on and leave out. */
 export function explainFizz({ forgotten }: Fizz, kitchen: Kitchen): string {
-  return `Estimates, above the air outside. “Likely” can come out higher. “If forgotten” takes all the sugar through yeast in a warm kitchen; ${leftOut(forgotten.pressure, kitchen)}`;
+  return `Estimates, above the air outside. “Likely” can come out higher. “If forgotten” takes all the sugar through yeast in a warm kitchen, and is no upper bound either: ${leftOut(forgotten.pressure, kitchen)}`;
 }
 
 const places: Readonly<Record<InPlace['place'], string>> = {
@@ -76,7 +96,7 @@ export function writePlace({ place, celsius }: InPlace, kitchen: Kitchen): strin
 export function describeFizz({ likely, forgotten, limit }: Fizz, kitchen: Kitchen): string {
   const parts = [
     likely === null ? 'likely: can’t be told at this temperature' : `likely ${writePressure(likely.pressure, kitchen)}`,
-    `if forgotten up to ${writePressure(forgotten.pressure, kitchen)}`,
+    `if forgotten some ${writePressure(forgotten.pressure, kitchen)}`,
     limit === null ? 'no limit typed' : `the maker’s limit ${writePressure(limit, kitchen)}`,
   ];
   return `Pressure of a sealed bottle: ${parts.join('; ')}.`;
@@ -86,5 +106,5 @@ export function describeFizz({ likely, forgotten, limit }: Fizz, kitchen: Kitche
 export function describeTightLid({ likely, forgotten, tooFull }: TightLid, kitchen: Kitchen): string {
   const by = likely === null ? '' : `likely ${writePressure(likely.pressure, kitchen)} by the time it is ready, `;
   const full = tooFull ? ' It is filled so high that the liquid alone can burst it as it warms.' : '';
-  return `If the lid of the jar is tight in the first ferment: ${by}forgotten up to ${writePressure(forgotten.pressure, kitchen)}. Jars have no pressure rating: loosen the lid.${full}`;
+  return `If the lid of the jar is tight in the first ferment: ${by}forgotten some ${writePressure(forgotten.pressure, kitchen)}. Jars have no pressure rating: loosen the lid.${full}`;
 }

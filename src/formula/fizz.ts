@@ -1,8 +1,8 @@
-import { bottles } from '../reference/bottles';
 import { carrollHenry, fermenting, gasVolume } from '../reference/fermenting';
 import { kitchen } from '../reference/kitchen';
 import { molarMasses } from '../reference/physics';
 import type { Formulation } from './formulate';
+import { countedUnder } from './left-out';
 import { gasFromSugar, pressureOf, type Sealed, shareGas } from './models/fizz';
 
 /** A sealed vessel at one temperature. */
@@ -26,7 +26,8 @@ export interface InPlace {
 
 /**
  * `close`: so near under the limit that what the sums leave out could bring it over. `rough`: under it, but beyond the
- * pressures that the solubility is published for.
+ * pressures that the solubility is published for, or warmer than what they leave out was worked out for. The sheet’s own
+ * problem `overLimit` stands at the bottle where this is `over` or `close`.
  */
 export type Verdict = 'holds' | 'close' | 'rough' | 'over' | 'noLimit';
 
@@ -67,7 +68,7 @@ export function fizzOf(formulation: Formulation): Fizz | null {
     warming: fromColdToWarm(places),
     limit,
     sugarMost: limit === null ? null : numberOrNull(rows.bottleSugarMost.value),
-    verdict: judge(pressure, limit),
+    verdict: judge(pressure, limit, warm.celsius),
   };
 }
 
@@ -75,16 +76,12 @@ function numberOrNull(value: number | string | null): number | null {
   return typeof value === 'number' ? value : null;
 }
 
-function judge(pressure: number, limit: number | null): Verdict {
+function judge(pressure: number, limit: number | null, celsius: number): Verdict {
   if (limit === null) return 'noLimit';
   if (pressure > limit) return 'over';
-  if (pressure > carrollHenry.pressureTo) return 'rough';
-  return pressure + leftOutAt(pressure) > limit ? 'close' : 'holds';
-}
-
-/** By how much a pressure may be higher for what the sums leave out, bar: warming, swelling, vapour and a real gas. */
-export function leftOutAt(pressure: number): number {
-  return bottles.pressureLeftOut.value + bottles.realGas.value * pressure ** 2;
+  if (pressure > countedUnder(limit)) return 'close';
+  const isRough = pressure > carrollHenry.pressureTo || celsius > fermenting.forgottenTemperature.value;
+  return isRough ? 'rough' : 'holds';
 }
 
 function fromColdToWarm(places: readonly InPlace[]): readonly InPlace[] {
@@ -113,12 +110,13 @@ export function tightLidOf({ of, rows, evaluation }: Formulation): TightLid | nu
   const liquid = of('liquid') / vesselCount.value;
   const sealed: Sealed = { water: of('waterShare'), room: headspaceVolume.value / liquid };
   const sugar = of('drinkSugar');
-  if (!Number.isFinite(sugar) || !Number.isFinite(sealed.room) || sealed.room < 0) return null;
+  const most = of('drinkSugarMost');
+  if (!Number.isFinite(most) || !Number.isFinite(sealed.room) || sealed.room < 0) return null;
   const room = of('roomTemperature');
   const warm = Math.max(room, fermenting.forgottenTemperature.value);
   const used = evaluation.c('usedWhenReady') * evaluation.c('yeastShare') * sugar;
   const whole = headspaceVolume.value + fillVolume.value;
-  const forgotten = stateOf(gasFromSugar(sugar), sealed, warm);
+  const forgotten = stateOf(gasFromSugar(most), sealed, warm);
   if (!Number.isFinite(forgotten.pressure)) return null;
   return {
     likely: typeof rows.readyTime.value === 'number' ? stateOf(gasFromSugar(used), sealed, room) : null,

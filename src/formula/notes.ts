@@ -167,19 +167,29 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     if (Number.isNaN(native) || Number.isNaN(added)) return [];
     return estimated('startingSugar', added + (native * low) / value, added + (native * high) / value);
   },
+  readyTime: (x) => {
+    const latest = x.of('readyLatest');
+    const isHomemade = x.choices.source.family !== 'carton';
+    return isHomemade && latest > kitchen.acidityTime.value
+      ? [{ code: 'slowerThanLine', at: 'readyTime', latest }]
+      : [];
+  },
   bottlePressureLikely: (x) => beyondFormula('bottlePressureLikely', x),
   bottlePressureForgotten: (x) => {
     const limit = x.of('bottleLimit');
     const rough = beyondFormula('bottlePressureForgotten', x);
-    return limit > 0 && x.of('bottlePressureForgotten') > limit
+    return limit > 0 && x.of('bottlePressureForgotten') > x.of('limitCounted')
       ? [{ code: 'overLimit', at: 'bottlePressureForgotten', limit }, ...rough]
       : rough;
   },
-  bottleSugarMost: (x) =>
-    x.of('bottleSugarMost') === 0 ? [{ code: 'noSugarUnderLimit', at: 'bottleSugarMost' }] : none,
+  bottleSugarMost: (x) => {
+    if (x.of('bottleSugarMost') === 0) return [{ code: 'noSugarUnderLimit', at: 'bottleSugarMost' }];
+    const most = carrollHenry.pressureTo;
+    return x.of('limitCounted') > most ? [{ code: 'beyondFormula', at: 'bottleSugarMost', most }] : none;
+  },
   finalPH: (x) => {
     const measured = x.of('finalPH');
     const line = kitchen.acidityLine.value;
-    return x.standing.values.has('finalPH') && measured >= line ? [{ code: 'notAcid', at: 'finalPH', measured }] : [];
+    return x.standing.values.has('finalPH') && measured > line ? [{ code: 'notAcid', at: 'finalPH', measured }] : [];
   },
 };

@@ -62,6 +62,7 @@ type ProblemBody =
       readonly warmest: number;
     }
   | { readonly code: 'nothingToRipen' }
+  | { readonly code: 'slowerThanLine'; readonly latest: number }
   | { readonly code: 'bottleTooFull'; readonly least: number }
   | { readonly code: 'overLimit'; readonly limit: number }
   | { readonly code: 'noSugarUnderLimit' }
@@ -120,6 +121,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   measuredImpossible: 'caution',
   outsideModels: 'refusal',
   nothingToRipen: 'refusal',
+  slowerThanLine: 'caution',
   bottleTooFull: 'refusal',
   overLimit: 'caution',
   noSugarUnderLimit: 'caution',

@@ -110,18 +110,20 @@ const sentences: Sentences = {
   measuredOff: ({ planned }, write) => `${write(planned)} was planned; the sheet goes on with what is really there.`,
   measuredImpossible: () => 'That can’t be, from what went in. Read the scale or jug again.',
   notAcid: ({ measured }, write) =>
-    `${write(measured)} is not below ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
+    `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
   outsideModels: ({ celsius, coolest, warmest }, write) =>
     `At ${write(celsius, 'temperature')} no time can be told: the published models part ways outside ${write(coolest, 'temperature')} to ${write(warmest, 'temperature')}. ${celsius < coolest ? 'Find a warmer place.' : 'Find a cooler place.'}`,
   nothingToRipen: () => 'There is no fermentable sugar in this milk, so nothing ripens. Add a sweetener.',
+  slowerThanLine: (_, write) =>
+    `A homemade milk has ${write(defaults.acidityTime.value, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. Find a warmer place, or use more grains.`,
   bottleTooFull: ({ least }, write) =>
     `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
   overLimit: ({ limit }, write) =>
-    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. Seal less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.`,
+    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.`,
   noSugarUnderLimit: () =>
     'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
   beyondFormula: ({ most }, write) =>
-    `Over ${write(most)} the formula is only a rough figure, and no bottle is meant for it.`,
+    `So much pressure can burst a bottle. Chill it in time and open it cold, or use less sugar. Over ${write(most, 'pressure')} the figure is only rough.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
   weighWater: () =>
     'Fill your jar with water to the very rim, weigh the water, and type that weight here, such as 1050 g.',

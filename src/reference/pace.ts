@@ -42,6 +42,11 @@ const table = {
       'Hours are noted roughly, and no batch is made and made again sooner: two starts this near are one.',
     ),
   },
+  oneSitting: {
+    value: 0.25,
+    unit: 'h',
+    origin: judgement('Looks written down within a quarter of an hour, with no time of their own, are of one make.'),
+  },
   sameCarton: {
     value: 24,
     unit: 'h',

@@ -6,6 +6,7 @@ import { findCaution } from '../formula/cautions';
 import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../formula/fizz';
 import { type DrawnPressure, drawFizz } from '../formula/fizz-picture';
 import {
+  adviseFizz,
   describeFizz,
   describeTightLid,
   explainFizz,
@@ -44,6 +45,11 @@ export function Fizz({ batch, store }: Props) {
           <p role="status" class={`fizz-verdict ${fizz.verdict}`}>
             <b>{writeVerdict(fizz)}.</b> {explainVerdict(fizz, kitchen)}
           </p>
+          <ol class="fizz-do">
+            {adviseFizz(formulation, kitchen).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ol>
           <WaysUnder batch={batch} store={store} />
           <Gauge fizz={fizz} kitchen={kitchen} />
           <Warming fizz={fizz} kitchen={kitchen} />

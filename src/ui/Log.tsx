@@ -60,7 +60,8 @@ function Learned({ store }: Pick<Props, 'store'>) {
   const { log, yours, settings } = store.document.value;
   const learned = useMemo(() => learnPace(looksOf(log)), [log]);
   const own = yours[paceKey];
-  const taught = learned === null ? null : describePace(learned, settings.decimalComma);
+  const taught =
+    learned === null ? null : describePace(learned, own?.how === 'learned' ? own.value : null, settings.decimalComma);
   const forget = () => store.takeEdit(forgetPace(store.document.value), logSteps.forget);
   const take = () => store.takeEdit(takeLearnedPace(store.document.value), logSteps.take);
   return (

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Batch, Logged } from '../batch/document';
-import { describeEntry, whyUnlearned, writeWhen } from '../batch/log-words';
+import { latestFirst } from '../batch/log-edits';
+import { describeEntry, whyNotAcid, whyUnlearned, writeWhen } from '../batch/log-words';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import { writeTrimmed } from '../measure/write-quantity';
@@ -17,7 +18,7 @@ export function LogEntries({ batch, store, onChange, onRemove }: Props) {
   const [all, setAll] = useState(false);
   const { log, settings } = store.document.value;
   const own = log.filter((entry) => entry.batch === batch.id);
-  const shown = (all ? log : own).toSorted((one, other) => other.at.localeCompare(one.at));
+  const shown = (all ? log : own).toSorted(latestFirst);
   const reading = shown.find((entry) => entry.batch === batch.id && entry.acidity !== null);
   return (
     <>
@@ -33,6 +34,7 @@ export function LogEntries({ batch, store, onChange, onRemove }: Props) {
             const words = describeEntry(entry, settings);
             const name = all ? `${entry.name}: ${words}` : words;
             const unlearned = whyUnlearned(entry);
+            const sour = whyNotAcid(entry, settings);
             return (
               <li key={log.indexOf(entry)}>
                 <span class="hint">
@@ -41,6 +43,7 @@ export function LogEntries({ batch, store, onChange, onRemove }: Props) {
                 </span>
                 <b>{words}</b>
                 {entry.note !== '' && <span class="log-note">{entry.note}</span>}
+                {sour !== null && <span class="log-warning">{sour}</span>}
                 {unlearned !== null && <span class="hint">{unlearned}</span>}
                 <span class="log-acts">
                   {entry === reading && <TakeReading entry={entry} batch={batch} store={store} />}

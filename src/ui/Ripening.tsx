@@ -3,6 +3,7 @@ import { type RipeningPoint, ripeningAgainstRoom } from '../formula/ripening-cha
 import { drawRipening, type RipeningPicture, type Tick } from '../formula/ripening-picture';
 import { describeChart, describeReady, ripeningLines } from '../formula/ripening-words';
 import type { Kitchen } from '../formula/write-row';
+import { waitingPlace } from './Waiting';
 
 interface Props {
   readonly formulation: Formulation;
@@ -18,6 +19,12 @@ export function Ripening({ formulation, kitchen, name }: Props) {
     <section class="time-card ripening" aria-label={`Time for ${name}`}>
       <h2>Time</h2>
       <p role="status">{describeReady(formulation, kitchen)}</p>
+      {formulation.choices.source.family === 'carton' && (
+        <p>
+          A carton can take days, or never turn. <a href={`#${waitingPlace}`}>Say that it was opened for this batch</a>,
+          and there are days to wait, with a taste and a pH on each.
+        </p>
+      )}
       {points !== null && picture !== null && (
         <>
           <Chart picture={picture} words={describeChart(points, kitchen)} />

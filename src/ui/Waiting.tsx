@@ -34,7 +34,7 @@ export function Waiting({ batch, store }: Props) {
       days === null ? logSteps.notOpened : logSteps.open(days),
     );
   return (
-    <div class="waiting">
+    <div class="waiting" id={waitingPlace} tabIndex={-1}>
       <h3>How long to wait</h3>
       {waiting.milk !== 'homemade' && (
         <label class="pick">
@@ -88,3 +88,6 @@ export function Waiting({ batch, store }: Props) {
     </div>
   );
 }
+
+/** Where on the page it is. */
+export const waitingPlace = 'how-long-to-wait';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import type { Logged } from '../../src/batch/document';
-import { describeEntry, logSteps, whyUnlearned, writeWhen } from '../../src/batch/log-words';
+import { describeEntry, logSteps, whyNotAcid, whyUnlearned, writeWhen } from '../../src/batch/log-words';
 
 const entry: Logged = {
   ...{ batch: 'b1', name: 'Saturday almond', at: '2026-11-24T08:05', found: 'ready', hours: 9, expected: 12 },
@@ -26,6 +26,15 @@ test('an entry that teaches nothing says why, a mere look need not', () => {
   expect(whyUnlearned({ ...entry, found: 'looked', hours: null })).toBeNull();
   expect(whyUnlearned({ ...entry, expected: null })).toMatch(/16–30 °C \(61–86 °F\)/);
   expect(whyUnlearned({ ...entry, hours: 0.01 })).toMatch(/hours/);
+});
+
+test('an entry that tastes done above the usual pH says that taste is no test', () => {
+  expect(whyNotAcid({ ...entry, acidity: 4.6 }, demo.settings)).toBeNull();
+  expect(whyNotAcid({ ...entry, acidity: null }, demo.settings)).toBeNull();
+  expect(whyNotAcid({ ...entry, acidity: 5.2, found: 'flat' }, demo.settings)).toBeNull();
+  expect(whyNotAcid({ ...entry, acidity: 5.2 }, { ...demo.settings, decimalComma: true })).toBe(
+    'Taste is no test: this pH is above 4,6, so it is not acid enough yet.',
+  );
 });
 
 test('the steps name themselves for undo', () => {

@@ -23,7 +23,7 @@ describeInBrowser('the fizz of a bottle', () => {
   const limit = (): Locator => fizz.getByRole('textbox', { name: 'What the maker of your bottle allows' });
 
   test('says that ordinary bottles have no rating, and takes a limit that is typed, in psi too', async () => {
-    expect(await verdict()).toMatch(/^No limit typed\. Ordinary jars and bottles have no rating/);
+    expect(await verdict()).toMatch(/^No limit typed\. Forgotten .+ Ordinary jars and bottles have no rating/);
     await limit().fill('90 psi');
     await limit().press('Enter');
     await expect.poll(verdict).toMatch(/^Could go over\. .+ its maker allows 6\.21 bar \(90\.0 psi\)/);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fizzOf, tightLidOf } from '../../src/formula/fizz';
 import {
+  adviseFizz,
   describeFizz,
   describeTightLid,
   explainFizz,
@@ -25,16 +26,20 @@ const said = (...given: Recipe['given']): string => {
 
 describe('the verdict in words', () => {
   test('says first what it is, then by how much', () => {
-    expect(said()).toMatch(/^No limit typed\. Ordinary jars and bottles have no rating\./);
+    expect(said()).toMatch(
+      /^No limit typed\. Forgotten in the warmth, a bottle can reach some 14\.24 bar \(206\.6 psi\)\. Ordinary jars and bottles have no rating/,
+    );
     expect(said(typed('bottleLimit', 6))).toBe(
-      'Could go over. Forgotten, it can reach 14.24 bar (206.6 psi); its maker allows 6.00 bar (87.0 psi).',
+      'Could go over. Forgotten, it can reach some 14.24 bar (206.6 psi); its maker allows 6.00 bar (87.0 psi).',
     );
     const weak = [typed('startingSugar', 10)];
     expect(said(...weak, typed('bottleLimit', 5.3))).toMatch(/^Close\. .+too near to count on: .+up to 0\.4\d bar/);
     expect(said(...weak, typed('bottleLimit', 8))).toMatch(
-      /^Holds\. Even forgotten it stays under 8\.00 bar .+: 5\.\d\d bar/,
+      /^Holds\. Even forgotten it stays under 8\.00 bar .+: some 5\.\d\d bar .+ what these sums leave out adds up to 0\.4\d bar/,
     );
-    expect(said(typed('bottleLimit', 16))).toMatch(/^Can’t be told\. .+some 14\.24 bar .+Over 10\.00 bar .+only rough/);
+    expect(said(typed('bottleLimit', 16))).toMatch(
+      /^Can’t be told\. .+some 14\.24 bar .+Over 10\.00 bar .+only rough\. Don’t count on the bottle\.$/,
+    );
   });
 
   test('leads with psi where US measure does', () => {
@@ -44,9 +49,28 @@ describe('the verdict in words', () => {
   });
 });
 
+test('what to do comes first: chill in time, open cold, use less sugar', () => {
+  const advice = (...given: Recipe['given']) => adviseFizz(formulate(recipeOf({ given })), metric).map(spaced);
+  expect(advice()).toEqual([
+    'Chill them after 8 h, sooner if one gets hard or fizzy. Leave none in the warmth.',
+    'Open each cold, over the sink, in a towel, away from your face.',
+    'For less pressure use less sugar, in the jar and in the bottle.',
+  ]);
+  expect(advice(typed('bottleTime', null))[0]).toBe('Chill them if one gets hard or fizzy. Leave none in the warmth.');
+});
+
+test('warmth beyond the sums is named', () => {
+  const warm = {
+    ...recipeOf({ given: [typed('bottleLimit', 9), typed('bottleTemperature', 35)] }),
+    measured: { sugarLeft: { kind: 'concentration', amount: 8 } },
+  } as const;
+  const found = fizzOf(formulate(warm)) ?? expect.fail('there is no bottle');
+  expect(spaced(explainVerdict(found, metric))).toMatch(/Over 30 °C \(86 °F\) more is left out than these sums know/);
+});
+
 test('the drawing has a twin in words', () => {
   expect(spaced(describeFizz(fizz(), metric))).toBe(
-    'Pressure of a sealed bottle: likely 0.82 bar (11.9 psi); if forgotten up to 14.24 bar (206.6 psi); no limit typed.',
+    'Pressure of a sealed bottle: likely 0.82 bar (11.9 psi); if forgotten some 14.24 bar (206.6 psi); no limit typed.',
   );
   expect(describeFizz(fizz(typed('bottleTemperature', 34)), metric)).toContain('likely: can’t be told');
 });
@@ -58,7 +82,9 @@ test('a place has its temperature both ways, volumes one decimal', () => {
 });
 
 test('what is left out is named with its size', () => {
-  expect(spaced(explainFizz(fizz(), metric))).toMatch(/no gas is ideal are left out, up to 1\.52 bar/);
+  expect(spaced(explainFizz(fizz(), metric))).toMatch(
+    /is no upper bound either: .+no gas is ideal are left out, and can add up to 1\.52 bar/,
+  );
 });
 
 describe('a tight lid', () => {
@@ -69,12 +95,12 @@ describe('a tight lid', () => {
 
   test('has both figures and the caution', () => {
     expect(words()).toMatch(
-      /tight in the first ferment: likely 1\.06 bar .+ready, forgotten up to 8\.98 bar .+no pressure rating: loosen the lid\.$/,
+      /tight in the first ferment: likely 1\.06 bar .+ready, forgotten some 8\.98 bar .+no pressure rating: loosen the lid\.$/,
     );
   });
 
   test('of a jar too full says so, and without a time only the bound', () => {
     expect(words(typed('headspaceVolume', 20))).toMatch(/the liquid alone can burst it/);
-    expect(words(typed('roomTemperature', 34))).toMatch(/first ferment: forgotten up to/);
+    expect(words(typed('roomTemperature', 34))).toMatch(/first ferment: forgotten some/);
   });
 });

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fizzOf, leftOutAt, tightLidOf } from '../../src/formula/fizz';
+import { fizzOf, tightLidOf } from '../../src/formula/fizz';
 import { formulate } from '../../src/formula/formulate';
 import type { Recipe } from '../../src/formula/recipe';
 import { anyRecipe, recipeOf, sensibleRecipe, typed } from '../batches';
-import { rounding, worked } from '../results';
+import { codesAt, rounding, worked } from '../results';
 
 const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });
 const fizz = (recipe: Recipe) => fizzOf(formulate(recipe)) ?? expect.fail('there is no bottle');
@@ -112,9 +112,27 @@ describe('the verdict', () => {
     expect(fizz(given(typed('bottleLimit', 14))).verdict).toBe('over');
   });
 
-  test('leaves out more the higher the pressure', () => {
-    expect(leftOutAt(0)).toBe(0.3);
-    expect(leftOutAt(10)).toBeCloseTo(0.9, 12);
+  test('is never that it holds in more warmth than what is left out was worked out for', () => {
+    const warm = (limit: number, celsius: number) =>
+      fizz({
+        ...given(typed('bottleLimit', limit), typed('bottleTemperature', celsius)),
+        measured: { sugarLeft: { kind: 'concentration', amount: 8 } },
+      }).verdict;
+    expect(warm(9, 30)).toBe('holds');
+    expect(warm(9, 31)).toBe('rough');
+  });
+
+  test('and the sheet’s own problem agree at any limit', () => {
+    fc.assert(
+      fc.property(fc.oneof(sensibleRecipe, anyRecipe), fc.integer({ min: 1, max: 300 }), (recipe, tenths) => {
+        const rest = recipe.given.filter(({ row }) => row !== 'bottleLimit');
+        const formulation = formulate({ ...recipe, given: [...rest, typed('bottleLimit', tenths / 10)] });
+        const found = fizzOf(formulation);
+        if (found === null) return;
+        const isOver = codesAt(formulation, 'bottlePressureForgotten').includes('overLimit');
+        expect(isOver).toBe(found.verdict === 'over' || found.verdict === 'close');
+      }),
+    );
   });
 
   test('goes with the most sugar under the limit', () => {

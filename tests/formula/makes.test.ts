@@ -35,3 +35,11 @@ test('a look without hours has no start and belongs to none', () => {
   const [[first] = []] = makesOf([look({ at: 30, hours: 4 })], 6);
   expect(first && startOf(first)).toBe(26);
 });
+
+test('looks written down in one sitting are of one make, whatever hours they tell', () => {
+  const sitting = [look({ hours: 6 }), look({ hours: 12 }), look({ at: 100.2, hours: 20 })];
+  expect(shape(sitting)).toEqual([['b1 6', 'b1 12', 'b1 20']]);
+  expect(shape([...sitting].reverse())).toEqual(shape(sitting));
+  expect(shape([look({ hours: 6 }), look({ at: 100.3, hours: 20 })])).toHaveLength(2);
+  expect(shape([look({ hours: 6 }), look({ batch: 'b2', hours: 20 })])).toHaveLength(2);
+});

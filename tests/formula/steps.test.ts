@@ -287,7 +287,7 @@ describe('several jars', () => {
 
 test('the wait is the range of hours of this batch, as an estimate, under a cover that lets gas out', () => {
   expect(textOf('wait', {})).toBe(
-    'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, at most 16 h: an estimate, not a promise.',
+    'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, perhaps only after 16 h: an estimate, not a promise.',
   );
   expect(textOf('wait', { given: [typed('roomTemperature', 26)] })).toMatch(/taste it from [4-6](\.\d)? h on/);
   expect(textOf('cover', {})).toMatch(/cloth, an airlock, or a lid that is not tightened/);

@@ -11,12 +11,23 @@ const verdict = async () => textOf(within(await region()).getAllByRole('status')
 describe('the fizz of a bottle', () => {
   test('has its verdict in words first, and the drawing’s twin', async () => {
     await openSheet();
-    expect(await verdict()).toMatch(/^No limit typed\. Ordinary jars and bottles have no rating/);
+    expect(await verdict()).toMatch(
+      /^No limit typed\. Forgotten in the warmth, .+Ordinary jars and bottles have no rating/,
+    );
     expect(
       within(await region())
         .getByRole('img')
         .getAttribute('aria-label'),
     ).toMatch(/^Pressure of a sealed bottle/);
+  });
+
+  test('says right after it what to do', async () => {
+    await openSheet();
+    const lines = within(await region())
+      .getAllByRole('listitem')
+      .map(textOf);
+    expect(lines[0]).toMatch(/^Chill them after 8 h, sooner if/);
+    expect(lines).toHaveLength(3);
   });
 
   test('takes the maker’s limit as its cell does, as one step, and the ways out beside it', async () => {

@@ -117,6 +117,16 @@ describe('the log', () => {
     expect(log.queryByRole('button', { name: /^Take pH/ })).toBeNull();
   });
 
+  test('of looks of one minute offers the pH after more hours, and says that taste is no test', async () => {
+    const { log, text } = await openLog((store) => {
+      add(store, { hours: 12, acidity: 5.2 });
+      add(store, { found: 'sour', hours: 20, acidity: 4.5 });
+    });
+    expect(log.getByRole('button', { name: /^Take pH/ }).textContent).toMatch(/^Take pH 4\.5 /);
+    expect(text()).toMatch(/pH 5\.20Taste is no test: this pH is above 4\.6/);
+    expect(text()).toMatch(/From 1 batch/);
+  });
+
   test('forgets what it taught and takes it again; a typed pace stays until the cook says otherwise', async () => {
     const { store, press, text } = await openLog((sheet) => add(sheet));
     const learned = store.document.value.yours;

@@ -31,6 +31,13 @@ describe('the time of a batch', () => {
     expect(axes).toEqual(['°C1618202224262830', '°F6164687275798286']);
   });
 
+  test('of a carton leads to where it is said to be opened for the batch', () => {
+    const link = within(show({ source: 'cartonPlain' })).getByRole('link', { name: /opened for this batch/ });
+    expect(link.getAttribute('href')).toBe('#how-long-to-wait');
+    cleanup();
+    expect(within(show()).queryByRole('link')).toBeNull();
+  });
+
   test('outside the models has curves but no point, and says why', () => {
     const section = show({ given: [typed('roomTemperature', 35)] });
     expect(textOf(within(section).getByRole('status'))).toMatch(/^At 35 °C \(95 °F\) no time can be told/);

@@ -157,7 +157,7 @@ export const bottlePressureForgotten: NumericRow = {
   ways: {
     sealed: {
       words:
-        'An upper bound: all the sugar there was or is added turns to gas, in a warm kitchen, with what was dissolved already.',
+        'All the sugar there was or is added turns to gas, in a warm kitchen, with what was dissolved already. Warm air, vapour, the swelling of the liquid and that no gas is ideal are left out, so it can come out higher still; they are counted where it is held against the maker’s limit.',
       formula: '{gasForgotten} ÷ (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat}))',
       rule: (x) => pressureOf(x.of('gasForgotten'), sealed(x), x.of('forgottenHeat')),
     },
@@ -184,11 +184,11 @@ export const bottleSugarMost: NumericRow = {
   ways: {
     underLimit: {
       words:
-        'The sugar, left and added together, that would bring a forgotten bottle just to that limit, what is dissolved already counted first; never below 0.',
+        'The sugar, left and added together, that would bring a forgotten bottle just to that limit, what the sums leave out taken off it and what is dissolved already counted first; never below 0.',
       formula:
-        '({bottleLimit} × (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat})) − {dissolvedGas}) × 180.156 ÷ 2 ÷ 1000',
+        '({limitCounted} × (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat})) − {dissolvedGas}) × 180.156 ÷ 2 ÷ 1000',
       rule: (x) => {
-        const gas = gasAtPressure(x.of('bottleLimit'), sealed(x), x.of('forgottenHeat')) - x.of('dissolvedGas');
+        const gas = gasAtPressure(x.of('limitCounted'), sealed(x), x.of('forgottenHeat')) - x.of('dissolvedGas');
         return Math.max(sugarFromGas(gas), 0);
       },
     },

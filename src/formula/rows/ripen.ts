@@ -36,6 +36,8 @@ export const readyTime: NumericRow = {
         if (!isWithinModels(celsius)) return x.fail(outsideModels('readyTime', celsius));
         const sugar = x.of('startingSugar');
         if (sugar <= 0) return x.fail({ code: 'nothingToRipen', at: 'readyTime' });
+        // A start below what the milk brings of its own is no start to reckon from.
+        if (x.plan.accepted.has('startingSugar') && Number.isNaN(x.of('sugarRate'))) return Number.NaN;
         return (x.c('readyUsual') * x.of('asLong') * atThisDoseAndSugar(x)) / x.c('pace');
       },
     },

@@ -47,7 +47,7 @@ export function secondStep(pen: Pen): StepDraft | null {
     text: say(
       `Leave them sealed for ${pen.amount('bottleTime')} at ${pen.amount('bottleTemperature')}.`,
       likely === null ? null : `Likely pressure by then: ${likely}.`,
-      forgotten === null ? null : `A bottle forgotten in the warmth can reach ${forgotten}.`,
+      forgotten === null ? null : `A bottle forgotten in the warmth can reach some ${forgotten}.`,
       'Check before the time is over: squeeze a plastic bottle of the same, or chill one of the bottles and open it. When that one is hard or fizzy, the second ferment is done.',
     ),
   };

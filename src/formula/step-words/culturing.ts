@@ -50,7 +50,7 @@ export function waitStep(pen: Pen): StepDraft {
     title: 'Wait and taste',
     text: say(
       from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
-      to === null ? `${likely}.` : `${likely}, at most ${to}: an estimate, not a promise.`,
+      to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
     ),
   };
 }

@@ -1,5 +1,7 @@
+import { bottles } from '../../reference/bottles';
 import { carrollHenry, fermenting } from '../../reference/fermenting';
 import { keepingTimes } from '../../reference/keeping';
+import { countedUnder } from '../left-out';
 import { gasFromSugar, saturationAt } from '../models/fizz';
 import { isWithinModels, timesAsLong, usedAfter } from '../models/ripening';
 import type { Access, Term } from '../row';
@@ -33,6 +35,18 @@ export const bottleTerms = {
         words: 'The sugar at the start, shared by all the liquid that holds it.',
         formula: '{startingSugar} × {milkVolume} ÷ {liquid}',
         rule: (x) => (x.of('startingSugar') * x.of('milkVolume')) / x.of('liquid'),
+      },
+    },
+  },
+  drinkSugarMost: {
+    label: 'Sugar at the start per litre of liquid, at most',
+    symbol: 's_L₊',
+    kind: 'concentration',
+    ways: {
+      perLiquid: {
+        words: 'The same, with as much sugar as the tables leave open.',
+        formula: '({startingSugar} + {sugarUnsure}) × {milkVolume} ÷ {liquid}',
+        rule: (x) => ((x.of('startingSugar') + x.of('sugarUnsure')) * x.of('milkVolume')) / x.of('liquid'),
       },
     },
   },
@@ -134,9 +148,9 @@ export const bottleTerms = {
     kind: 'concentration',
     ways: {
       all: {
-        words: 'All that there was at the start, since nobody measured what is left, and all that is added.',
-        formula: '{drinkSugar} + {bottleSugar}',
-        rule: (x) => x.of('drinkSugar') + x.of('bottleSugar'),
+        words: 'All that there may have been at the start, since nobody measured what is left, and all that is added.',
+        formula: '{drinkSugarMost} + {bottleSugar}',
+        rule: (x) => x.of('drinkSugarMost') + x.of('bottleSugar'),
       },
       measured: {
         words: 'What was measured to be left, and all that is added.',
@@ -155,6 +169,19 @@ export const bottleTerms = {
         words: 'All that can be dissolved already, and two of gas for each hexose, all through yeast.',
         formula: '{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ 180.156',
         rule: (x) => x.of('dissolvedGas') + gasFromSugar(x.of('sugarForgotten')),
+      },
+    },
+  },
+  limitCounted: {
+    label: 'Pressure by these sums that the limit leaves room for',
+    symbol: 'p_c',
+    kind: 'pressure',
+    origins: () => [bottles.pressureLeftOut.origin, bottles.realGas.origin],
+    ways: {
+      counted: {
+        words: `What these sums may come to under that limit: they leave out ${bottles.pressureLeftOut.value} bar for warm air, vapour and swelling, and ${bottles.realGas.value} per bar of a pressure, since no gas is ideal; never below 0.`,
+        formula: `2 × ({bottleLimit} − ${bottles.pressureLeftOut.value}) ÷ (1 + √(1 + 4 × ${bottles.realGas.value} × ({bottleLimit} − ${bottles.pressureLeftOut.value})))`,
+        rule: (x) => countedUnder(x.of('bottleLimit')),
       },
     },
   },

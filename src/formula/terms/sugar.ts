@@ -1,8 +1,14 @@
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOf, roomOf, weightOf } from '../models/blend';
+import type { Ranged } from '../models/sugar';
 import { nativeRange } from '../native';
 import type { Term } from '../row';
 import { reducedAt } from '../treated';
+
+/** How much more there may be than the likely figure, as a share of it. */
+function openShare({ value, high }: Ranged): number {
+  return value > 0 ? high / value - 1 : 0;
+}
 
 const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
@@ -36,6 +42,27 @@ export const sugarTerms = {
           'glucose + fructose + (sucrose + maltose) × 1.0526, and what else these grains take, per g of sweetener.',
         formula: 'Σ sugars as hexose',
         rule: (x) => fermentableOf(x.choices.sweetener, x.choices.grain.takes).value,
+      },
+    },
+  },
+  sugarUnsure: {
+    label: 'Sugar that may be there besides',
+    symbol: 's₊',
+    kind: 'concentration',
+    origins: ({ choices: { source, sweetener } }) => [
+      source.composition.origin,
+      ...sweetener.map(({ entry }) => entry.total?.origin ?? entry.sugars.origin),
+    ],
+    ways: {
+      ranges: {
+        words:
+          'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are; 0 where it does.',
+        formula: '{nativeSugar} × (most ÷ likely − 1) of the milk + {sugarRate} × (most ÷ likely − 1) of the sweetener',
+        rule: (x) => {
+          const milk = openShare(nativeRange(x, reducedAt(x, x.of('waterRatio'))));
+          const sweetener = openShare(fermentableOf(x.choices.sweetener, x.choices.grain.takes));
+          return x.of('nativeSugar') * milk + x.of('sugarRate') * sweetener;
+        },
       },
     },
   },

@@ -56,9 +56,9 @@ describe('acidity', () => {
 
   const reading = (amount: number) => formulate(recipeOf({ measured: { finalPH: { kind: 'acidity', amount } } }));
 
-  test('below 4.6 stands, at 4.6 it has not got there', () => {
-    expect(reading(4.59).rows.finalPH).toMatchObject({ status: 'measured', value: 4.59, problems: [] });
-    expect(problemAt(reading(4.6), 'finalPH', 'notAcid')).toMatchObject({ measured: 4.6 });
+  test('at 4.6 it has got there, above it has not', () => {
+    expect(reading(4.6).rows.finalPH).toMatchObject({ status: 'measured', value: 4.6, problems: [] });
+    expect(problemAt(reading(4.61), 'finalPH', 'notAcid')).toMatchObject({ measured: 4.61 });
   });
 
   test('moves no amount', () => {

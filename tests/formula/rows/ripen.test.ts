@@ -48,6 +48,20 @@ describe('the ready time', () => {
     },
   );
 
+  test('that may pass the 24 h of a homemade milk says so, and a carton’s does not', () => {
+    const cold = problemAt(formulate(at(17)), 'readyTime', 'slowerThanLine');
+    expect(describeProblem(cold, demo.settings).replaceAll('\u00A0', ' ')).toBe(
+      'A homemade milk has 24 h to reach pH 4.6, and this may take longer. Find a warmer place, or use more grains.',
+    );
+    expect(codesAt(formulate(at(18)), 'readyTime')).toEqual([]);
+    expect(codesAt(formulate(at(17, { source: 'cartonPlain' })), 'readyTime')).toEqual([]);
+  });
+
+  test('waits for a start that is less than the milk brings of its own', () => {
+    const formulation = formulate(recipeOf({ given: [typed('startingSugar', 1e-300)] }));
+    expect(problemAt(formulation, 'readyTime', 'waits')).toMatchObject({ for: 'startingSugar' });
+  });
+
   test('of a batch in another room is worked by hand: 24 °C with 40 g/L of grains and 30 g/L of sugar at the start', () => {
     const given = [typed('grainRate', 40), typed('startingSugar', 30)];
     const formulation = formulate(at(24, { given }));

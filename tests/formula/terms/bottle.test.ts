@@ -67,9 +67,18 @@ describe('the bottle', () => {
 
 describe('a forgotten bottle', () => {
   test('counts all the sugar there was, or what was measured to be left, and all that is added', () => {
-    expect(of(typed('bottleSugar', 5))('sugarForgotten')).toBeCloseTo(of()('drinkSugar') + 5, 9);
+    expect(of(typed('bottleSugar', 5))('sugarForgotten')).toBeCloseTo(of()('drinkSugarMost') + 5, 9);
     expect(formulate(left(7)).of('sugarForgotten')).toBe(7);
     expect(formulate({ ...left(7), given: [typed('bottleSugar', 5)] }).of('sugarForgotten')).toBe(12);
+  });
+
+  // Corn syrup is 0.2677 to 0.8081 g of hexose per g, 0.5379 likely: 26.32 g/L added may be 26.32 × 0.8081 ÷ 0.5379.
+  test('counts as much sugar as the tables leave open', () => {
+    const { of: term } = formulate(recipeOf({ sweetener: [{ id: 'cornSyrup', share: 1 }] }));
+    const open = 0.80810385 / 0.5379019;
+    expect(term('sugarUnsure')).toBeCloseTo(term('sugarRate') * (open - 1), 2);
+    expect(term('sugarForgotten')).toBeGreaterThan(1.3 * term('drinkSugar'));
+    expect(of()('sugarUnsure')).toBeLessThan(0.001);
   });
 
   test('counts all that can be dissolved: 38.612 + 33.788 × 2000 ÷ 180.156 = 413.7 mol/m³', () => {
