@@ -1,3 +1,4 @@
+import { writeUS } from '../measure/write-quantity';
 import { bottles } from '../reference/bottles';
 import type { Formulation } from './formulate';
 import { labelOf } from './labels';
@@ -93,6 +94,7 @@ export function roomWithinModels(
   const own = at === 'bottlePressureLikely' && typedRows(formulation).includes('bottleTemperature');
   const row = own ? 'bottleTemperature' : 'roomTemperature';
   const nearest = celsius < coolest ? coolest : warmest;
-  const label = `Keep the ${own ? 'bottle' : 'room'} at ${nearest} °C`;
+  const degrees = `${nearest} °C (${writeUS(nearest, 'temperature', false) ?? ''})`;
+  const label = `I can keep the ${own ? 'bottle' : 'room'} at ${degrees}`;
   return [{ label, changes: [typeIn(row, nearest, '°C')] }, ...letGo([row], formulation)];
 }

@@ -75,7 +75,6 @@ const placesOfCautions: readonly (readonly [CautionId, readonly StepId[]])[] = [
   ['soakCold', ['soak']],
   ['dangerZone', ['strain', 'blend']],
   ['jarsUnrated', ['cover']],
-  ['acidityLine', ['wait']],
   ['waitOnlyCartons', ['wait']],
   ['howToTest', ['wait']],
   ['passedOnly', ['bottle']],

@@ -89,7 +89,7 @@ export function writeMetric(value: number, kind: Kind, decimalComma: boolean): s
     case 'time':
       return writeTime(value, decimalComma);
     case 'pressure':
-      return withUnit(writeNumber(value, 2, decimalComma), 'bar');
+      return withUnit(writeNumber(value, Math.abs(roundNumber(value, 2)) < 10 ? 2 : 0, decimalComma), 'bar');
     case 'ratio':
       return withUnit(writeTrimmed(value, 2, decimalComma), 'g/g');
     case 'concentration':
@@ -137,7 +137,10 @@ const usWriters: { readonly [K in Kind]: ((value: number, decimalComma: boolean)
   length: writeInches,
   temperature: (value, comma) => withUnit(writeNumber(convertNumber(value, '°C', '°F'), 0, comma), '°F'),
   temperatureDifference: (value, comma) => withUnit(writeNumber(convertNumber(value, 'Δ°C', 'Δ°F'), 0, comma), 'Δ°F'),
-  pressure: (value, comma) => withUnit(writeNumber(convertNumber(value, 'bar', 'psi'), 1, comma), 'psi'),
+  pressure: (value, comma) => {
+    const psi = convertNumber(value, 'bar', 'psi');
+    return withUnit(writeNumber(psi, Math.abs(roundNumber(psi, 1)) < 100 ? 1 : 0, comma), 'psi');
+  },
   volume: null,
   time: null,
   ratio: null,

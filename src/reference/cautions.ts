@@ -128,7 +128,7 @@ const table = [
   {
     id: 'readyIsARange',
     at: 'readyTime',
-    text: 'The time is a range and not a promise. Look, smell and measure. Your own log moves the likely time and nothing else.',
+    text: 'The time is a range and not a promise. Look, smell and measure. Your own log moves the times and never a line of safety.',
     origin: judgement('Grains, milk and kitchen differ more than any model knows.'),
   },
   {

@@ -134,14 +134,14 @@ describe('of what else a bottle can have', () => {
       given(typed('roomTemperature', 12)),
       'readyTime',
       'outsideModels',
-      ['Keep the room at 16 °C', letGo('roomTemperature')],
+      ['I can keep the room at 16 °C (61\u00A0°F)', letGo('roomTemperature')],
     ],
     [
       'a bottle kept too warm: the warmest, or that of the room',
       given(typed('bottleTemperature', 34)),
       'bottlePressureLikely',
       'outsideModels',
-      ['Keep the bottle at 30 °C', letGo('bottleTemperature')],
+      ['I can keep the bottle at 30 °C (86\u00A0°F)', letGo('bottleTemperature')],
     ],
   ])('%s', (_, recipe, row, code, labels) => {
     expect(waysOf(recipe, row, code).map(({ label }) => label)).toEqual(labels);
@@ -150,7 +150,7 @@ describe('of what else a bottle can have', () => {
   test('a bottle in a room too warm for any model waits for the room', () => {
     expect(codesAt(formulate(given(typed('roomTemperature', 33))), 'bottlePressureLikely')).toContain('outsideModels');
     expect(waysOf(given(typed('roomTemperature', 33)), 'readyTime', 'outsideModels')[0]?.label).toBe(
-      'Keep the room at 30 °C',
+      'I can keep the room at 30 °C (86\u00A0°F)',
     );
   });
 });

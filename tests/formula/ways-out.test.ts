@@ -72,8 +72,8 @@ const bottleLabels: readonly (readonly [RegExp, NumericRowId, string])[] = [
   [/^Start with only (\d+) g\/L of sugar$/, 'startingSugar', 'g/L'],
   [/^Sweeten the milk with only (\d+) g\/L$/, 'sugarRate', 'g/L'],
   [/^Leave (\d+) mL of the bottle empty$/, 'bottleHeadspace', 'mL'],
-  [/^Keep the room at (\d+) °C$/, 'roomTemperature', '°C'],
-  [/^Keep the bottle at (\d+) °C$/, 'bottleTemperature', '°C'],
+  [/^I can keep the room at (\d+) °C/, 'roomTemperature', '°C'],
+  [/^I can keep the bottle at (\d+) °C/, 'bottleTemperature', '°C'],
 ];
 
 /** What a label about a bottle says is typed where; a blank text clears. */

@@ -9,7 +9,7 @@ function explain(text: string, kind: Kind, decimalComma = false): string {
 }
 
 const said: readonly (readonly [string, Kind, string])[] = [
-  ['17o', 'mass', "Can’t read “17o”. Write a number and a unit, such as 170 g."],
+  ['17o', 'mass', 'Can’t read “17o”. Write a number and a unit, such as 170 g.'],
   ['', 'count', 'Nothing is written here yet. Write a number, such as 2.'],
   [
     '2 cups',

@@ -19,7 +19,7 @@ describe('cautions', () => {
     ['milkProtein', 'grains', /milk protein/],
     ['jarsUnrated', 'vessel', /rated for none/],
     ['howToTest', 'finalPH', /clean spoon.+no strip and no meter in the jar/],
-    ['readyIsARange', 'readyTime', /moves the likely time and nothing else/],
+    ['readyIsARange', 'readyTime', /moves the times and never a line of safety/],
     ['passedOnly', 'bottleTime', /pH 4\.6 or less/],
     ['openBottles', 'bottleTime', /Chill.+towel.+away from your face.+slowly/],
     ['forgottenBottles', 'bottlePressureForgotten', /towel.+open it only cold/],

@@ -17,6 +17,7 @@ export function bottleStep(pen: Pen): StepDraft | null {
     id: 'bottle',
     title: 'Fill the bottles',
     text: say(
+      `Only at pH ${kitchen.acidityLine.value} or less, by strip or meter.`,
       `Clean bottles made for fizz, of ${pen.amount('bottleVolume')} to the rim: ${pen.amount('bottleCount')}.`,
       describeAddition(pen),
       `Leave this much empty in each: ${pen.amount('bottleHeadspace')}.`,

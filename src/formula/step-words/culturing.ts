@@ -1,5 +1,6 @@
 import { kitchen } from '../../reference/kitchen';
-import { isWarm } from '../caution-conditions';
+import { holdsFor, isWarm } from '../caution-conditions';
+import { labelOf } from '../labels';
 import { type Pen, say } from './pen';
 import type { StepDraft } from './step';
 
@@ -44,13 +45,19 @@ export function waitStep(pen: Pen): StepDraft {
   const from = range === null ? null : pen.quantity(range.low, 'time');
   const to = range === null ? null : pen.quantity(range.high, 'time');
   const room = pen.amount('roomTemperature');
-  const likely = `Likely ready after ${pen.amount('readyTime')}`;
+  const told = pen.value('readyTime') !== null;
+  const likely = told
+    ? `Likely ready after ${pen.amount('readyTime')}`
+    : `How long can’t be told: see “${labelOf('readyTime')}”`;
   return {
     id: 'wait',
     title: 'Wait and taste',
     text: say(
       from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
       to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
+      holdsFor('acidityLine', pen.formulation)
+        ? `pH ${kitchen.acidityLine.value} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
+        : null,
     ),
   };
 }
