@@ -87,8 +87,10 @@ function Problems({ id, unreadable, batch, store, here }: ProblemsProps) {
     <>
       {formulation.rows[id].problems.map((problem) => {
         const ways = waysOut(problem, formulation);
+        // What was just typed and can't stand is spoken too: focus is on the cell before its message is there.
+        const speaks = here && severities[problem.code] === 'refusal' && problem.code !== 'waits';
         return (
-          <div class={`problem ${severities[problem.code]}`} key={problem.code}>
+          <div class={`problem ${severities[problem.code]}`} key={problem.code} role={speaks ? 'alert' : undefined}>
             <div>
               <p>
                 {problem.code === 'unreadable' && unreadable !== null
