@@ -37,8 +37,8 @@ export function LookUp({ store }: Props) {
     return second === null ? first : `${first} (${second})`;
   };
   return (
-    <section class="panel" aria-label="Any food’s cup">
-      <h2>Any food’s cup</h2>
+    <section class="panel" aria-label="Cups to grams, any food">
+      <h2>Cups to grams, any food</h2>
       <div class="stock">
         <label>
           Food
