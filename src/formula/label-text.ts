@@ -1,6 +1,8 @@
 import { type Allergen, type AllergenId, allergens } from '../reference/allergens';
+import { alcoholLine } from '../reference/fermenting';
 import { allergensOf, findCaution } from './cautions';
 import type { Formulation } from './formulate';
+import { fateAfterBottle, fateOfFirst } from './sugar-fate';
 
 /** Days as they are to stand on the label; null leaves room to write one by pen. */
 export interface LabelDays {
@@ -47,7 +49,7 @@ export function labelOfBatch(
     hasHoney ? { id: 'infants', text: 'With honey: not for children under 12 months.' } : null,
     keep === null ? null : { id: 'keep', text: keep.text },
     { id: 'live', text: 'Contains live cultures. Open slowly.' },
-    { id: 'alcohol', text: 'Holds a little alcohol.' },
+    { id: 'alcohol', text: writeAlcohol(formulation) },
     extra.trim() === '' ? null : { id: 'extra', text: extra.trim() },
   ];
   return lines.filter((line) => line !== null);
@@ -69,6 +71,14 @@ const blank = '__________';
 function writeLast({ tasteBy, useBy }: LabelDays): string {
   const first = `Taste by ${tasteBy ?? blank}`;
   return useBy === null || useBy === tasteBy ? first : `${first}, use up by ${useBy}`;
+}
+
+/** That there is some alcohol; where the estimate can pass the line that law draws, that it may be more than that. */
+function writeAlcohol(formulation: Formulation): string {
+  const fate = fateAfterBottle(formulation) ?? fateOfFirst(formulation);
+  return fate === null || fate.line === 'under'
+    ? 'Holds a little alcohol.'
+    : `May hold more than ${alcoholLine.value} % alcohol.`;
 }
 
 /** The source's; what the grains bring has a line of its own. */

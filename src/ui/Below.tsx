@@ -16,6 +16,7 @@ import { Steps } from './Steps';
 import { SugarFate } from './SugarFate';
 import type { SheetState } from './sheet-state';
 import { Timeline } from './Timeline';
+import { WhoseName } from './Whose';
 
 interface Props {
   readonly store: Store;
@@ -28,7 +29,7 @@ export function Below({ store, state }: Props) {
   const current = batches.find(({ id }) => id === state.spot.value.batch) ?? batches[0];
   if (current === undefined) return null;
   return (
-    <>
+    <WhoseName.Provider value={batches.length > 1 ? current.name : null}>
       <OfBatch key={current.id} batch={current} store={store} />
       <Part id="plan">
         <Timeline store={store} state={state} />
@@ -46,7 +47,7 @@ export function Below({ store, state }: Props) {
         <Cautions formulation={store.formulationOf(current)} name={current.name} />
       </Part>
       <PrintCards store={store} state={state} />
-    </>
+    </WhoseName.Provider>
   );
 }
 

@@ -1,6 +1,7 @@
 import { cautionsAtFoot } from '../formula/cautions';
 import type { Formulation } from '../formula/formulate';
 import { describeOrigin } from '../formula/origin-words';
+import { Whose } from './Whose';
 
 interface Props {
   readonly formulation: Formulation;
@@ -11,7 +12,10 @@ interface Props {
 export function Cautions({ formulation, name }: Props) {
   return (
     <section class="cautions" aria-label={`Cautions for ${name}`}>
-      <h2>Take care</h2>
+      <h2>
+        Take care
+        <Whose />
+      </h2>
       <ul>
         {cautionsAtFoot(formulation).map(({ id, text, origin }) => (
           <li key={id}>

@@ -22,6 +22,7 @@ import { describeProblem } from '../formula/words';
 import { type Kitchen, writeValue } from '../formula/write-row';
 import { writeTrimmed } from '../measure/write-quantity';
 import { FizzAddition } from './FizzAddition';
+import { Whose } from './Whose';
 
 interface Props {
   readonly batch: Batch;
@@ -37,7 +38,10 @@ export function Fizz({ batch, store }: Props) {
   const hasBottle = formulation.rows.bottleTime.value !== 0;
   return (
     <section class="time-card fizz" aria-label={`Fizz in the bottles of ${batch.name}`}>
-      <h2>Fizz</h2>
+      <h2>
+        Fizz
+        <Whose />
+      </h2>
       {!hasBottle && <p>There is no second ferment in this batch, so no bottle is sealed.</p>}
       {hasBottle && fizz === null && <p>Nothing to tell of a bottle yet: mend the marked cells first.</p>}
       {fizz !== null && (

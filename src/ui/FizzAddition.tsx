@@ -18,7 +18,7 @@ export function FizzAddition({ batch, store }: Props) {
   const kitchen = store.settings.value;
   const [id, setId] = useState<AdditionId>('caneWhite');
   const [amount, setAmount] = useState('1 tsp');
-  const [labelSugar, setLabelSugar] = useState('10 g');
+  const [labelSugar, setLabelSugar] = useState('');
   const found = readAddition(store.formulationOf(batch), { id, amount, labelSugar }, kitchen);
   const name = id === 'byLabel' ? 'fruit or juice' : additionName(id).toLowerCase();
   const use = (event: Event) => {
@@ -47,6 +47,7 @@ export function FizzAddition({ batch, store }: Props) {
             <span>Sugars in 100 g, by the label</span>
             <input
               value={labelSugar}
+              placeholder="type it from the label"
               autocomplete="off"
               onInput={(event) => setLabelSugar(event.currentTarget.value)}
             />

@@ -2,6 +2,7 @@ import { type Flow, flowsOf } from '../formula/flows';
 import type { Formulation } from '../formula/formulate';
 import { type Kitchen, writeValue } from '../formula/write-row';
 import { leading } from './leading';
+import { Whose } from './Whose';
 
 interface Props {
   readonly formulation: Formulation;
@@ -14,7 +15,10 @@ export function Flows({ formulation, kitchen, name }: Props) {
   const flows = flowsOf(formulation);
   return (
     <section class="flows" aria-label={`Where the mass goes in ${name}`}>
-      <h2>Where the mass goes</h2>
+      <h2>
+        Where the mass goes
+        <Whose />
+      </h2>
       {flows === null ? (
         <p>Nothing to draw yet: mend the marked cells first.</p>
       ) : (

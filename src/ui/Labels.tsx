@@ -27,7 +27,8 @@ export function Labels({ batch, store }: Props) {
 
 function LabelsPanel({ batch, store }: Props) {
   const formulation = store.formulationOf(batch);
-  const { value: jars } = formulation.rows.vesselCount;
+  const { bottleCount, vesselCount } = formulation.rows;
+  const jars = bottleCount.value ?? vesselCount.value;
   const [chosen, setChosen] = useState<string | null>(null);
   const [typed, setTyped] = useState<string | null>(null);
   const [extra, setExtra] = useState('');

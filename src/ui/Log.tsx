@@ -10,6 +10,7 @@ import { writeTrimmed } from '../measure/write-quantity';
 import { LogEntries } from './LogEntries';
 import { LogForm } from './LogForm';
 import { Waiting } from './Waiting';
+import { Whose } from './Whose';
 
 interface Props {
   readonly batch: Batch;
@@ -35,7 +36,10 @@ export function Log({ batch, store }: Props) {
   };
   return (
     <section class="log" aria-label={`Log of ${batch.name}`}>
-      <h2>Log</h2>
+      <h2>
+        Log
+        <Whose />
+      </h2>
       <LogForm
         key={`${batch.id} ${changed === null ? 'new' : log.indexOf(changed)}`}
         batch={batch}
@@ -48,9 +52,9 @@ export function Log({ batch, store }: Props) {
       <p ref={status} class="said" role="status" tabIndex={-1}>
         {said}
       </p>
+      <Waiting batch={batch} store={store} />
       <LogEntries batch={batch} store={store} onChange={setChanging} onRemove={remove} />
       <Learned store={store} />
-      <Waiting batch={batch} store={store} />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { type StockId, stockIds, stockRows } from '../formula/order';
 import { describeProblem } from '../formula/words';
 import { writeValue } from '../formula/write-row';
 import { leading } from './leading';
+import { Whose } from './Whose';
 
 interface Props {
   readonly batch: Batch;
@@ -38,7 +39,10 @@ export function OnHand({ batch, store }: Props) {
   };
   return (
     <section class="on-hand" aria-label={`On hand for ${batch.name}`}>
-      <h2>What is on hand?</h2>
+      <h2>
+        What is on hand?
+        <Whose />
+      </h2>
       <p>Type what there is; the sheet finds the largest batch.</p>
       <div class="stock">
         {stockIds.map((stock) => (

@@ -9,6 +9,7 @@ import { type ReadyInWay, wayToBeReady } from '../formula/ready-in-way';
 import { describeReady } from '../formula/ripening-words';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../formula/write-row';
 import { leading } from './leading';
+import { Whose } from './Whose';
 
 interface Props {
   readonly batch: Batch;
@@ -42,7 +43,10 @@ export function ReadyIn({ batch, store }: Props) {
   };
   return (
     <section class="time-card ready-in" aria-label={`Ready when you want ${batch.name}`}>
-      <h2>Ready when you want it</h2>
+      <h2>
+        Ready when you want it
+        <Whose />
+      </h2>
       <label class="ready-in-asked" for={id}>
         To have it ready in
         <input

@@ -4,6 +4,7 @@ import { drawRipening, type RipeningPicture, type Tick } from '../formula/ripeni
 import { describeChart, describeReady, ripeningLines } from '../formula/ripening-words';
 import type { Kitchen } from '../formula/write-row';
 import { waitingPlace } from './Waiting';
+import { Whose } from './Whose';
 
 interface Props {
   readonly formulation: Formulation;
@@ -17,7 +18,10 @@ export function Ripening({ formulation, kitchen, name }: Props) {
   const picture = points === null ? null : drawRipening(points, formulation, kitchen.decimalComma);
   return (
     <section class="time-card ripening" aria-label={`Time for ${name}`}>
-      <h2>Time</h2>
+      <h2>
+        Time
+        <Whose />
+      </h2>
       <p role="status">{describeReady(formulation, kitchen)}</p>
       {formulation.choices.source.family === 'carton' && (
         <p>

@@ -14,6 +14,7 @@ import {
 } from '../formula/sugar-fate-words';
 import { writeCoefficient } from '../formula/working-text';
 import { Correct } from './Correct';
+import { Whose } from './Whose';
 
 interface Props {
   readonly batch: Batch;
@@ -28,7 +29,10 @@ export function SugarFate({ batch, store }: Props) {
   const both = fateAfterBottle(formulation);
   return (
     <section class="time-card sugar-fate" aria-label={`What happens to the sugar of ${batch.name}`}>
-      <h2>What happens to the sugar</h2>
+      <h2>
+        What happens to the sugar
+        <Whose />
+      </h2>
       {first === null ? (
         <p>Nothing to tell yet: mend the marked cells first.</p>
       ) : (

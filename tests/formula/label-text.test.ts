@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import { type LabelLine, labelDaysOf, labelOfBatch } from '../../src/formula/label-text';
 import type { Recipe } from '../../src/formula/recipe';
+import { fateOfFirst } from '../../src/formula/sugar-fate';
 import { sources } from '../../src/reference/sources';
-import { grainIds, recipeOf, sourceIds, sweetenerIds } from '../batches';
+import { grainIds, recipeOf, sourceIds, sweetenerIds, typed } from '../batches';
 
 const days = { made: '28 Mar 2026', tasteBy: '3 Apr 2026', useBy: '5 Apr 2026' };
 
@@ -24,8 +25,14 @@ describe('a label', () => {
       'Contains almond (tree nut): on the US and EU allergen lists.',
       'Keep it at 5 °C (41 °F) or less.',
       'Contains live cultures. Open slowly.',
-      'Holds a little alcohol.',
+      'May hold more than 0.5 % alcohol.',
     ]);
+  });
+
+  test('says little of alcohol only where the whole estimate lies under the line that law draws', () => {
+    const weak = { given: [typed('startingSugar', 9), typed('bottleTime', 0)] };
+    expect(fateOfFirst(formulate(recipeOf(weak)))?.line).toBe('under');
+    expect(lineOf(labelOf(weak), 'alcohol')).toBe('Holds a little alcohol.');
   });
 
   test('speaks of traces of milk with milk grains only', () => {

@@ -112,7 +112,8 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   bottle(): string {
-    return `Fill the bottles, leave room in them, and close them. Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`;
+    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
+    return `Only at ${line} or less, by strip or meter. Fill the bottles, leave room in them, and close them. Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`;
   }
 
   chill(): string {
@@ -151,7 +152,12 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   private forAbout(kind: WaitKind): string {
     const wait = this.wait(kind);
-    return wait === undefined ? '' : ` for ${this.elapsed(wait.to - wait.from)}`;
+    if (wait === undefined) return '';
+    const planned = wait.to - wait.from;
+    const { likely } = wait.range;
+    // The sheet says another time, so the plan says why it does not keep to it.
+    const instead = planned === likely ? '' : ` instead of ${this.elapsed(likely)}, to keep out of the quiet hours`;
+    return ` for ${this.elapsed(planned)}${instead}`;
   }
 
   /** The likely length of a wait with its range, and that it is planned shorter or longer where it is. */

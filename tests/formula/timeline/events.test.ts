@@ -43,6 +43,21 @@ describe('the events of a plan', () => {
     });
   });
 
+  test('say where a wait is planned otherwise than the sheet has it, and bottle only what is sour enough', () => {
+    const { schedule, events } = eventsFor();
+    const texts = new Map(events.map(({ id, text }) => [id, plain(text)]));
+    const told = { soak: 'soak', second: 'bottle' } as const;
+    let otherwise = 0;
+    for (const { kind, from, to, range } of schedule.waits) {
+      if (kind !== 'soak' && kind !== 'second') continue;
+      const isOther = to - from !== range.likely;
+      if (isOther) otherwise += 1;
+      expect(texts.get(told[kind])?.includes('to keep out of the quiet hours')).toBe(isOther);
+    }
+    expect(otherwise).toBeGreaterThan(0);
+    expect(texts.get('bottle')).toMatch(/^Only at pH 4\.60 or less/);
+  });
+
   test('have the amounts in their words', () => {
     const { formulation, events } = eventsFor();
     const make = events.find(({ id }) => id === 'make')?.text ?? '';
