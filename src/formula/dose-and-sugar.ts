@@ -2,8 +2,13 @@ import type { Access } from './row';
 
 /** How many times as long the first ferment takes as at the usual dose and the usual sugar; 1 there, less for more. */
 export function atThisDoseAndSugar(x: Access): number {
-  const dose = (x.c('usualDose') / x.of('grainRate')) ** x.c('doseExponent');
+  const dose = power(x.c('usualDose') / x.of('grainRate'), x.c('doseExponent'));
   const usual = x.of('usualStart');
   // A cook whose usual is no sugar at all gives nothing to compare with.
-  return usual === 0 ? dose : dose * (usual / x.of('startingSugar')) ** x.c('sugarExponent');
+  return usual === 0 ? dose : dose * power(usual / x.of('startingSugar'), x.c('sugarExponent'));
+}
+
+/** A figure that can't be had stays so: to the power of 0 it would count as 1. */
+function power(base: number, exponent: number): number {
+  return Number.isNaN(base) ? base : base ** exponent;
 }

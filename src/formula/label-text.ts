@@ -3,12 +3,21 @@ import { alcoholLine } from '../reference/fermenting';
 import { allergensOf, findCaution } from './cautions';
 import type { Formulation } from './formulate';
 import { fateAfterBottle, fateOfFirst } from './sugar-fate';
+import type { Kitchen } from './write-row';
 
 /** Days as they are to stand on the label; null leaves room to write one by pen. */
 export interface LabelDays {
   readonly made: string | null;
   readonly tasteBy: string | null;
   readonly useBy: string | null;
+}
+
+/** What a label is asked to say beside what is worked out; temperatures begin with the unit that `leads`. */
+export interface LabelAsked {
+  readonly name: string;
+  readonly days: LabelDays;
+  readonly extra?: string;
+  readonly leads?: Kitchen['leads'];
 }
 
 export interface LabelLine {
@@ -34,7 +43,7 @@ export interface LabelLine {
  */
 export function labelOfBatch(
   formulation: Formulation,
-  { name, days, extra = '' }: { readonly name: string; readonly days: LabelDays; readonly extra?: string },
+  { name, days, extra = '', leads = 'metric' }: LabelAsked,
 ): readonly LabelLine[] {
   const { source, grain } = formulation.choices;
   const hasHoney = findCaution('honeyInfants', formulation) !== null;
@@ -47,7 +56,7 @@ export function labelOfBatch(
     { id: 'allergens', text: writeAllergens(formulation) },
     grain.dairy ? { id: 'dairy', text: `Traces of milk, from the grains: ${listsOf('milk')}.` } : null,
     hasHoney ? { id: 'infants', text: 'With honey: not for children under 12 months.' } : null,
-    keep === null ? null : { id: 'keep', text: keep.text },
+    keep === null ? null : { id: 'keep', text: leads === 'us' ? fahrenheitFirst(keep.text) : keep.text },
     { id: 'live', text: 'Contains live cultures. Open slowly.' },
     { id: 'alcohol', text: writeAlcohol(formulation) },
     extra.trim() === '' ? null : { id: 'extra', text: extra.trim() },
@@ -79,6 +88,10 @@ function writeAlcohol(formulation: Formulation): string {
   return fate === null || fate.line === 'under'
     ? 'Holds a little alcohol.'
     : `May hold more than ${alcoholLine.value} % alcohol.`;
+}
+
+function fahrenheitFirst(text: string): string {
+  return text.replace(/(\d+\s°C) \((\d+\s°F)\)/g, '$2 ($1)');
 }
 
 /** The source's; what the grains bring has a line of its own. */

@@ -14,9 +14,12 @@ interface Props {
 /** Makes a calendar file of a plan, and says what came of it. */
 export function CalendarButton({ events, name, label }: Props) {
   const [said, setSaid] = useState<string | null>(null);
+  const [made, setMade] = useState<string | null>(null);
+  const hasMoved = made !== null && made !== timesOf(events());
   const make = async () => {
     const all = events();
     const { text, problem } = await calendarFile(all, new Date());
+    setMade(text === null ? null : timesOf(all));
     if (text === null) return setSaid(problem);
     const file = `${fileNameOf(name, 'plan')}.ics`;
     downloadText(text, file, 'text/calendar;charset=utf-8');
@@ -35,7 +38,14 @@ export function CalendarButton({ events, name, label }: Props) {
       <button type="button" class="button" onClick={press}>
         {label}
       </button>
-      <span role="status">{said}</span>
+      <span role="status">
+        {hasMoved ? 'The plan has changed since you made the calendar file. Make it again.' : said}
+      </span>
     </p>
   );
+}
+
+/** What is when, to tell whether a plan has moved. */
+function timesOf(events: readonly TimelineEvent[]): string {
+  return events.map(({ batch, id, at, minutes }) => `${batch} ${id} ${at} ${minutes}`).join(', ');
 }

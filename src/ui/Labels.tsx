@@ -42,7 +42,7 @@ function LabelsPanel({ batch, store }: Props) {
   const keeps = labelDaysOf(formulation);
   const writeLater = (days: number | undefined) => writeDay((days === undefined ? null : dayAfter(made, days)) ?? '');
   const days = { made: writeDay(made), tasteBy: writeLater(keeps?.best), useBy: writeLater(keeps?.last) };
-  const lines = labelOfBatch(formulation, { name: batch.name, days, extra });
+  const lines = labelOfBatch(formulation, { name: batch.name, days, extra, leads: store.settings.value.leads });
 
   const copy = () => {
     navigator.clipboard.writeText(lines.map(({ text }) => text).join('\n')).then(

@@ -4,7 +4,7 @@ import { type Planned, planBatches } from '../batch/plan-batches';
 import { setQuiet } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
 import { CalendarButton } from './CalendarButton';
-import { eventsFor } from './events-for';
+import { eventsFor, isAhead } from './events-for';
 import type { SheetState } from './sheet-state';
 import { TimelineClashes } from './TimelineClashes';
 import { TimelineOver } from './TimelineOver';
@@ -78,10 +78,10 @@ interface ForAllProps {
 
 /** The whole plan on paper, and as one calendar file where there are several. */
 function ForAll({ plans, store, print }: ForAllProps) {
-  const events = () => plans.flatMap(({ batch, plan }) => eventsFor(batch, plan, store));
+  const ahead = plans.map(({ batch, plan }) => eventsFor(batch, plan, store)).filter(isAhead);
   return (
     <div class="timeline-all">
-      {plans.length > 1 && <CalendarButton events={events} name="Plan" label="One calendar file of all" />}
+      {ahead.length > 1 && <CalendarButton events={() => ahead.flat()} name="Plan" label="One calendar file of all" />}
       <button type="button" class="button" onClick={print}>
         Print the plan
       </button>

@@ -40,11 +40,12 @@ export function TimelineClashes({ clashes, batches, store }: Props) {
 }
 
 function Remedy({ remedy, store }: { remedy: NonNullable<Clash['remedy']>; store: Store }) {
-  const label = `Start “${remedy.name}” at ${writeDayAndTime(remedy.start)}`;
-  const move = () => store.takeEdit(setWhenAt(store.document.peek(), remedy.batch, 'start', remedy.start), label);
+  const time = writeDayAndTime(remedy.start);
+  const step = `Start “${remedy.name}” at ${time}`;
+  const move = () => store.takeEdit(setWhenAt(store.document.peek(), remedy.batch, 'start', remedy.start), step);
   return (
     <button type="button" class="button" onClick={move}>
-      {label}
+      Start “<bdi>{remedy.name}</bdi>” at {time}
     </button>
   );
 }

@@ -9,7 +9,7 @@ import type { Instant, TimelineEvent } from '../formula/timeline/event';
 import { type BatchPlan, shiftTo } from '../formula/timeline/plan-batch';
 import { nightWork, type PlannedStep, type Schedule, sinceStart, strainedAt } from '../formula/timeline/schedule';
 import { CalendarButton } from './CalendarButton';
-import { eventsFor } from './events-for';
+import { eventsFor, isAhead } from './events-for';
 
 interface Props {
   readonly batch: Batch;
@@ -41,7 +41,7 @@ export function TimelinePlan({ batch, plan, store, isCurrent }: Props) {
           />
         ))}
       </ol>
-      {events.length > 0 && <CalendarButton events={() => events} name={batch.name} label="Calendar file" />}
+      {isAhead(events) && <CalendarButton events={() => events} name={batch.name} label="Calendar file" />}
     </section>
   );
 }
@@ -154,8 +154,8 @@ function Past({ batch, plan, store }: Noted) {
   return (
     <div class="timeline-note" role="status">
       <p>
-        By this plan it was begun at {writeDayAndTime(plan.schedule.start)}.
-        {soonest !== null && ` If it was not: begun now, its first glass is at ${writeDayAndTime(soonest)}.`}
+        Not begun yet? Too late for {writeDayAndTime(plan.wanted.at)}: it would have had to begin on{' '}
+        {writeDayAndTime(plan.schedule.start)}.{soonest !== null && ` Soonest from now: ${writeDayAndTime(soonest)}.`}
       </p>
       {soonest !== null && (
         <MoveButton

@@ -1,4 +1,5 @@
 import type { Batch } from '../batch/document';
+import { now } from '../batch/local-time';
 import type { Store } from '../batch/store';
 import type { NumericRowId } from '../formula/order';
 import type { TimelineEvent } from '../formula/timeline/event';
@@ -22,4 +23,10 @@ export function eventsFor(
     return second === null ? first : `${first} (${second})`;
   };
   return eventsOf(plan, formulation, write, settings);
+}
+
+/** Whether any of a plan is still to come: a calendar has no use for what is past. */
+export function isAhead(events: readonly TimelineEvent[]): boolean {
+  const present = now();
+  return events.some(({ at }) => at >= present);
 }

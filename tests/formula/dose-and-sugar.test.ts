@@ -31,3 +31,11 @@ test('a kitchen whose usual is no sugar at all has nothing to compare with, and 
 test('where the milk can’t be worked out there is no figure', () => {
   expect(timesAsLong(typed('waterRatio', 0.2))).toBeNaN();
 });
+
+test('what can’t be worked out is no figure to the power of 0 either', () => {
+  for (const key of ['kitchen.sugarExponent', 'kitchen.doseExponent']) {
+    const yours = { [key]: { value: 0, how: 'typed' } } as const;
+    const given = [typed('blendWater', null), typed('sourceMass', null)];
+    expect(atThisDoseAndSugar(formulate(recipeOf({ yours, given })).evaluation)).toBeNaN();
+  }
+});

@@ -9,7 +9,7 @@ import { grainIds, recipeOf, sourceIds, sweetenerIds, typed } from '../batches';
 
 const days = { made: '28 Mar 2026', tasteBy: '3 Apr 2026', useBy: '5 Apr 2026' };
 
-function labelOf(changes: Partial<Recipe> = {}, more: { extra?: string } = {}): readonly LabelLine[] {
+function labelOf(changes: Partial<Recipe> = {}, more: { extra?: string; leads?: 'us' } = {}): readonly LabelLine[] {
   return labelOfBatch(formulate(recipeOf(changes)), { name: 'Saturday', days, ...more });
 }
 
@@ -27,6 +27,10 @@ describe('a label', () => {
       'Contains live cultures. Open slowly.',
       'May hold more than 0.5 % alcohol.',
     ]);
+  });
+
+  test('begins temperatures with the unit that leads', () => {
+    expect(lineOf(labelOf({}, { leads: 'us' }), 'keep')).toBe('Keep it at 41 °F (5 °C) or less.');
   });
 
   test('says little of alcohol only where the whole estimate lies under the line that law draws', () => {

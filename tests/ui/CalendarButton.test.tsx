@@ -81,3 +81,16 @@ describe('the calendar button', () => {
     expect(said).toMatch(/Plan a batch first/);
   });
 });
+
+test('says that the plan has moved since the file was made, and no longer once it is made again', async () => {
+  const user = userEvent.setup();
+  const moved = { ...event, at: event.at + 60 };
+  const { rerender } = render(<CalendarButton events={() => [event]} name="Saturday" label="Calendar file" />);
+  const press = () => user.click(screen.getByRole('button', { name: 'Calendar file' }));
+  await press();
+  await expect.poll(() => downloads.length).toBe(1);
+  rerender(<CalendarButton events={() => [moved]} name="Saturday" label="Calendar file" />);
+  await expect.poll(() => screen.getByRole('status').textContent).toContain('has changed since');
+  await press();
+  await expect.poll(() => screen.getByRole('status').textContent).not.toContain('has changed since');
+});

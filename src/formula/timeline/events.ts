@@ -1,3 +1,4 @@
+import { writeTrimmed } from '../../measure/write-quantity';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../formulate';
 import { Pen, say } from '../step-words/pen';
@@ -45,6 +46,9 @@ const titles: Readonly<Record<StepKind, string>> = {
   last: 'Last day to drink it',
 };
 
+/** Nothing but the night makes a wait other than likely. */
+const awake = ', to keep out of the quiet hours';
+
 /** The words of each kind of step of one batch. */
 class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => string>> {
   constructor(
@@ -61,7 +65,9 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const { soak, plural } = this.pen.formulation.choices.source;
     return say(
       `Cover ${this.pen.amount('sourceMass')} of ${plural} with water: ${this.pen.amount('soakWater')}.`,
-      soak?.place === 'refrigerator' ? `Into the fridge${this.forAbout('soak')}.` : null,
+      soak?.place === 'refrigerator'
+        ? `Into the fridge${this.forAbout('soak')}.`
+        : this.flexed('soak', 'Let it soak for'),
     );
   }
 
@@ -74,6 +80,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
         : `Blend the ${source.plural} with water, ${this.pen.amount('blendWater')}, and strain: ${this.pen.amount('milkVolume')} of milk.`;
     const isSweet = this.pen.value('sweetenerMass') !== 0;
     return say(
+      this.flexed('soak', 'Soaked'),
       milk,
       isSweet ? `${sweet}: ${this.pen.amount('sweetenerMass')}.` : null,
       `${grain.name}: ${this.pen.amount('grainMass')}. Fill the jars and cover them so that gas escapes.`,
@@ -88,8 +95,8 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   check({ id }: PlannedStep): string {
-    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
-    if (this.pen.formulation.choices.source.family !== 'carton') return this.throwOut();
+    if (this.pen.formulation.choices.source.family !== 'carton') return say(this.onlyAt(), this.notThere());
+    const line = this.line();
     const { checks } = this;
     const isLast = checks.at(-1)?.id === id;
     return say(
@@ -103,21 +110,28 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const isHome = this.pen.formulation.choices.source.family !== 'carton';
     const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
     return say(
+      this.onlyAt(),
+      isHome ? this.notThere() : null,
       this.likely('ferment', 'Likely ready', 'after the grains went in'),
       'Taste it; if it is as you like it, strain the grains out and feed them.',
       drink,
       hasSecond ? null : 'The kefir goes into the fridge.',
-      isHome ? this.throwOut() : null,
     );
   }
 
   bottle(): string {
-    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
-    return `Only at ${line} or less, by strip or meter. Fill the bottles, leave room in them, and close them. Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`;
+    return say(
+      this.onlyAt(),
+      'Fill the bottles, leave room in them, and close them.',
+      `Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`,
+    );
   }
 
   chill(): string {
-    return 'Cold stops most of the fizz. Open the first bottle slowly, over the sink, when it is cold.';
+    return say(
+      this.flexed('second', 'Stood'),
+      'Cold stops most of the fizz. Open the first bottle slowly, over the sink, when it is cold.',
+    );
   }
 
   drink(): string {
@@ -140,10 +154,17 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     return writeElapsed(minutes, this.decimalComma);
   }
 
-  private throwOut(): string {
+  private line(): string {
+    return `pH ${writeTrimmed(limits.acidityLine.value, 1, this.decimalComma)}`;
+  }
+
+  private onlyAt(): string {
+    return `Only at ${this.line()} or less, by strip or meter.`;
+  }
+
+  private notThere(): string {
     const hours = this.pen.quantity(limits.acidityTime.value, 'time');
-    const line = this.pen.quantity(limits.acidityLine.value, 'acidity');
-    return `If it is not at ${line} or less ${hours} after the grains went in, throw it out; taste is no test.`;
+    return `Not there within ${hours} of the grains going in: throw it out; taste is no test.`;
   }
 
   private wait(kind: WaitKind): PlannedWait | undefined {
@@ -152,12 +173,19 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   private forAbout(kind: WaitKind): string {
     const wait = this.wait(kind);
-    if (wait === undefined) return '';
-    const planned = wait.to - wait.from;
-    const { likely } = wait.range;
-    // The sheet says another time, so the plan says why it does not keep to it.
-    const instead = planned === likely ? '' : ` instead of ${this.elapsed(likely)}, to keep out of the quiet hours`;
-    return ` for ${this.elapsed(planned)}${instead}`;
+    return wait === undefined ? '' : ` for ${this.elapsed(wait.to - wait.from)}${this.instead(wait)}`;
+  }
+
+  /** How long a wait is where that is not its likely time; null where it is. */
+  private flexed(kind: WaitKind, begin: string): string | null {
+    const wait = this.wait(kind);
+    const instead = wait === undefined ? '' : this.instead(wait);
+    return wait === undefined || instead === '' ? null : `${begin} ${this.elapsed(wait.to - wait.from)}${instead}.`;
+  }
+
+  /** The sheet says another time where a wait is not as long as is likely, so the plan says why. */
+  private instead({ from, to, range }: PlannedWait): string {
+    return to - from === range.likely ? '' : ` instead of ${this.elapsed(range.likely)}${awake}`;
   }
 
   /** The likely length of a wait with its range, and that it is planned shorter or longer where it is. */
@@ -168,7 +196,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const hours = (minutes: number): string => this.elapsed(minutes);
     const planned = wait.to - wait.from;
     const spread = low === high ? '' : ` (${hours(low)} to ${hours(high)})`;
-    const differs = planned === likely ? '' : `; planned after ${hours(planned)}`;
+    const differs = planned === likely ? '' : `; planned after ${hours(planned)}${awake}`;
     return `${begin} ${hours(likely)}${spread} ${end}${differs}.`;
   }
 }

@@ -55,7 +55,7 @@ describe('the events of a plan', () => {
       expect(texts.get(told[kind])?.includes('to keep out of the quiet hours')).toBe(isOther);
     }
     expect(otherwise).toBeGreaterThan(0);
-    expect(texts.get('bottle')).toMatch(/^Only at pH 4\.60 or less/);
+    expect(texts.get('bottle')).toMatch(/^Only at pH 4\.6 or less/);
   });
 
   test('have the amounts in their words', () => {
@@ -68,7 +68,7 @@ describe('the events of a plan', () => {
 
   test('say that a homemade milk has a day to turn sour, and a carton its stop', () => {
     const strain = eventsFor().events.find(({ id }) => id === 'strain')?.text ?? '';
-    expect(plain(strain)).toContain('not at pH 4.60 or less 24 h after the grains went in, throw it out');
+    expect(plain(strain)).toContain('Not there within 24 h of the grains going in: throw it out');
     const { events } = eventsFor({ source: 'cartonPlain' }, 3);
     const checks = events.filter(({ id }) => id.startsWith('check-'));
     expect(checks.map(({ id }) => id)).toEqual(['check-1', 'check-2', 'check-3']);
