@@ -53,6 +53,11 @@ export function whyNotAcid({ found, acidity }: Logged, { decimalComma }: Kitchen
   return `Taste is no test: this pH is above ${writeTrimmed(line, 1, decimalComma)}, so it is not acid enough yet.`;
 }
 
+/** Whether its pH is at the usual line or below, and so may stand as the acidity that was reached. */
+export function isAcidEnough({ acidity }: Pick<Logged, 'acidity'>): boolean {
+  return acidity !== null && acidity <= defaults.acidityLine.value;
+}
+
 /** The names of the steps for undo and redo. */
 export const logSteps = {
   add: (entry: Logged, kitchen: Kitchen) => `Log “${describeEntry(entry, kitchen)}”`,

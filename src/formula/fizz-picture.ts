@@ -1,3 +1,5 @@
+import { convertNumber } from '../measure/units';
+
 /** One pressure as a bar from the left, in % of the width. */
 export interface DrawnPressure {
   readonly id: 'likely' | 'forgotten';
@@ -6,9 +8,11 @@ export interface DrawnPressure {
 }
 
 export interface FizzPicture {
-  /** The end of the scale, bar. */
+  /** What the scale is in. */
+  readonly unit: 'bar' | 'psi';
+  /** The end of the scale, in its unit. */
   readonly most: number;
-  readonly ticks: readonly { readonly bar: number; readonly left: number }[];
+  readonly ticks: readonly { readonly at: number; readonly left: number }[];
   readonly pressures: readonly DrawnPressure[];
   /** The limit as a line, in % from the left; null where there is none. */
   readonly limit: { readonly bar: number; readonly left: number } | null;
@@ -18,17 +22,23 @@ const wholes = [1, 2, 5]; // geometry
 
 /**
  * Likely and forgotten pressure and the limit of a bottle on one scale from 0 in even steps of 1, 2 or 5 times a power
- * of ten: at most six of them. Pressures in bar; a likely one that is not told is left out.
+ * of ten: at most six of them. Pressures in bar, the scale in `unit`; a likely one that is not told is left out.
  */
-export function drawFizz(likely: number | null, forgotten: number, limit: number | null): FizzPicture {
-  const highest = Math.max(likely ?? 0, forgotten, limit ?? 0);
+export function drawFizz(
+  likely: number | null,
+  forgotten: number,
+  limit: number | null,
+  unit: FizzPicture['unit'],
+): FizzPicture {
+  const highest = convertNumber(Math.max(likely ?? 0, forgotten, limit ?? 0), 'bar', unit);
   const step = stepFor(highest);
   const steps = Math.max(Math.ceil(highest / step), 1);
   const most = steps * step;
-  const place = (bar: number): number => (100 * bar) / most;
+  const place = (bar: number): number => (100 * convertNumber(bar, 'bar', unit)) / most;
   return {
+    unit,
     most,
-    ticks: Array.from({ length: steps + 1 }, (_, at) => ({ bar: at * step, left: place(at * step) })),
+    ticks: Array.from({ length: steps + 1 }, (_, n) => ({ at: n * step, left: (100 * n) / steps })),
     pressures: [
       ...(likely === null ? [] : [{ id: 'likely', bar: likely, width: place(likely) } as const]),
       { id: 'forgotten', bar: forgotten, width: place(forgotten) },

@@ -29,9 +29,9 @@ const verdicts: Readonly<Record<Verdict, string>> = {
   noLimit: 'No limit typed',
 };
 
-/** What a bottle comes to, in two or three words. */
-export function writeVerdict({ verdict }: Fizz): string {
-  return verdicts[verdict];
+/** What a bottle comes to, in a few words; `isTyped` says that something stands in the field of its limit. */
+export function writeVerdict({ verdict }: Fizz, isTyped = false): string {
+  return verdict === 'noLimit' && isTyped ? 'The limit can’t be read: see its field' : verdicts[verdict];
 }
 
 /** The rest of the verdict: what was held against what. */
@@ -93,11 +93,12 @@ export function writePlace({ place, celsius }: InPlace, kitchen: Kitchen): strin
 }
 
 /** The same as the drawing, in a sentence. */
-export function describeFizz({ likely, forgotten, limit }: Fizz, kitchen: Kitchen): string {
+export function describeFizz({ likely, forgotten, limit }: Fizz, kitchen: Kitchen, isTyped = false): string {
+  const none = isTyped ? 'the limit can’t be read' : 'no limit typed';
   const parts = [
     likely === null ? 'likely: can’t be told at this temperature' : `likely ${writePressure(likely.pressure, kitchen)}`,
     `if forgotten some ${writePressure(forgotten.pressure, kitchen)}`,
-    limit === null ? 'no limit typed' : `the maker’s limit ${writePressure(limit, kitchen)}`,
+    limit === null ? none : `the maker’s limit ${writePressure(limit, kitchen)}`,
   ];
   return `Pressure of a sealed bottle: ${parts.join('; ')}.`;
 }

@@ -7,6 +7,8 @@ interface Words {
   readonly line: string;
   /** The time there is, such as `24 h` or `3 days`. */
   readonly time: string;
+  /** The first day, such as `24 h`. */
+  readonly day: string;
 }
 
 const sentences = {
@@ -14,12 +16,13 @@ const sentences = {
   notYet: ({ line, time }) => `Not at ${line} yet. Measure again before ${time} are over.`,
   notInTime: ({ line, time }) => `It did not reach ${line} within ${time}: throw it out.`,
   noReading: ({ time }) => `No pH yet, so nobody can tell. Measure by strip or meter before ${time} are over.`,
+  measureNow: ({ day }) => `No pH in ${day}, so nobody can tell. Measure now.`,
   noReadingInTime: ({ time }) =>
     `No pH was measured within ${time}, so nobody can tell. The careful answer is to throw it out.`,
   readingTooLate: ({ line, time }) =>
     `The first reading of ${line} or less came after ${time}; when it got there nobody can tell. The careful answer is to throw it out.`,
   tasteOnly: ({ line }) =>
-    `It tastes ready. Whether it has reached ${line} nobody can tell without a reading: measure it.`,
+    `It tastes ready. Whether it has reached ${line} nobody can tell without a reading. Measure now.`,
   noSign: ({ line, time }) => `Over after ${time}, with no reading of ${line} and no “ready”: throw it out.`,
 } satisfies Record<WaitingReason, (words: Words) => string>;
 
@@ -28,5 +31,5 @@ export function describeWaiting({ reason, allowed, days }: Waiting, decimalComma
   const hours = writeMetric(kitchen.acidityTime.value, 'time', decimalComma);
   const time = allowed ? (days === 1 ? '1 day' : `${days} days`) : hours;
   const sentence: (words: Words) => string = sentences[reason];
-  return sentence({ line: `pH\u00A0${writeTrimmed(kitchen.acidityLine.value, 1, decimalComma)}`, time });
+  return sentence({ line: `pH\u00A0${writeTrimmed(kitchen.acidityLine.value, 1, decimalComma)}`, time, day: hours });
 }

@@ -13,6 +13,7 @@ export type WaitingReason =
   | 'notYet'
   | 'notInTime'
   | 'noReading'
+  | 'measureNow'
   | 'noReadingInTime'
   | 'readingTooLate'
   | 'tasteOnly'
@@ -62,6 +63,7 @@ export function waitingOf(
   const { verdict, reason } = judge(make, typeof measured === 'number' ? measured : null, {
     limit: days * day,
     elapsed,
+    day,
     mayTaste: allowed,
   });
   const last = Math.max(days, ...make.map(({ hours }) => dayOf(hours)));
@@ -71,6 +73,12 @@ export function waitingOf(
   const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
   const ids: readonly CautionId[] = isCarton ? ['waitOnlyCartons'] : ['acidityLine', 'waitOnlyCartons'];
   return { allowed, milk, cautions: ids.flatMap(findText), days, start, lines, verdict, reason };
+}
+
+/** After how many days a carton may be given up, to choose from; more, from an older sheet, only where it is set so. */
+export function daysOffered(set: number): readonly number[] {
+  const offered = Array.from({ length: learning.mostDaysOffered.value }, (_, n) => n + 1);
+  return offered.includes(set) ? offered : [...offered, set];
 }
 
 /** The latest make, those of its looks that have no hours dated by when the grains went in. */
@@ -92,13 +100,14 @@ function dayOf(hours: number): number {
 interface Terms {
   readonly limit: number;
   readonly elapsed: number;
+  readonly day: number;
   readonly mayTaste: boolean;
 }
 
 function judge(
   make: readonly TimedLook[],
   measured: number | null,
-  { limit, elapsed, mayTaste }: Terms,
+  { limit, elapsed, day, mayTaste }: Terms,
 ): Pick<Waiting, 'verdict' | 'reason'> {
   const line = kitchen.acidityLine.value;
   const isOver = elapsed > limit;
@@ -110,7 +119,8 @@ function judge(
     const tastedReady = make.some(({ found, hours }) => found === 'ready' && hours <= limit);
     if (mayTaste && tastedReady) return { verdict: 'cannotTell', reason: 'tasteOnly' };
     if (mayTaste && isOver) return { verdict: 'throwOut', reason: 'noSign' };
-    return { verdict: 'cannotTell', reason: isOver ? 'noReadingInTime' : 'noReading' };
+    if (isOver) return { verdict: 'cannotTell', reason: 'noReadingInTime' };
+    return { verdict: 'cannotTell', reason: elapsed > day ? 'measureNow' : 'noReading' };
   }
   if (last.acidity > line) {
     return isOver || last.hours >= limit

@@ -32,6 +32,7 @@ interface Asked {
 /** What an amount put in each bottle comes to, from texts a cook types; why not, in words, where it can’t be had. */
 export function readAddition(formulation: Formulation, asked: Asked, { cups, decimalComma }: Habits): ReadAddition {
   const habits = { cups, decimalComma };
+  if (asked.id === 'byLabel' && asked.labelSugar.trim() === '') return { ok: false, why: 'Type it from the label.' };
   const read = readQuantity(asked.amount, { kind: 'mass', bareUnit: 'g', also: ['volume'], ...habits });
   if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   const { amount, kind } = read.reading;

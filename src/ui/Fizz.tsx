@@ -36,6 +36,7 @@ export function Fizz({ batch, store }: Props) {
   const fizz = fizzOf(formulation);
   const tight = tightLidOf(formulation);
   const hasBottle = formulation.rows.bottleTime.value !== 0;
+  const isTyped = batch.given.some(({ row }) => row === 'bottleLimit');
   return (
     <section class="time-card fizz" aria-label={`Fizz in the bottles of ${batch.name}`}>
       <h2>
@@ -47,7 +48,7 @@ export function Fizz({ batch, store }: Props) {
       {fizz !== null && (
         <>
           <p role="status" class={`fizz-verdict ${fizz.verdict}`}>
-            <b>{writeVerdict(fizz)}.</b> {explainVerdict(fizz, kitchen)}
+            <b>{writeVerdict(fizz, isTyped)}.</b> {explainVerdict(fizz, kitchen)}
           </p>
           <ol class="fizz-do">
             {adviseFizz(formulation, kitchen).map((line) => (
@@ -55,7 +56,7 @@ export function Fizz({ batch, store }: Props) {
             ))}
           </ol>
           <WaysUnder batch={batch} store={store} />
-          <Gauge fizz={fizz} kitchen={kitchen} />
+          <Gauge fizz={fizz} kitchen={kitchen} isTyped={isTyped} />
           <Warming fizz={fizz} kitchen={kitchen} />
           <p>{explainFizz(fizz, kitchen)}</p>
         </>
@@ -87,23 +88,28 @@ function WaysUnder({ batch, store }: Props) {
 const names = { likely: 'Likely', forgotten: 'If forgotten' } as const;
 
 /** The pressures as bars and the limit as a line over them, on one scale; the figures stand beside, in words. */
-function Gauge({ fizz, kitchen }: { fizz: Fizzing; kitchen: Kitchen }) {
+function Gauge({ fizz, kitchen, isTyped }: { fizz: Fizzing; kitchen: Kitchen; isTyped: boolean }) {
   const { likely, forgotten, limit } = fizz;
-  const picture = drawFizz(likely === null ? null : likely.pressure, forgotten.pressure, limit);
+  const picture = drawFizz(
+    likely === null ? null : likely.pressure,
+    forgotten.pressure,
+    limit,
+    kitchen.leads === 'us' ? 'psi' : 'bar',
+  );
   return (
-    <div class="fizz-gauge" role="img" aria-label={describeFizz(fizz, kitchen)}>
+    <div class="fizz-gauge" role="img" aria-label={describeFizz(fizz, kitchen, isTyped)}>
       {picture.pressures.map((pressure) => (
         <Row key={pressure.id} pressure={pressure} limit={picture.limit} kitchen={kitchen} />
       ))}
       <div class="fizz-scale">
-        {picture.ticks.map(({ bar, left }) => (
-          <span key={bar} style={{ left: `${left}%` }}>
-            {writeTrimmed(bar, 0, kitchen.decimalComma)}
+        {picture.ticks.map(({ at, left }) => (
+          <span key={at} style={{ left: `${left}%` }}>
+            {writeTrimmed(at, 0, kitchen.decimalComma)}
           </span>
         ))}
       </div>
       <p class="fizz-caption">
-        bar
+        {picture.unit}
         {picture.limit !== null && (
           <span class="fizz-key">
             <span class="fizz-limit-mark" /> the maker’s limit, {writePressure(picture.limit.bar, kitchen)}

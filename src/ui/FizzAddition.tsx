@@ -69,6 +69,8 @@ export function FizzAddition({ batch, store }: Props) {
             Use {found.text}
           </button>
         </>
+      ) : id === 'byLabel' && labelSugar.trim() === '' ? (
+        <p role="status">{found.why}</p>
       ) : (
         <p class="problem refusal" role="alert">
           <span>{found.why}</span>

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Batch, Logged } from '../batch/document';
 import { latestFirst } from '../batch/log-edits';
-import { describeEntry, whyNotAcid, whyUnlearned, writeWhen } from '../batch/log-words';
+import { describeEntry, isAcidEnough, whyNotAcid, whyUnlearned, writeWhen } from '../batch/log-words';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import { writeTrimmed } from '../measure/write-quantity';
@@ -46,7 +46,9 @@ export function LogEntries({ batch, store, onChange, onRemove }: Props) {
                 {sour !== null && <span class="log-warning">{sour}</span>}
                 {unlearned !== null && <span class="hint">{unlearned}</span>}
                 <span class="log-acts">
-                  {entry === reading && <TakeReading entry={entry} batch={batch} store={store} />}
+                  {entry === reading && isAcidEnough(entry) && (
+                    <TakeReading entry={entry} batch={batch} store={store} />
+                  )}
                   <button type="button" class="follow" aria-label={`Change ${name}`} onClick={() => onChange(entry)}>
                     Change
                   </button>

@@ -1,12 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import { mostDaysWaiting } from '../batch/document-limits';
 import { now } from '../batch/local-time';
 import { hoursOf, looksOf, openCarton } from '../batch/log-edits';
 import { describeEntry, logSteps } from '../batch/log-words';
 import type { Store } from '../batch/store';
 import { describeOrigin } from '../formula/origin-words';
-import { waitingOf } from '../formula/waiting';
+import { daysOffered, waitingOf } from '../formula/waiting';
 import { describeWaiting } from '../formula/waiting-words';
 
 interface Props {
@@ -16,7 +15,6 @@ interface Props {
 
 const usualDays = 3;
 const minute = 60_000;
-const dayChoices = Array.from({ length: mostDaysWaiting }, (_, n) => n + 1);
 
 /** How long there is waiting for this batch: days only for a heat-treated carton opened for it, up to a stop. */
 export function Waiting({ batch, store }: Props) {
@@ -28,6 +26,7 @@ export function Waiting({ batch, store }: Props) {
   const { log, settings } = store.document.value;
   const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
   const waiting = waitingOf(store.formulationOf(batch), looks, batch.opened ?? null, hoursOf(at));
+  const words = describeWaiting(waiting, settings.decimalComma);
   const open = (days: number | null) =>
     store.takeEdit(
       openCarton(store.document.value, batch.id, days),
@@ -36,6 +35,16 @@ export function Waiting({ batch, store }: Props) {
   return (
     <div class="waiting" id={waitingPlace} tabIndex={-1}>
       <h3>How long to wait</h3>
+      <p role="status" class={`verdict ${waiting.verdict}`}>
+        {waiting.verdict === 'throwOut' ? (
+          <strong>
+            <span aria-hidden="true">✕ </span>
+            {words}
+          </strong>
+        ) : (
+          words
+        )}
+      </p>
       {waiting.milk !== 'homemade' && (
         <label class="pick">
           <input
@@ -54,7 +63,7 @@ export function Waiting({ batch, store }: Props) {
             value={String(waiting.days)}
             onChange={(event) => open(Number(event.currentTarget.value))}
           >
-            {dayChoices.map((days) => (
+            {daysOffered(waiting.days).map((days) => (
               <option key={days} value={String(days)}>
                 {days === 1 ? '1 day' : `${days} days`}
               </option>
@@ -74,9 +83,6 @@ export function Waiting({ batch, store }: Props) {
           ))}
         </ol>
       )}
-      <p role="status" class={`verdict ${waiting.verdict}`}>
-        {describeWaiting(waiting, settings.decimalComma)}
-      </p>
       <ul class="waiting-why">
         {waiting.cautions.map(({ id, text, origin }) => (
           <li key={id}>

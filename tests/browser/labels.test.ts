@@ -80,7 +80,7 @@ describeInBrowser('labels on paper', () => {
         /Saturday almond/g,
         /Made 28 Mar 2026/g,
         /Taste by 3 Apr 2026/g,
-        /Holds a little/g,
+        /May hold more/g,
         /Shelf 2/g,
       ])
         expect(countIn(all, part), String(part)).toBe(25);

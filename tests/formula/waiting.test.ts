@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import type { Look } from '../../src/formula/makes';
-import { waitingOf } from '../../src/formula/waiting';
+import { daysOffered, waitingOf } from '../../src/formula/waiting';
 import { describeWaiting } from '../../src/formula/waiting-words';
 import { sources } from '../../src/reference/sources';
 import { recipeOf, sourceIds } from '../batches';
@@ -150,10 +150,20 @@ describe('describeWaiting', () => {
     expect(say(carton, [look(26)], { days: 1 })).toBe(
       'Over after 1 day, with no reading of pH 4.6 and no “ready”: throw it out.',
     );
-    expect(say(carton, [look(26, null, 'ready')], { days: 3 })).toMatch(/tastes ready.*measure it/);
+    expect(say(carton, [look(26, null, 'ready')], { days: 3 })).toMatch(/tastes ready.*Measure now\.$/);
+  });
+
+  test('says to measure now where a day is over and nothing was measured', () => {
+    expect(judge(carton, [look(24)], { days: 3 })).toBe('cannotTell: noReading');
+    expect(say(carton, [look(26)], { days: 3 })).toBe('No pH in 24 h, so nobody can tell. Measure now.');
   });
 
   test('writes the line with the cook’s comma', () => {
     expect(describeWaiting(waitingOf(almond, [look(26, 5)], null, null), true)).toContain('pH\u00A04,6');
   });
+});
+
+test('a carton is given up after 5 days at most, or after what an older sheet says', () => {
+  expect(daysOffered(3)).toEqual([1, 2, 3, 4, 5]);
+  expect(daysOffered(14)).toEqual([1, 2, 3, 4, 5, 14]);
 });

@@ -21,6 +21,30 @@ describe('the fizz of a bottle', () => {
     ).toMatch(/^Pressure of a sealed bottle/);
   });
 
+  test('says that a limit can’t be read where one is typed', async () => {
+    const { store } = await openSheet();
+    store.typeCell('b1', 'bottleLimit', 'strong');
+    await expect.poll(verdict).toMatch(/^The limit can’t be read: see its field\. Forgotten/);
+  });
+
+  test('is drawn on a scale of psi where US units come first', async () => {
+    const { store } = await openSheet();
+    const scale = async () => textOf((await region()).querySelector('.fizz-caption') ?? document.body);
+    expect(await scale()).toMatch(/^bar/);
+    store.changeSettings({ leads: 'us' });
+    await expect.poll(scale).toMatch(/^psi/);
+  });
+
+  test('works nothing out of a label until its sugars are typed', async () => {
+    const { user } = await openSheet();
+    const fizz = within(await region());
+    await user.selectOptions(fizz.getByLabelText('What'), 'byLabel');
+    const sugars = fizz.getByLabelText<HTMLInputElement>('Sugars in 100 g, by the label');
+    expect(sugars.value).toBe('');
+    expect(fizz.getByText('Type it from the label.')).toBeTruthy();
+    expect(fizz.queryByRole('button', { name: /^Use/ })).toBeNull();
+  });
+
   test('says right after it what to do', async () => {
     await openSheet();
     const lines = within(await region())

@@ -117,6 +117,12 @@ describe('the log', () => {
     expect(log.queryByRole('button', { name: /^Take pH/ })).toBeNull();
   });
 
+  test('does not offer a pH above the usual line as the acidity reached', async () => {
+    const { log } = await openLog((store) => add(store, { found: 'flat', acidity: 5.4 }));
+    expect(log.getByText(/pH 5\.40/)).toBeTruthy();
+    expect(log.queryByRole('button', { name: /^Take pH/ })).toBeNull();
+  });
+
   test('of looks of one minute offers the pH after more hours, and says that taste is no test', async () => {
     const { log, text } = await openLog((store) => {
       add(store, { hours: 12, acidity: 5.2 });
