@@ -17,11 +17,6 @@ export interface LinkedBatch {
 
 export type LinkRead = ({ readonly ok: true } & LinkedBatch) | { readonly ok: false; readonly message: string };
 
-/** Whether an address, or the text of one, has a batch in it. */
-export function hasBatch(text: string): boolean {
-  return text.includes(linkMark);
-}
-
 const mostParts = 5000;
 const sentCell = z.union([
   z.tuple([z.string(), z.string(), z.nullable(z.number())]),

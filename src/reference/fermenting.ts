@@ -18,25 +18,6 @@ const figures = {
   gasConstant: { value: 8.314462618, unit: 'J/(mol·K)', origin: fromMemory('Exact by the definitions of the SI.') },
   atmosphere: { value: 101325, unit: 'Pa', origin: fromMemory('Exact by definition.') },
   zeroCelsius: { value: 273.15, unit: 'K', origin: fromMemory('Exact by definition.') },
-  henry: {
-    value: 3.4e-4,
-    unit: 'mol/(m³·Pa)',
-    low: 3.3e-4,
-    high: 3.4e-4,
-    origin: published('henry-2023', 'carbon dioxide, literature evaluations', 'At 25 °C.'),
-  },
-  henrySlope: {
-    value: 2300,
-    unit: 'K',
-    low: 2300,
-    high: 2400,
-    origin: published('henry-2023', 'carbon dioxide, literature evaluations', 'd ln H / d(1/T).'),
-  },
-  henryTemperature: {
-    value: 298.15,
-    unit: 'K',
-    origin: published('henry-2023', 'reference temperature of the constants'),
-  },
   ethanolActivation: {
     value: 64300,
     unit: 'J/mol',

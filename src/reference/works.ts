@@ -39,12 +39,6 @@ const table = {
     publisher: 'Elsevier',
     seen: 'coefficients as reproduced in a textbook and in independent copies that agree; ash in the copies only',
   },
-  'henry-2023': {
-    title: 'Compilation of Henry’s law constants (version 5.0.0), Atmos. Chem. Phys. 23: 10901–12440',
-    year: '2023',
-    publisher: 'Copernicus',
-    seen: 'full page on carbon dioxide',
-  },
   'carroll-1991': {
     title: 'The solubility of carbon dioxide in water at low pressure, J. Phys. Chem. Ref. Data 20: 1201–1209',
     year: '1991',

@@ -98,24 +98,17 @@ function QuietHours({ store }: { store: Store }) {
   return (
     <fieldset class="timeline-when">
       <legend>Quiet hours</legend>
-      <label>
-        <span>from</span>
-        <input
-          type="time"
-          aria-label="Quiet hours from"
-          value={quiet.from}
-          onChange={(event) => change({ from: event.currentTarget.value })}
-        />
-      </label>
-      <label>
-        <span>to</span>
-        <input
-          type="time"
-          aria-label="Quiet hours to"
-          value={quiet.to}
-          onChange={(event) => change({ to: event.currentTarget.value })}
-        />
-      </label>
+      {(['from', 'to'] as const).map((end) => (
+        <label key={end}>
+          <span>{end}</span>
+          <input
+            type="time"
+            aria-label={`Quiet hours ${end}`}
+            value={quiet[end]}
+            onChange={(event) => change({ [end]: event.currentTarget.value })}
+          />
+        </label>
+      ))}
       {quiet.from === quiet.to && <p class="timeline-since">None: both times are the same.</p>}
     </fieldset>
   );

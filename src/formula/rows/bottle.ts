@@ -1,8 +1,10 @@
 import { fermenting } from '../../reference/fermenting';
+import { molarMasses } from '../../reference/physics';
 import { gasAtPressure, pressureOf, type Sealed, sugarFromGas } from '../models/fizz';
 import { isWithinModels } from '../models/ripening';
 import { outsideModels } from '../outside-models';
 import type { Access, NumericRow } from '../row';
+import { usualRange } from '../usual-range';
 
 function noBottle(x: Access): 'noBottle' | null {
   return x.of('bottleTime') === 0 ? 'noBottle' : null;
@@ -44,8 +46,7 @@ export const bottleTime: NumericRow = {
   typed: 'rate',
   range: { least: 0, most: 1000, zero: true },
   usual: (x) => {
-    const { low, high } = fermenting.bottleTime;
-    return low === undefined || high === undefined || x.of('bottleTime') === 0 ? null : { low, high };
+    return x.of('bottleTime') === 0 ? null : usualRange(fermenting.bottleTime);
   },
   ways: {
     usual: {
@@ -185,8 +186,7 @@ export const bottleSugarMost: NumericRow = {
     underLimit: {
       words:
         'The sugar, left and added together, that would bring a forgotten bottle just to that limit, what the sums leave out taken off it and what is dissolved already counted first; never below 0.',
-      formula:
-        '({limitCounted} × (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat})) − {dissolvedGas}) × 180.156 ÷ 2 ÷ 1000',
+      formula: `({limitCounted} × (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat})) − {dissolvedGas}) × ${molarMasses.hexose.value} ÷ 2 ÷ 1000`,
       rule: (x) => {
         const gas = gasAtPressure(x.of('limitCounted'), sealed(x), x.of('forgottenHeat')) - x.of('dissolvedGas');
         return Math.max(sugarFromGas(gas), 0);

@@ -1,5 +1,6 @@
 import { kitchen } from '../../reference/kitchen';
 import type { Access, NumericRow } from '../row';
+import { usualRange } from '../usual-range';
 
 function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
   if (x.of('fermentable') > 0) return null;
@@ -14,9 +15,7 @@ export const sugarRate: NumericRow = {
   range: { least: 0, most: 300, zero: true },
   absent: absentSweetener,
   usual: (x) => {
-    const { low, high } = kitchen.addedSugar;
-    if (low === undefined || high === undefined || x.of('nativeSugar') > x.c('nativeThreshold')) return null;
-    return { low, high };
+    return x.of('nativeSugar') > x.c('nativeThreshold') ? null : usualRange(kitchen.addedSugar);
   },
   ways: {
     usual: {
@@ -110,10 +109,7 @@ export const grainRate: NumericRow = {
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0.01, most: 1000 },
-  usual: (x) => {
-    const { low, high } = x.choices.grain.dose;
-    return low === undefined || high === undefined ? null : { low, high };
-  },
+  usual: (x) => usualRange(x.choices.grain.dose),
   ways: {
     usual: {
       words: 'The usual dose of this kind of grains, per litre of milk.',

@@ -3,6 +3,7 @@ import { atThisDoseAndSugar } from '../dose-and-sugar';
 import { isWithinModels } from '../models/ripening';
 import { outsideModels } from '../outside-models';
 import type { NumericRow } from '../row';
+import { usualRange } from '../usual-range';
 
 export const roomTemperature: NumericRow = {
   label: 'Room temperature',
@@ -10,10 +11,7 @@ export const roomTemperature: NumericRow = {
   kind: 'temperature',
   typed: 'rate',
   range: { least: -20, most: 60, zero: true },
-  usual: () => {
-    const { low, high } = kitchen.roomTemperature;
-    return low === undefined || high === undefined ? null : { low, high };
-  },
+  usual: () => usualRange(kitchen.roomTemperature),
   ways: { usual: { words: 'The usual room.', formula: '{roomUsual}', rule: (x) => x.c('roomUsual') } },
 };
 

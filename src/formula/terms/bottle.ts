@@ -1,6 +1,7 @@
 import { bottles } from '../../reference/bottles';
 import { carrollHenry, fermenting } from '../../reference/fermenting';
 import { keepingTimes } from '../../reference/keeping';
+import { molarMasses } from '../../reference/physics';
 import { countedUnder } from '../left-out';
 import { gasFromSugar, saturationAt } from '../models/fizz';
 import { isWithinModels, timesAsLong, usedAfter } from '../models/ripening';
@@ -133,8 +134,7 @@ export const bottleTerms = {
       hours: {
         words:
           'What stayed dissolved through straining, and two of gas for each hexose that yeast uses in these hours.',
-        formula:
-          '{carriedOver} × {dissolvedGas} + 2 × 1000 × {yeastShare} × {bottleUsed} × ({sugarLeft} + {bottleSugar}) ÷ 180.156',
+        formula: `{carriedOver} × {dissolvedGas} + 2 × 1000 × {yeastShare} × {bottleUsed} × ({sugarLeft} + {bottleSugar}) ÷ ${molarMasses.hexose.value}`,
         rule: (x) => {
           const used = x.of('bottleUsed') * (x.of('sugarLeft') + x.of('bottleSugar'));
           return x.c('carriedOver') * x.of('dissolvedGas') + gasFromSugar(x.c('yeastShare') * used);
@@ -167,7 +167,7 @@ export const bottleTerms = {
     ways: {
       bound: {
         words: 'All that can be dissolved already, and two of gas for each hexose, all through yeast.',
-        formula: '{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ 180.156',
+        formula: `{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ ${molarMasses.hexose.value}`,
         rule: (x) => x.of('dissolvedGas') + gasFromSugar(x.of('sugarForgotten')),
       },
     },
