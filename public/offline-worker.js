@@ -5,6 +5,7 @@ const pictures = ['icon.svg', 'icon-192.png', 'icon-512.png', 'icon-maskable-512
 const namedForGood = ['', 'manifest.webmanifest', ...pictures];
 // A signal too weak to bring the page is no better than none, and a cook does not wait for it.
 const longestWait = 5000;
+const pausesBeforeForgetting = [0, 200, 1000, 4000];
 
 /** Newest first. */
 async function listOurCaches() {
@@ -17,11 +18,11 @@ async function readHash(text) {
 }
 
 /**
- * Fetches the build that the host has now. A new build has a new list of files, hence another cache. The older ones stay
- * for as long as a page is open that may be of one of them: such a page still loads parts of itself, and is never
- * reloaded from here, since a cook may be typing in it.
+ * Fetches the build that the host has now, and names its cache. A new build has a new list of files, hence another
+ * cache. The older ones stay for as long as a page is open that may be of one of them: such a page still loads parts of
+ * itself, and is never reloaded from here, since a cook may be typing in it.
  */
-async function refresh(opening) {
+async function refresh() {
   const answer = await fetch(new URL('asset-manifest.json', page), { cache: 'no-store' });
   if (!answer.ok) throw new Error(`asset-manifest.json answers ${answer.status}`);
   const text = await answer.text();
@@ -35,14 +36,21 @@ async function refresh(opening) {
   const files = new Set(isComplete ? namedForGood : [...namedForGood, ...built]);
   // All or nothing: the page and its files must come from the same build.
   await cache.addAll([...files].map((file) => new Request(new URL(file, page), { cache: 'no-cache' })));
-  await forgetOlder(name, opening);
+  return name;
 }
 
+/** A page that makes way for the one that opens takes a moment to go, longer than a near host takes to answer. */
 async function forgetOlder(newest, opening) {
-  if ((await listOurCaches()).length < 2) return;
-  const windows = await self.clients.matchAll({ includeUncontrolled: true, type: 'window' });
-  if (windows.some(({ id, url }) => id !== opening && url.startsWith(page))) return;
-  for (const older of await listOurCaches()) if (older !== newest) await caches.delete(older);
+  for (const pause of pausesBeforeForgetting) {
+    await new Promise((resolve) => setTimeout(resolve, pause));
+    const kept = await listOurCaches();
+    const older = kept.includes(newest) ? kept.slice(kept.indexOf(newest) + 1) : [];
+    if (older.length === 0) return;
+    const windows = await self.clients.matchAll({ includeUncontrolled: true, type: 'window' });
+    if (windows.some(({ id, url }) => id !== opening && url.startsWith(page))) continue;
+    for (const name of older) await caches.delete(name);
+    return;
+  }
 }
 
 async function findCached(request) {
@@ -58,7 +66,8 @@ async function navigate(event) {
   try {
     const answer = await fetchInTime(event.request);
     // This file stays the same from build to build, so it is each visit, not the browser, that looks for a new one.
-    event.waitUntil(refresh(event.resultingClientId).catch(() => undefined));
+    const refreshed = refresh().then((newest) => forgetOlder(newest, event.resultingClientId));
+    event.waitUntil(refreshed.catch(() => undefined));
     return answer;
   } catch (error) {
     const cached = await findCached(page);
@@ -77,7 +86,7 @@ async function fetchInTime(request) {
   throw new Error('no answer in time');
 }
 
-self.addEventListener('install', (event) => event.waitUntil(refresh('').then(() => self.skipWaiting())));
+self.addEventListener('install', (event) => event.waitUntil(refresh().then(() => self.skipWaiting())));
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener('fetch', (event) => {
   const { request } = event;

@@ -143,6 +143,13 @@ describeInBrowser('without a network', () => {
       await page.evaluate(() => caches.open('of another page on this host'));
       const before = await listCaches(page);
       rebuild(dist);
+      // The page that makes way is still there when the new build has come, as where the host is near.
+      await page.evaluate(() =>
+        window.addEventListener('pagehide', () => {
+          const gone = performance.now() + 1500;
+          while (performance.now() < gone);
+        }),
+      );
       await page.reload();
       await expect.poll(() => listCaches(page)).not.toEqual(before);
       await expect.poll(async () => (await listCaches(page)).length).toBe(2);
