@@ -5,6 +5,7 @@ import { labelOf } from './labels';
 import { fermentableOf } from './models/blend';
 import { roomForGas } from './models/fizz';
 import type { NumericRowId } from './order';
+import { inOtherDegrees } from './other-degrees';
 import type { Problem } from './problem';
 import { numericRows } from './sheet';
 import { letGo, typedRows, type WayOut } from './way-out';
@@ -39,7 +40,7 @@ function lessAdded({ of }: Formulation): readonly WayOut[] {
  * What the milk may start with, so that all of it would still be under the limit, the most that a table leaves open
  * counted. The liquid is never less than its milk, so that a figure per litre of milk keeps to it. It is said in the
  * row where the sugar is typed; a weight that is what there is sizes the batch, and stays. None where the milk alone
- * brings too much: unsweetened, it goes over as well.
+ * brings too much: unsweetened, it goes over as well; nor where it would be less than a gram.
  */
 function lessAtStart(formulation: Formulation): readonly WayOut[] {
   const { of, evaluation } = formulation;
@@ -54,6 +55,7 @@ function lessAtStart(formulation: Formulation): readonly WayOut[] {
   for (const row of ['sweetenerMass', 'caneEquivalent'] as const) {
     if (!typed.includes(row)) continue;
     const grams = Math.floor((of(row) * rate) / now);
+    if (grams === 0) return [];
     return [{ label: `Use only ${grams} g for “${labelOf(row)}”`, changes: [typeIn(row, grams, 'g')] }];
   }
   if (!typed.includes('startingSugar') && typed.includes('sugarRate')) {
@@ -96,5 +98,9 @@ export function roomWithinModels(
   const nearest = celsius < coolest ? coolest : warmest;
   const degrees = `${nearest} °C (${writeUS(nearest, 'temperature', false) ?? ''})`;
   const label = `I can keep the ${own ? 'bottle' : 'room'} at ${degrees}`;
-  return [{ label, changes: [typeIn(row, nearest, '°C')] }, ...letGo([row], formulation)];
+  return [
+    ...inOtherDegrees(row, celsius),
+    { label, changes: [typeIn(row, nearest, '°C')] },
+    ...letGo([row], formulation),
+  ];
 }

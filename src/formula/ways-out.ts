@@ -2,10 +2,12 @@ import { type JarId, jars } from '../reference/jars';
 import { kitchen } from '../reference/kitchen';
 import { emptierBottle, roomWithinModels, underLimit, unsealed } from './bottle-ways-out';
 import { type Change, changeRecipe } from './change';
+import { isRow } from './evaluate';
 import { type Formulation, formulate } from './formulate';
 import { labelOf } from './labels';
 import { makeFrom } from './on-hand';
 import { amountRows, isMeasuredRow, measuredRows, type NumericRowId, type RowId } from './order';
+import { inOtherDegrees } from './other-degrees';
 import { type Problem, type ProblemCode, severities } from './problem';
 import { numericRows } from './sheet';
 import { letGo, typedRows, type WayOut } from './way-out';
@@ -74,6 +76,9 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
       return [...emptierBottle(problem.least), ...letGo([problem.at], formulation)];
     case 'outsideModels':
       return roomWithinModels(problem, formulation);
+    case 'tooLarge':
+    case 'tooSmall':
+      return [...degreesMeant(problem), ...takeBack(problem.at, formulation)];
     case 'moreThanOnHand':
       return [
         {
@@ -83,10 +88,17 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
         { label: `Forget the ${problem.stock} on hand`, changes: [{ do: 'forget', stock: problem.stock }] },
       ];
     default:
-      return severities[problem.code] === 'refusal'
-        ? [...letGo([problem.at], formulation), ...forgetMeasured([problem.at], formulation)]
-        : [];
+      return severities[problem.code] === 'refusal' ? takeBack(problem.at, formulation) : [];
   }
+}
+
+/** Without what was typed or measured there. */
+function takeBack(row: RowId, formulation: Formulation): readonly WayOut[] {
+  return [...letGo([row], formulation), ...forgetMeasured([row], formulation)];
+}
+
+function degreesMeant({ at, typed, kind }: Extract<Problem, { readonly code: 'tooLarge' | 'tooSmall' }>) {
+  return kind === 'temperature' && isRow(at) ? inOtherDegrees(at, typed) : [];
 }
 
 /** Typed amounts that settle the water ratio between them, and typed amounts that leave the milk its room. */

@@ -60,6 +60,19 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
   }
   const ofBottle = ofBottleAsSaid(label);
   if (ofBottle !== null) return edits.typeCell(before, 'b1', ...ofBottle);
+  const grams = said(/^Use only (\d+ g) for “(.+)”$/);
+  if (grams) return edits.typeCell(before, 'b1', rowLabelled(grams[2]), grams[1] ?? '');
+  const degrees = said(/^Make it ([\d.]+ °[CF])$/);
+  if (degrees) {
+    const ofBottle =
+      problem.at === 'bottlePressureLikely' && first(before).given.some(({ row }) => row === 'bottleTemperature');
+    return edits.typeCell(
+      before,
+      'b1',
+      problem.at === 'bottleTemperature' || ofBottle ? 'bottleTemperature' : 'roomTemperature',
+      degrees[1] ?? '',
+    );
+  }
   const lost = said(/^Forget the (\w+) on hand$/);
   const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
   if (stock === undefined) throw new Error(`who knows what “${label}” does`);
@@ -263,6 +276,27 @@ describe('the ways out', () => {
       'milkVolume',
       'noRoomForMilk',
       [letGo('grainMass')],
+    ],
+    [
+      'of a room too warm for any are the same number in °F, or let it go',
+      given(typed('roomTemperature', 70)),
+      'roomTemperature',
+      'tooLarge',
+      ['Make it 70 °F', letGo('roomTemperature')],
+    ],
+    [
+      'of a room colder than a freezer are the same number in °C',
+      given(typed('roomTemperature', -55 / 9)),
+      'readyTime',
+      'outsideModels',
+      ['Make it 21 °C', 'I can keep the room at 16 °C (61\u00a0°F)', letGo('roomTemperature')],
+    ],
+    [
+      'of a room too warm in either degrees let it go',
+      given(typed('roomTemperature', 100)),
+      'roomTemperature',
+      'tooLarge',
+      [letGo('roomTemperature')],
     ],
     ['of less than none', given(typed('sourceMass', -1)), 'sourceMass', 'negative', [letGo('sourceMass')]],
     ['of what can’t be read', given(typed('sourceMass', null)), 'sourceMass', 'unreadable', [letGo('sourceMass')]],
