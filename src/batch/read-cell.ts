@@ -43,7 +43,7 @@ const usUnits: { readonly [K in Kind]?: UnitId } = {
 
 /** A text typed into a row, read by how this cook measures. */
 export function readText(row: NumericRowId, text: string, settings: Settings): ReadResult {
-  const { kind, weighing, shareOf } = numericRows[row];
+  const { kind, weighing, shareOf, inEach } = numericRows[row];
   const other = otherKinds[kind];
   return readQuantity(text, {
     kind,
@@ -51,6 +51,7 @@ export function readText(row: NumericRowId, text: string, settings: Settings): R
     also: [
       ...(weighing === undefined || other === undefined ? [] : [other]),
       ...(shareOf === undefined ? [] : ['share' as const]),
+      ...(inEach === undefined ? [] : ['mass' as const]),
     ],
     cups: settings.cups,
     decimalComma: settings.decimalComma,

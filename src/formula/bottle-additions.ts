@@ -1,3 +1,4 @@
+import { bottles } from '../reference/bottles';
 import { type SweetenerId, sweeteners } from '../reference/sweeteners';
 import type { Formulation } from './formulate';
 import { fermentableOfOne, weightOf } from './models/blend';
@@ -20,9 +21,9 @@ export function additionName(id: SweetenerId): string {
   return id === 'dates' ? 'Dates, medjool, chopped' : sweeteners[id].name;
 }
 
-/** Weight of a millilitre of it, g, from a published level spoon; null where there is none. */
+/** Weight of a millilitre of it, g: from a published level spoon, or of juice; null where there is none. */
 export function additionWeight(id: AdditionId): number | null {
-  return id === 'byLabel' ? null : weightOf([{ entry: sweeteners[id], share: 1 }]);
+  return id === 'byLabel' ? bottles.fruitWeight.value : weightOf([{ entry: sweeteners[id], share: 1 }]);
 }
 
 export interface BottleAddition {
@@ -30,8 +31,10 @@ export interface BottleAddition {
   readonly hexose: Ranged;
   /** The same per litre of what the bottle holds, g/L. */
   readonly perLitre: Ranged;
-  /** What the bottle is filled with, mL. */
+  /** What the bottle is filled with, what is added and the kefir together, mL. */
   readonly filled: number;
+  /** Whether it leaves the kefir too little room. */
+  readonly crowds: boolean;
 }
 
 /**
@@ -51,7 +54,8 @@ export function addToBottle(
   if (perGram === null || !(grams >= 0) || !Number.isFinite(grams)) return null;
   const filled = whole - empty;
   const hexose = scale(perGram, grams);
-  return { hexose, perLitre: scale(hexose, 1000 / filled), filled };
+  const crowds = id === 'byLabel' && grams / bottles.fruitWeight.value > bottles.mostFruit.value * filled;
+  return { hexose, perLitre: scale(hexose, 1000 / filled), filled, crowds };
 }
 
 function fermentableOf(

@@ -1,18 +1,18 @@
+import { convertNumber, units } from '../measure/units';
 import { writeUS } from '../measure/write-quantity';
 import { bottles } from '../reference/bottles';
 import type { Formulation } from './formulate';
 import { labelOf } from './labels';
 import { fermentableOf } from './models/blend';
-import { roomForGas } from './models/fizz';
+import { fillAtPressure, gasFromSugar } from './models/fizz';
 import type { NumericRowId } from './order';
 import { inOtherDegrees } from './other-degrees';
 import type { Problem } from './problem';
-import { numericRows } from './sheet';
 import { letGo, typedRows, type WayOut } from './way-out';
 
-/** Typing a whole number into a row, in the unit it is held in. */
-function typeIn(row: NumericRowId, amount: number, unit: string): WayOut['changes'][number] {
-  return { do: 'type', row, text: `${amount} ${unit}`, kind: numericRows[row].kind, amount };
+/** Typing a whole number into a row, in a unit whose amount is that number. */
+function typeIn(row: NumericRowId, amount: number, unit: 'g' | 'g/L' | 'mL' | 'h' | '°C'): WayOut['changes'][number] {
+  return { do: 'type', row, text: `${amount} ${unit}`, kind: units[unit].kind, amount };
 }
 
 /** Sealing nothing at all. */
@@ -22,18 +22,42 @@ export const unsealed: readonly WayOut[] = [
 
 /** How a bottle that could go over its limit is kept under it: less added, less at the start, or more left empty. */
 export function underLimit(formulation: Formulation): readonly WayOut[] {
-  return [...lessAdded(formulation), ...lessAtStart(formulation), ...moreEmpty(formulation)];
+  const added = formulation.of('bottleSugar');
+  return [
+    ...lessAdded(formulation),
+    ...lessAtStart(formulation, added),
+    ...(added > 0 ? lessAtStart(formulation, 0).map(withNothingAdded) : []),
+    ...moreEmpty(formulation),
+  ];
 }
 
-function lessAdded({ of }: Formulation): readonly WayOut[] {
+/** Less of what is added, in the words it was typed in: by the litre, or into each bottle. */
+function lessAdded(formulation: Formulation): readonly WayOut[] {
+  const { of } = formulation;
   const added = of('bottleSugar');
   if (!(added > 0)) return [];
-  const allowed = Math.floor(of('bottleSugarMost') - (of('sugarForgotten') - added));
-  const some: readonly WayOut[] =
-    allowed > 0
-      ? [{ label: `Add only ${allowed} g/L to the bottle`, changes: [typeIn('bottleSugar', allowed, 'g/L')] }]
-      : [];
-  return [...some, { label: 'Add nothing to the bottle', changes: [{ do: 'clear', row: 'bottleSugar' }] }];
+  const allowed = of('bottleSugarMost') - (of('sugarForgotten') - added);
+  const grams = Math.floor(convertNumber(allowed * fillOf(formulation), 'mL', 'L'));
+  const perLitre = Math.floor(allowed);
+  const some = isAddedToEach(formulation)
+    ? { amount: grams, label: `Add only ${grams} g of sugar to each bottle`, unit: 'g' as const }
+    : { amount: perLitre, label: `Add only ${perLitre} g/L to the bottle`, unit: 'g/L' as const };
+  return [
+    ...(some.amount > 0 ? [{ label: some.label, changes: [typeIn('bottleSugar', some.amount, some.unit)] }] : []),
+    { label: 'Add nothing to the bottle', changes: [nothingAdded] },
+  ];
+}
+
+const nothingAdded = { do: 'clear', row: 'bottleSugar' } as const;
+
+/** What fills a bottle, mL. */
+function fillOf({ of }: Formulation): number {
+  return of('bottleVolume') - of('bottleHeadspace');
+}
+
+/** Whether what is added was typed as what goes into each bottle: less in the bottle is then no less sugar. */
+function isAddedToEach({ recipe }: Formulation): boolean {
+  return recipe.given.some(({ row, kind }) => row === 'bottleSugar' && kind === 'mass');
 }
 
 /**
@@ -42,7 +66,7 @@ function lessAdded({ of }: Formulation): readonly WayOut[] {
  * row where the sugar is typed; a weight that is what there is sizes the batch, and stays. None where the milk alone
  * brings too much: unsweetened, it goes over as well; nor where it would be less than a gram.
  */
-function lessAtStart(formulation: Formulation): readonly WayOut[] {
+function lessAtStart(formulation: Formulation, added: number): readonly WayOut[] {
   const { of, evaluation } = formulation;
   if (evaluation.standing.values.has('sugarLeft')) return [];
   const typed = ratesOf(formulation);
@@ -50,7 +74,7 @@ function lessAtStart(formulation: Formulation): readonly WayOut[] {
   const { low, value, high } = fermentableOf(formulation.choices.sweetener, formulation.choices.grain.takes);
   const open = value > 0 && high > low ? high / value : 1;
   const unsure = of('sugarUnsure') - now * (open - 1);
-  const rate = (of('bottleSugarMost') - of('bottleSugar') - native - unsure) / open;
+  const rate = (of('bottleSugarMost') - added - native - unsure) / open;
   if (!(rate >= 0) || rate >= now) return [];
   for (const row of ['sweetenerMass', 'caneEquivalent'] as const) {
     if (!typed.includes(row)) continue;
@@ -73,12 +97,25 @@ function ratesOf({ recipe }: Formulation): readonly NumericRowId[] {
   return recipe.given.filter(({ use }) => use !== 'onHand').map(({ row }) => row);
 }
 
-/** The same gas with more room over it: closed form, offered up to half of the bottle. */
-function moreEmpty({ of }: Formulation): readonly WayOut[] {
-  const room = roomForGas(of('gasForgotten'), of('waterShare'), of('forgottenHeat'), of('limitCounted'));
-  const share = room / (1 + room);
-  if (!(share > 0) || share > bottles.mostHeadspace.value) return [];
-  return emptierBottle(share * of('bottleVolume'));
+/** Both at once, where neither is enough. */
+function withNothingAdded({ label, changes }: WayOut): WayOut {
+  return { label: `Add nothing to the bottle, and ${lowerFirst(label)}`, changes: [nothingAdded, ...changes] };
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** The same sugar with more room over it: closed form, offered up to half of the bottle. */
+function moreEmpty(formulation: Formulation): readonly WayOut[] {
+  const { of } = formulation;
+  const volume = of('bottleVolume');
+  const each = isAddedToEach(formulation) ? gasFromSugar(of('bottleSugar')) : 0;
+  const gas = { gas: of('gasForgotten') - each, added: each * fillOf(formulation), volume };
+  const fill = fillAtPressure(gas, of('waterShare'), of('forgottenHeat'), of('limitCounted'));
+  const empty = volume - fill;
+  if (!(empty > 0) || empty > bottles.mostHeadspace.value * volume) return [];
+  return emptierBottle(empty);
 }
 
 /** Leaving at least so much of the bottle empty, in mL. */

@@ -60,13 +60,15 @@ function whyRough(pressure: number, kitchen: Kitchen): string {
 }
 
 /** What to do with sealed bottles, in the order of doing it; short enough to be read with wet hands. */
-export function adviseFizz({ rows }: Formulation, kitchen: Kitchen): readonly string[] {
+export function adviseFizz({ rows, of }: Formulation, kitchen: Kitchen): readonly string[] {
   const { value } = rows.bottleTime;
   const hours = typeof value === 'number' ? ` after ${writeValue(value, 'time', null, kitchen).metric}, sooner` : '';
   return [
     `Chill them${hours} if one gets hard or fizzy. Leave none in the warmth.`,
     'Open each cold, over the sink, in a towel, away from your face.',
-    'For less pressure use less sugar, in the jar and in the bottle.',
+    of('sugarRate') > 0 || of('bottleSugar') > 0
+      ? 'For less pressure use less sugar, in the jar and in the bottle.'
+      : 'All this gas is of the milk’s own sugar. For less pressure leave more of the bottle empty.',
   ];
 }
 

@@ -36,7 +36,8 @@ export function isTypable({ typed }: NumericRow): boolean {
 
 /**
  * A typed amount in the row's own unit: a volume typed for a solid goes through that food's published cup weight, a
- * mass typed for a liquid through its density, a share through the row it is a share of. Gives a problem where what was typed can't stand in this row.
+ * mass typed for a liquid through its density, a share through the row it is a share of, what goes into each bottle
+ * through what fills it. Gives a problem where what was typed can't stand in this row.
  */
 export function readGiven(x: Access, id: NumericRowId, row: NumericRow, typed: Amount): number | Problem {
   if (!isTypable(row)) return { code: 'notTyped', at: id };
@@ -58,11 +59,21 @@ function inRowUnit(
     const whole = x.of(row.shareOf);
     return Number.isNaN(whole) ? { code: 'waits', at: id, for: row.shareOf } : (amount / 100) * whole;
   }
+  if (kind === 'mass' && row.inEach !== undefined) return inEachBottle(x, id, amount);
   const weight = rowWeight(x, row);
   const weighs = (kind === 'volume' && row.kind === 'mass') || (kind === 'mass' && row.kind === 'volume');
   if (!weighs) return { code: 'wrongKind', at: id };
   if (weight === null) return { code: 'noCupWeight', at: id, food: x.choices.source.name };
   return kind === 'volume' ? amount * weight : amount / weight;
+}
+
+/** So many g in each bottle, in g per litre of what fills it; nothing where no bottle is filled. */
+function inEachBottle(x: Access, id: NumericRowId, grams: number): number | Problem {
+  for (const row of ['bottleVolume', 'bottleHeadspace'] as const) {
+    if (Number.isNaN(x.of(row))) return { code: 'waits', at: id, for: row };
+  }
+  const litres = convertNumber(x.of('bottleVolume') - x.of('bottleHeadspace'), 'mL', 'L');
+  return litres > 0 ? grams / litres : 0;
 }
 
 function checkRange(id: NumericRowId, row: NumericRow, value: number): Problem | null {

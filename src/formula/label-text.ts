@@ -82,12 +82,14 @@ function writeLast({ tasteBy, useBy }: LabelDays): string {
   return useBy === null || useBy === tasteBy ? first : `${first}, use up by ${useBy}`;
 }
 
-/** That there is some alcohol; where the estimate can pass the line that law draws, that it may be more than that. */
+/**
+ * That there is some alcohol; where it can pass the line that law draws, or nobody can tell (a bottle outside the models
+ * makes alcohol too), that it may be more than that.
+ */
 function writeAlcohol(formulation: Formulation): string {
-  const fate = fateAfterBottle(formulation) ?? fateOfFirst(formulation);
-  return fate === null || fate.line === 'under'
-    ? 'Holds a little alcohol.'
-    : `May hold more than ${alcoholLine.value} % alcohol.`;
+  const isBottled = formulation.rows.bottleTime.value !== 0;
+  const fate = isBottled ? fateAfterBottle(formulation) : fateOfFirst(formulation);
+  return fate?.line === 'under' ? 'Holds a little alcohol.' : `May hold more than ${alcoholLine.value} % alcohol.`;
 }
 
 function fahrenheitFirst(text: string): string {

@@ -1,8 +1,10 @@
+import { coefficientInEffect } from './coefficients';
 import type { Reduced } from './models/milk';
+import { stagesAt } from './models/milk';
 import { hexosePerSugar } from './models/strain';
 import type { Ranged } from './models/sugar';
 import type { Access } from './row';
-import { compositionInEffect } from './treated';
+import { compositionInEffect, reducedAt, reducedWith, withSugarOfLabel } from './treated';
 
 /** g of hexose per g of the sugar that reaches the milk, with its range where the table does not say which sugars. */
 export function nativeRange(x: Access, reduced: Reduced = x.reduced()): Ranged {
@@ -12,4 +14,38 @@ export function nativeRange(x: Access, reduced: Reduced = x.reduced()): Ranged {
 
 export function nativeFactor(x: Access): number {
   return nativeRange(x).value;
+}
+
+/**
+ * The milk's own sugar, g of hexose per litre of milk, from the least to the most that its table leaves open and, until
+ * the cook has put in what the label says, that such labels say. NaN where there is no milk.
+ */
+export function nativeSugarRange(x: Access): Ranged {
+  const ratio = x.of('waterRatio');
+  const stages = x.stages();
+  const { value, low, high } = nativeRange(x, reducedAt(x, ratio));
+  const perFactor = stages ? (1000 * stages.milkSugars) / stages.milkVolume : Number.NaN;
+  const label = labelsSay(x, ratio);
+  return {
+    value: perFactor * value,
+    low: label ? Math.min(perFactor * low, label.low) : perFactor * low,
+    high: label ? Math.max(perFactor * high, label.high) : perFactor * high,
+  };
+}
+
+/** The same by the least and the most that labels of this kind say; null where there is none or the cook's own is known. */
+function labelsSay(x: Access, ratio: number): { readonly low: number; readonly high: number } | null {
+  if (x.choices.source.label === null) return null;
+  const { low, high } = coefficientInEffect('labelSugar', x.recipe, x.choices);
+  if (low === undefined || high === undefined) return null;
+  return { low: sugarByLabel(x, ratio, low).low, high: sugarByLabel(x, ratio, high).high };
+}
+
+function sugarByLabel(x: Access, ratio: number, labelSugar: number): Ranged {
+  const food = withSugarOfLabel(x, labelSugar);
+  const reduced = reducedWith(x, food, ratio);
+  const stages = stagesAt(reduced, ratio);
+  const factor = hexosePerSugar(food, reduced.strain, null, x.choices.grain.takes);
+  const perFactor = stages ? (1000 * stages.milkSugars) / stages.milkVolume : Number.NaN;
+  return { value: perFactor * factor.value, low: perFactor * factor.low, high: perFactor * factor.high };
 }

@@ -13,11 +13,10 @@ import {
 import type { Evaluation } from './evaluate';
 import { readGiven } from './givens';
 import { fermentableOf } from './models/blend';
-import { nativeRange } from './native';
+import { nativeSugarRange } from './native';
 import { type NumericRowId, type RowId, stockIds, stockRows } from './order';
 import type { Problem } from './problem';
 import { numericRows } from './sheet';
-import { reducedAt } from './treated';
 
 /** What is worth knowing about a number that stands: outside its usual range, several jars, an estimated sugar. */
 export function notesFor(id: RowId, x: Evaluation): readonly Problem[] {
@@ -38,6 +37,12 @@ function moreThanOnHand(id: NumericRowId, x: Evaluation): readonly Problem[] {
 }
 
 const none: readonly Problem[] = [];
+
+/** Whether there is no label to read, or both its figures are the cook’s: a sugar without its serving is a guess. */
+function isLabelRead({ choices, recipe }: Evaluation): boolean {
+  const figures = ['labelSugar', 'labelServing'] as const;
+  return choices.source.label === null || figures.every((id) => recipe.yours[coefficientKey(id, recipe)] !== undefined);
+}
 
 /** Where a refused figure of the cook's own is told of, if it belongs to the kitchen and not to a choice. */
 const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
@@ -90,17 +95,27 @@ function outsideUsual(id: NumericRowId, x: Evaluation): readonly Problem[] {
 }
 
 /** Ends that no kitchen tells apart are not told of. */
-function estimated(at: 'sweetenerMass' | 'startingSugar', low: number, high: number): readonly Problem[] {
+function estimated(
+  at: 'sweetenerMass' | 'startingSugar',
+  low: number,
+  high: number,
+  byLabel = false,
+): readonly Problem[] {
   const [one, other] = [low, high].map((end) => writeMetric(end, numericRows[at].kind, false));
   return high - low < kitchen.agreement.value * high || one === other
     ? none
-    : [{ code: 'sugarEstimated', at, low, high }];
+    : [{ code: 'sugarEstimated', at, low, high, byLabel }];
 }
 
 /** The solubility of gas is published for low pressures only. */
 function beyondFormula(at: 'bottlePressureLikely' | 'bottlePressureForgotten', x: Evaluation): readonly Problem[] {
   const most = carrollHenry.pressureTo;
   return x.of(at) > most ? [{ code: 'beyondFormula', at, most }] : none;
+}
+
+function isOverUnsweetened(x: Evaluation): boolean {
+  const native = (nativeSugarRange(x).high * x.of('milkVolume')) / x.of('liquid');
+  return !x.standing.values.has('sugarLeft') && native > x.of('bottleSugarMost');
 }
 
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
@@ -121,8 +136,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   },
   vessel: (x) => (x.plan.accepted.has('brimful') ? [{ code: 'ownCapacity', at: 'vessel' }] : none),
   source: (x) => {
-    const yours = x.recipe.yours[coefficientKey('labelSugar', x.recipe)];
-    if (x.choices.source.label === null || yours !== undefined) return none;
+    if (isLabelRead(x)) return none;
     return [{ code: 'labelAssumed', at: 'source', sugar: x.c('labelSugar'), serving: x.c('labelServing') }];
   },
   soakWater: (x) => notSoaked('soakWater', x),
@@ -160,12 +174,10 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     return estimated('sweetenerMass', mass / high, mass / low);
   },
   startingSugar: (x) => {
-    const { low, high, value } = nativeRange(x, reducedAt(x, x.of('waterRatio')));
-    const native = x.of('nativeSugar');
-    if (!(high > low) || !(value > 0)) return [];
+    const { low, high } = nativeSugarRange(x);
     const added = x.of('sugarRate');
-    if (Number.isNaN(native) || Number.isNaN(added)) return [];
-    return estimated('startingSugar', added + (native * low) / value, added + (native * high) / value);
+    if (!(high > low) || !Number.isFinite(added)) return none;
+    return estimated('startingSugar', added + low, added + high, !isLabelRead(x));
   },
   readyTime: (x) => {
     const latest = x.of('readyLatest');
@@ -179,7 +191,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const limit = x.of('bottleLimit');
     const rough = beyondFormula('bottlePressureForgotten', x);
     return limit > 0 && x.of('bottlePressureForgotten') > x.of('limitCounted')
-      ? [{ code: 'overLimit', at: 'bottlePressureForgotten', limit }, ...rough]
+      ? [{ code: 'overLimit', at: 'bottlePressureForgotten', limit, unsweetened: isOverUnsweetened(x) }, ...rough]
       : rough;
   },
   bottleSugarMost: (x) => {

@@ -23,6 +23,5 @@ export function inOtherDegrees(row: NumericRowId, celsius: number): readonly Way
 }
 
 function isInTenths(number: number): boolean {
-  const slack = 1e-9; // tolerance
-  return Math.abs(number * 10 - Math.round(number * 10)) < slack;
+  return writeTrimmed(number, 1, false) === writeTrimmed(number, 2, false);
 }

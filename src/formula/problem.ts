@@ -51,7 +51,7 @@ type ProblemBody =
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
   | { readonly code: 'ownWater'; readonly volume: number }
-  | { readonly code: 'sugarEstimated'; readonly low: number; readonly high: number }
+  | { readonly code: 'sugarEstimated'; readonly low: number; readonly high: number; readonly byLabel: boolean }
   | { readonly code: 'nativeCounted'; readonly native: number; readonly lowered: number }
   | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
   | { readonly code: 'measuredImpossible'; readonly planned: number }
@@ -64,7 +64,8 @@ type ProblemBody =
   | { readonly code: 'nothingToRipen' }
   | { readonly code: 'slowerThanLine'; readonly latest: number }
   | { readonly code: 'bottleTooFull'; readonly least: number }
-  | { readonly code: 'overLimit'; readonly limit: number }
+  /** `unsweetened`: so it would be with nothing added, neither to the milk nor to the bottle. */
+  | { readonly code: 'overLimit'; readonly limit: number; readonly unsweetened: boolean }
   | { readonly code: 'noSugarUnderLimit' }
   | { readonly code: 'beyondFormula'; readonly most: number }
   | { readonly code: 'notAcid'; readonly measured: number }

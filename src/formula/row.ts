@@ -60,6 +60,8 @@ export interface NumericRow extends Term {
   readonly weighing?: Weighing;
   /** The row that a share typed here is a share of. */
   readonly shareOf?: NumericRowId;
+  /** A weight typed here is what goes into each bottle, so that another bottle is filled with the same. */
+  readonly inEach?: 'bottle';
   readonly range: { readonly least: number; readonly most: number; readonly whole?: true; readonly zero?: true };
   /** Refuses a typed value that this recipe cannot take. */
   readonly check?: (x: Access, value: number) => Problem | null;

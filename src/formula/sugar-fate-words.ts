@@ -25,13 +25,10 @@ export function fateLines(fate: SugarFate, { decimalComma }: Kitchen): readonly 
     return { label, likely: `${write(likely, places)}\u00A0${unit}`, range };
   };
   const { symbol } = units['g/L'];
-  const { start, native } = fate;
+  const start = line('Sugar at the start', fate.start, symbol);
+  const parts = `${write(fate.native)} of the milk, ${write(Math.max(fate.start.likely - fate.native, 0))} added`;
   return [
-    {
-      label: 'Sugar at the start',
-      likely: `${write(start)}\u00A0${symbol}`,
-      range: `${write(native)} of the milk, ${write(Math.max(start - native, 0))} added`,
-    },
+    { ...start, range: start.range === null ? parts : `${start.range}; likely ${parts}` },
     line('Sugar left', fate.left, symbol),
     line('Lactic acid', fate.lacticAcid, symbol),
     line('Ethanol (alcohol)', fate.ethanol, symbol),

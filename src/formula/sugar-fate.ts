@@ -2,7 +2,9 @@ import { alcoholLine, fermenting, sweetness } from '../reference/fermenting';
 import { molarMasses } from '../reference/physics';
 import { type CoefficientId, coefficientInEffect } from './coefficients';
 import type { Formulation } from './formulate';
+import { fermentableOf } from './models/blend';
 import { isWithinModels, usedAfter } from './models/ripening';
+import { nativeSugarRange } from './native';
 
 export interface Products {
   readonly lacticAcid: number;
@@ -34,8 +36,8 @@ export interface Estimate {
 
 /** Where the sugar of a batch goes, g per litre of kefir as hexose, each an estimate. */
 export interface SugarFate {
-  readonly start: number;
-  /** Of the start, what the milk brings of its own; the rest was added, to the jar or to the bottle. */
+  readonly start: Estimate;
+  /** Of the likely start, what the milk brings of its own; the rest was added, to the jar or to the bottle. */
   readonly native: number;
   readonly used: Estimate;
   readonly left: Estimate;
@@ -52,20 +54,39 @@ export interface SugarFate {
   readonly line: 'under' | 'may reach' | 'over';
 }
 
+type End = keyof Estimate;
+
+/** Sugar at the start, and of each of its ends what is used by each end of the shares; what is not used is left. */
+interface Account {
+  readonly start: Estimate;
+  readonly used: (start: End, share: End) => number;
+}
+
 /** The first ferment until it is ready to taste; null where the batch can't be worked out. */
 export function fateOfFirst(formulation: Formulation): SugarFate | null {
-  const start = formulation.of('drinkSugar');
-  const left = formulation.rows.sugarLeft;
-  if (!Number.isFinite(start)) return null;
-  if (left.status === 'measured' && typeof left.value === 'number') {
-    return fate(formulation, start, exactly(Math.max(start - left.value, 0)));
+  const account = accountOfFirst(formulation);
+  return account === null ? null : fate(formulation, account);
+}
+
+function accountOfFirst(formulation: Formulation): Account | null {
+  const start = drinkSugarRange(formulation);
+  if (!Number.isFinite(start.likely)) return null;
+  const { status, value } = formulation.rows.sugarLeft;
+  if (status === 'measured' && typeof value === 'number') {
+    return { start, used: (end) => Math.max(start[end] - value, 0) };
   }
-  const share = rangeOf(formulation, 'usedWhenReady');
-  return fate(formulation, start, {
-    low: start * share.low,
-    likely: start * share.likely,
-    high: start * share.high,
-  });
+  const shares = rangeOf(formulation, 'usedWhenReady');
+  return { start, used: (end, share) => start[end] * shares[share] };
+}
+
+/** Sugar at the start per litre of liquid, from the least to the most that tables and labels leave open. */
+function drinkSugarRange({ of, evaluation, choices }: Formulation): Estimate {
+  const { low, value } = fermentableOf(choices.sweetener, choices.grain.takes);
+  const added = of('sugarRate') * (value > 0 ? low / value : 1);
+  const least = ((nativeSugarRange(evaluation).low + added) * of('milkVolume')) / of('liquid');
+  const likely = of('drinkSugar');
+  // What was typed for the start can be less than what is believed at the least of the milk’s own.
+  return { low: Math.min(least, likely), likely, high: Math.max(of('drinkSugarMost'), likely) };
 }
 
 /**
@@ -73,7 +94,7 @@ export function fateOfFirst(formulation: Formulation): SugarFate | null {
  * bottle is outside the temperatures of the models. The range of the ready time is that of the first ferment.
  */
 export function fateAfterBottle(formulation: Formulation): SugarFate | null {
-  const first = fateOfFirst(formulation);
+  const first = accountOfFirst(formulation);
   const { bottleTime, bottleSugar, readyTime } = formulation.rows;
   if (!isWithinModels(formulation.of('bottleTemperature'))) return null;
   const ready = formulation.of('bottleReady');
@@ -81,27 +102,33 @@ export function fateAfterBottle(formulation: Formulation): SugarFate | null {
   if (typeof bottleSugar.value !== 'number' || !Number.isFinite(ready) || readyTime.range === null) return null;
   const [hours, added] = [bottleTime.value, bottleSugar.value];
   const pace = rangeOf(formulation, 'withoutGrains');
-  const share = rangeOf(formulation, 'usedWhenReady');
-  const [soonest, likely, latest] = [readyTime.range.low, formulation.of('readyTime'), readyTime.range.high];
-  const inBottle = (end: keyof Estimate, time: number): number =>
-    usedAfter((hours * pace[end]) / ((ready * time) / likely), share[end]);
-  const all = first.start + added;
-  const total = (used: number, more: number): number => used + (all - used) * more;
-  return fate(formulation, all, {
-    low: total(first.used.low, inBottle('low', latest)),
-    likely: total(first.used.likely, inBottle('likely', likely)),
-    high: total(first.used.high, inBottle('high', soonest)),
-  });
+  const shares = rangeOf(formulation, 'usedWhenReady');
+  const likely = formulation.of('readyTime');
+  // The sooner it is ready, the more is used.
+  const times = { low: readyTime.range.high, likely, high: readyTime.range.low };
+  const inBottle = (end: End): number => usedAfter((hours * pace[end]) / ((ready * times[end]) / likely), shares[end]);
+  const { low, high } = first.start;
+  const start = { low: low + added, likely: first.start.likely + added, high: high + added };
+  const used = (end: End, share: End): number => {
+    const before = first.used(end, share);
+    return before + (start[end] - before) * inBottle(share);
+  };
+  return fate(formulation, { start, used });
 }
 
-function fate(formulation: Formulation, start: number, used: Estimate): SugarFate {
+function fate(formulation: Formulation, { start, used: usedBy }: Account): SugarFate {
+  const used = { low: usedBy('low', 'low'), likely: usedBy('likely', 'likely'), high: usedBy('high', 'high') };
+  const left = {
+    low: start.low - usedBy('low', 'high'),
+    likely: start.likely - used.likely,
+    high: start.high - usedBy('high', 'low'),
+  };
   const yeast = rangeOf(formulation, 'yeastShare');
   const least = productsOf(used.low, yeast.low);
   const likely = productsOf(used.likely, yeast.likely);
   const most = productsOf(used.high, yeast.high);
   // The more goes through yeast, the less is left for acid.
   const acid = { low: productsOf(used.low, yeast.high), high: productsOf(used.high, yeast.low) };
-  const left = { low: start - used.high, likely: start - used.likely, high: start - used.low };
   const alcohol = {
     low: abv(least.ethanol),
     likely: abv(likely.ethanol),
@@ -131,10 +158,6 @@ function tasteOf(left: number): string {
 /** Alcohol by volume, %, of so much ethanol in g/L, at 20 °C. */
 function abv(ethanol: number): number {
   return (100 * ethanol) / 1000 / fermenting.ethanolDensity.value;
-}
-
-function exactly(value: number): Estimate {
-  return { low: value, likely: value, high: value };
 }
 
 /** A coefficient in effect with its range; one figure where it is the cook's own. */

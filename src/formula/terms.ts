@@ -3,6 +3,7 @@ import type { Term } from './row';
 import { balanceTerms } from './terms/balance';
 import { bottleTerms } from './terms/bottle';
 import { fillTerms } from './terms/fill';
+import { keepTerms } from './terms/keep';
 import { ripeningTerms } from './terms/ripening';
 import { sugarTerms } from './terms/sugar';
 
@@ -13,4 +14,5 @@ export const intermediates: Readonly<Record<IntermediateId, Term>> = {
   ...sugarTerms,
   ...ripeningTerms,
   ...bottleTerms,
+  ...keepTerms,
 };

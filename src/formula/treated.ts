@@ -14,14 +14,24 @@ export interface TreatedFood {
 /** The composition in effect: the table's, or for a carton the table's with the sugar of its label. */
 export function compositionInEffect(x: Access): Composition {
   const { source } = x.choices;
-  return source.label ? withLabelSugar(source.composition, x.c('labelSugar'), x.c('labelServing')) : source.composition;
+  return source.label ? withSugarOfLabel(x, x.c('labelSugar')) : source.composition;
+}
+
+/** The composition of a carton whose label says so much sugar, g per serving. */
+export function withSugarOfLabel(x: Access, labelSugar: number): Composition {
+  return withLabelSugar(x.choices.source.composition, labelSugar, x.c('labelServing'));
 }
 
 /** The source with how this cook soaks and presses it, ready for the balance, at most `ratio` of its own water used. */
 export function reducedFor(x: Access, ratio: number): Reduced {
+  return reducedWith(x, compositionInEffect(x), ratio);
+}
+
+/** The same with a composition other than that in effect. */
+export function reducedWith(x: Access, food: Composition, ratio: number): Reduced {
   const { source } = x.choices;
   return reduce(
-    strainOf(compositionInEffect(x), {
+    strainOf(food, {
       uptake: x.c('uptake'),
       leaching: x.c('leaching'),
       passing: x.c('passing'),

@@ -100,10 +100,12 @@ const sentences: Sentences = {
     `More than one jar of this kind takes with its headspace, so it is shared among ${write.number(jars, 0)}.`,
   outsideUsual: ({ low, high, kind }, write) => `Usual is ${write(low, kind)} to ${write(high, kind)}.`,
   ownWater: ({ volume }, write) => `Besides its own ${write(volume, 'volume')} of liquid, which goes in first.`,
-  sugarEstimated: ({ low, high }, write) => {
+  sugarEstimated: ({ low, high, byLabel }, write) => {
     const [one, other] = [write(low), write(high)];
     const ends = one === other ? '' : ` It may be ${one} to ${other}.`;
-    return `An estimate: no table gives its sugars one by one.${ends}`;
+    return byLabel
+      ? `An estimate until the working of the source has what the label says.${ends}`
+      : `An estimate: no table gives its sugars one by one.${ends}`;
   },
   nativeCounted: ({ native, lowered }, write) =>
     `Lowered by ${write(lowered)}, since the milk brings ${write(native)} of its own.`,
@@ -111,15 +113,22 @@ const sentences: Sentences = {
   measuredImpossible: () => 'That can’t be, from what went in. Read the scale or jug again.',
   notAcid: ({ measured }, write) =>
     `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
-  outsideModels: ({ celsius, coolest, warmest }, write) =>
-    `At ${write(celsius, 'temperature')} no time can be told: the published models part ways outside ${write(coolest, 'temperature')} to ${write(warmest, 'temperature')}. ${celsius < coolest ? 'Find a warmer place.' : 'Find a cooler place.'}`,
+  outsideModels: ({ at, celsius, coolest, warmest }, write) => {
+    const [typed, least, most] = [celsius, coolest, warmest].map((degrees) => write(degrees, 'temperature'));
+    // A hair outside must not read as the end itself.
+    const shown = typed === least || typed === most ? `${write.number(celsius, 1)}\u00A0°C` : typed;
+    const why = `the published models part ways outside ${least} to ${most}.`;
+    return at === 'bottlePressureLikely'
+      ? `At ${shown} no likely pressure can be told: ${why} What a forgotten bottle can reach still holds.`
+      : `At ${shown} no time can be told: ${why} ${celsius < coolest ? 'Find a warmer place.' : 'Find a cooler place.'}`;
+  },
   nothingToRipen: () => 'There is no fermentable sugar in this milk, so nothing ripens. Add a sweetener.',
   slowerThanLine: (_, write) =>
     `A homemade milk has ${write(defaults.acidityTime.value, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. Find a warmer place, or use more grains.`,
   bottleTooFull: ({ least }, write) =>
     `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
-  overLimit: ({ limit }, write) =>
-    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.`,
+  overLimit: ({ limit, unsweetened }, write) =>
+    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. ${unsweetened ? 'The milk’s own sugar alone is enough for that: seal none of it in this bottle, or measure what sugar is left. Then the first ferment counts.' : 'Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.'}`,
   noSugarUnderLimit: () =>
     'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
   beyondFormula: ({ most }, write) =>

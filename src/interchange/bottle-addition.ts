@@ -11,7 +11,7 @@ export type ReadAddition =
       readonly ok: true;
       readonly grams: number;
       readonly added: BottleAddition;
-      /** What to type as the sugar of the bottle: the high end, since a bottle must bear it. */
+      /** What to type as the sugar in each bottle: the high end, since a bottle must bear it. */
       readonly text: string;
     }
   | { readonly ok: false; readonly why: string };
@@ -32,7 +32,8 @@ interface Asked {
 /** What an amount put in each bottle comes to, from texts a cook types; why not, in words, where it can’t be had. */
 export function readAddition(formulation: Formulation, asked: Asked, { cups, decimalComma }: Habits): ReadAddition {
   const habits = { cups, decimalComma };
-  if (asked.id === 'byLabel' && asked.labelSugar.trim() === '') return { ok: false, why: 'Type it from the label.' };
+  if (asked.id === 'byLabel' && asked.labelSugar.trim() === '')
+    return { ok: false, why: 'Type its sugars in 100 g, from a label or a food table.' };
   const read = readQuantity(asked.amount, { kind: 'mass', bareUnit: 'g', also: ['volume'], ...habits });
   if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   const { amount, kind } = read.reading;
@@ -40,13 +41,14 @@ export function readAddition(formulation: Formulation, asked: Asked, { cups, dec
   const weight = kind === 'volume' ? additionWeight(asked.id) : 1;
   if (weight === null) return { ok: false, why: 'No spoon of this is published. Type its weight, such as 20 g.' };
   const label = asked.id === 'byLabel' ? readLabel(asked.labelSugar, habits) : null;
-  if (label === false) return { ok: false, why: 'Type the sugars in 100 g from the label: a number from 0 to 100.' };
+  if (label === false) return { ok: false, why: 'Type the sugars in 100 g: a number from 0 to 100.' };
   const grams = amount * weight;
   const added = addToBottle(formulation, asked.id, grams, label);
   if (added === null) return { ok: false, why: 'The bottle has no size to fill yet: mend its rows first.' };
+  if (added.crowds) return { ok: false, why: 'That leaves the kefir too little room in the bottle. Use less of it.' };
   const { most } = numericRows.bottleSugar.range;
   if (added.perLitre.high > most) return { ok: false, why: `That is over ${most} g/L, a syrup. Check the amount.` };
-  return { ok: true, grams, added, text: `${writeTrimmed(added.perLitre.high, 1, decimalComma)} g/L` };
+  return { ok: true, grams, added, text: `${writeTrimmed(added.hexose.high, 2, decimalComma)} g` };
 }
 
 function readLabel(text: string, habits: Habits): number | false {

@@ -39,15 +39,15 @@ export function FizzAddition({ batch, store }: Props) {
                 {additionName(one)}
               </option>
             ))}
-            <option value="byLabel">Fruit, juice or else, by its label</option>
+            <option value="byLabel">Fruit, juice or else, by its sugars</option>
           </select>
         </label>
         {id === 'byLabel' && (
           <label>
-            <span>Sugars in 100 g, by the label</span>
+            <span>Sugars in 100 g, by a label or a food table</span>
             <input
               value={labelSugar}
-              placeholder="type it from the label"
+              placeholder="such as 10"
               autocomplete="off"
               onInput={(event) => setLabelSugar(event.currentTarget.value)}
             />
@@ -61,12 +61,12 @@ export function FizzAddition({ batch, store }: Props) {
       {found.ok ? (
         <>
           <p role="status">
-            {write(found.grams, 'mass', kitchen)} in {write(found.added.filled, 'volume', kitchen)} of kefir comes to{' '}
-            <b>{writeRange(found.added.perLitre, kitchen)}</b> of fermentable sugar.{' '}
+            {write(found.grams, 'mass', kitchen)}, and kefir up to {write(found.added.filled, 'volume', kitchen)} in
+            all, comes to <b>{writeRange(found.added.perLitre, kitchen)}</b> of fermentable sugar.{' '}
             {found.added.perLitre.high > found.added.perLitre.low && 'The bottle is counted with the higher.'}
           </p>
           <button type="submit" class="button">
-            Use {found.text}
+            Count {found.text} of sugar in each bottle
           </button>
         </>
       ) : id === 'byLabel' && labelSugar.trim() === '' ? (

@@ -21,10 +21,12 @@ const letGo = (row: NumericRowId) => `Let “${labelOf(row)}” go`;
 const sweetened = limited(typed('startingSugar', 15), typed('bottleSugar', 10));
 
 // By hand for `sweetened`: room for gas at 30 °C 3.006e-4 × 0.90722 + 0.0526316 ÷ (8.314463 × 303.15) = 2.9359e-4
-// mol/(m³·Pa). Of the 10 bar allowed, 9.1929 are counted, as 0.3 + 0.006 × 9.1929² are left out; they hold 269.9, less
-// 38.6 dissolved 231.3 mol/m³, which is 20.83 g/L of hexose. In the liquid there are 14.94 already, so 5.89 may be
-// added, or with 10 added 10.83 there to begin with. All of it, 315.5 mol/m³, is under 9.1929 bar with a gas space of
-// (315.5 ÷ 9.1929e5 − 2.7271e-4) × 2520.5 = 0.1777 per mL: 15.1 % of 500 mL, 75.4 mL.
+// mol/(m³·Pa). Of the 10 bar allowed, 9.1028 are counted, as 0.4 + 0.006 × 9.1028² are left out; they hold 267.2, less
+// 38.6 dissolved 228.6 mol/m³, which is 20.60 g/L of hexose. In the liquid there are 14.94 already, so 5.66 may be
+// added, or with 10 added 10.60 there to begin with. All of it, 315.5 mol/m³, is under 9.1028 bar with a gas space of
+// (315.5 ÷ 9.1028e5 − 2.7271e-4) × 2520.5 = 0.1862 per mL: 15.7 % of 500 mL, 78.5 mL.
+// Where the 10 g/L are 4.75 g in each bottle, a mL of space holds 9.1028e5 ÷ (8.314463 × 303.15) = 361.2 mol/m³, one of
+// liquid 248.2 and has 204.5 of its own: (361.2 × 500 − 111.0 × 475) ÷ (361.2 + 204.5 − 248.2) = 402.8 mL of fill.
 describe('of a bottle over its limit', () => {
   test.each<readonly [string, Recipe, readonly string[]]>([
     [
@@ -34,7 +36,28 @@ describe('of a bottle over its limit', () => {
         'Add only 5 g/L to the bottle',
         'Add nothing to the bottle',
         'Start with only 10 g/L of sugar',
-        'Leave 76 mL of the bottle empty',
+        'Leave 79 mL of the bottle empty',
+        'Leave out the second ferment',
+      ],
+    ],
+    [
+      'what goes into each bottle is less by the bottle, and stays the same in more room',
+      limited(typed('startingSugar', 15), { row: 'bottleSugar', amount: 4.75, kind: 'mass' }),
+      [
+        'Add only 2 g of sugar to each bottle',
+        'Add nothing to the bottle',
+        'Start with only 10 g/L of sugar',
+        'Leave 98 mL of the bottle empty',
+        'Leave out the second ferment',
+      ],
+    ],
+    [
+      'where it is still over with nothing added, less there to begin with as well',
+      limited(typed('startingSugar', 25), { row: 'bottleSugar', amount: 4, kind: 'mass' }),
+      [
+        'Start with only 12 g/L of sugar',
+        'Add nothing to the bottle, and start with only 20 g/L of sugar',
+        'Leave 182 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
@@ -47,21 +70,21 @@ describe('of a bottle over its limit', () => {
       [
         'Add only 10 g/L to the bottle',
         'Add nothing to the bottle',
-        'Leave 196 mL of the bottle empty',
+        'Leave 199 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
     [
       'sugar typed per litre stays in that row',
       limited(typed('sugarRate', 30)),
-      ['Sweeten the milk with only 12 g/L', 'Leave 181 mL of the bottle empty', 'Leave out the second ferment'],
+      ['Sweeten the milk with only 12 g/L', 'Leave 184 mL of the bottle empty', 'Leave out the second ferment'],
     ],
     [
       'a typed weight of sweetener is made less in its own row',
       limited(typed('sweetenerMass', 20)),
       [
         `Use only 8 g for “${labelOf('sweetenerMass')}”`,
-        'Leave 183 mL of the bottle empty',
+        'Leave 186 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
@@ -70,14 +93,14 @@ describe('of a bottle over its limit', () => {
       limited(typed('caneEquivalent', 20)),
       [
         `Use only 8 g for “${labelOf('caneEquivalent')}”`,
-        'Leave 183 mL of the bottle empty',
+        'Leave 186 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
     [
       'a weight that is what there is stays, and sweetens less of a bigger batch',
       limited(onHand('sweetenerMass', 20)),
-      ['Start with only 20 g/L of sugar', 'Leave 157 mL of the bottle empty', 'Leave out the second ferment'],
+      ['Start with only 20 g/L of sugar', 'Leave 159 mL of the bottle empty', 'Leave out the second ferment'],
     ],
     [
       'nothing is sealed where what is dissolved already passes it',

@@ -33,9 +33,9 @@ describe('the verdict in words', () => {
       'Could go over. Forgotten, it can reach some 14 bar (207 psi); its maker allows 6.00 bar (87.0 psi).',
     );
     const weak = [typed('startingSugar', 10)];
-    expect(said(...weak, typed('bottleLimit', 5.3))).toMatch(/^Close\. .+too near to count on: .+up to 0\.4\d bar/);
+    expect(said(...weak, typed('bottleLimit', 5.3))).toMatch(/^Close\. .+too near to count on: .+up to 0\.5\d bar/);
     expect(said(...weak, typed('bottleLimit', 8))).toMatch(
-      /^Holds\. Even forgotten it stays under 8\.00 bar .+: some 5\.\d\d bar .+ what these sums leave out adds up to 0\.4\d bar/,
+      /^Holds\. Even forgotten it stays under 8\.00 bar .+: some 5\.\d\d bar .+ what these sums leave out adds up to 0\.5\d bar/,
     );
     expect(said(typed('bottleLimit', 16))).toMatch(
       /^Can’t be told\. .+some 14 bar .+Over 10 bar .+only rough\. Don’t count on the bottle\.$/,
@@ -83,7 +83,7 @@ test('a place has its temperature both ways, volumes one decimal', () => {
 
 test('what is left out is named with its size', () => {
   expect(spaced(explainFizz(fizz(), metric))).toMatch(
-    /is no upper bound either: .+no gas is ideal are left out, and can add up to 1\.52 bar/,
+    /is no upper bound either: .+no gas is ideal are left out, and can add up to 1\.62 bar/,
   );
 });
 

@@ -39,6 +39,13 @@ describe('a label', () => {
     expect(lineOf(labelOf(weak), 'alcohol')).toBe('Holds a little alcohol.');
   });
 
+  test('takes a bottle that no model covers for one that may hold more', () => {
+    const strong = [typed('startingSugar', 9), typed('bottleSugar', 60), typed('bottleTime', 24)] as const;
+    const hot = { given: [...strong, typed('bottleTemperature', 33)] };
+    expect(fateOfFirst(formulate(recipeOf(hot)))?.line).toBe('under');
+    expect(lineOf(labelOf(hot), 'alcohol')).toBe('May hold more than 0.5 % alcohol.');
+  });
+
   test('speaks of traces of milk with milk grains only', () => {
     expect(lineOf(labelOf({ grains: 'milk' }), 'dairy')).toBe(
       'Traces of milk, from the grains: on the US and EU allergen lists.',

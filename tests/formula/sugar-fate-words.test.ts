@@ -21,6 +21,7 @@ function fateOf(changes: Partial<Recipe> = {}) {
   return fate;
 }
 const added = (rate: number): Partial<Recipe> => ({ source: 'cartonPlain', given: [typed('sugarRate', rate)] });
+const labelRead: Partial<Recipe> = { yours: { 'cartonPlain.labelSugar': { value: 0, how: 'typed' } } };
 
 describe('the account of the sugar', () => {
   test('has a line for each figure, with its range and its unit', () => {
@@ -28,8 +29,15 @@ describe('the account of the sugar', () => {
     const shown = Object.fromEntries(
       lines.map(({ label, likely, range }) => [label, [likely, range].map(String).map(plain)]),
     );
-    const start = fateOf(added(30)).start.toFixed(1);
-    expect(shown['Sugar at the start']).toEqual([`${start} g/L`, `0.0 of the milk, ${start} added`]);
+    const { low, likely, high } = fateOf(added(30)).start;
+    const start = likely.toFixed(1);
+    expect(shown['Sugar at the start']).toEqual([
+      `${start} g/L`,
+      `${low.toFixed(1)} to ${high.toFixed(1)} g/L; likely 0.0 of the milk, ${start} added`,
+    ]);
+    expect(high).toBeGreaterThan(low + 4);
+    const exact = fateLines(fateOf(), kitchen).find(({ label }) => label === 'Sugar at the start');
+    expect(plain(String(exact?.range))).toMatch(/^\d+\.\d of the milk, \d+\.\d added$/);
     expect(shown['Sugar left']?.[0]).toMatch(/^\d+\.\d g\/L$/);
     expect(shown['Sugar left']?.[1]).toMatch(/^\d+\.\d to \d+\.\d g\/L$/);
     expect(shown['The same by volume']?.[0]).toMatch(/^0\.\d\d % ABV$/);
@@ -49,9 +57,9 @@ describe('the account of the sugar', () => {
 
 describe('sweetness', () => {
   test('is said as it likely is, and what else it could be, once each', () => {
-    expect(describeSweetness(fateOf(added(80)))).toBe('Likely clearly sweet.');
-    expect(describeSweetness(fateOf(added(14)))).toBe('Likely tart, with a little sweetness.');
-    expect(describeSweetness(fateOf(added(21)))).toBe(
+    expect(describeSweetness(fateOf({ ...added(80), ...labelRead }))).toBe('Likely clearly sweet.');
+    expect(describeSweetness(fateOf({ ...added(14), ...labelRead }))).toBe('Likely tart, with a little sweetness.');
+    expect(describeSweetness(fateOf({ ...added(21), ...labelRead }))).toBe(
       'Likely balanced, sweet and sour. It could also be tart, with a little sweetness.',
     );
   });

@@ -58,6 +58,11 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
     const chosen = edits.choose(cleared, 'b1', 'vessel', vessel);
     return takes[3] === undefined ? chosen : edits.typeCell(chosen, 'b1', 'vesselCount', takes[3]);
   }
+  const nothingToo = said(/^Add nothing to the bottle, and (.)(.+)$/);
+  if (nothingToo) {
+    const cleared = edits.clearCell(before, 'b1', 'bottleSugar');
+    return doAsSaid(`${nothingToo[1]?.toUpperCase()}${nothingToo[2]}`, problem, cleared);
+  }
   const ofBottle = ofBottleAsSaid(label);
   if (ofBottle !== null) return edits.typeCell(before, 'b1', ...ofBottle);
   const grams = said(/^Use only (\d+ g) for “(.+)”$/);
@@ -82,6 +87,7 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
 
 const bottleLabels: readonly (readonly [RegExp, NumericRowId, string])[] = [
   [/^Add only (\d+) g\/L to the bottle$/, 'bottleSugar', 'g/L'],
+  [/^Add only (\d+) g of sugar to each bottle$/, 'bottleSugar', 'g'],
   [/^Start with only (\d+) g\/L of sugar$/, 'startingSugar', 'g/L'],
   [/^Sweeten the milk with only (\d+) g\/L$/, 'sugarRate', 'g/L'],
   [/^Leave (\d+) mL of the bottle empty$/, 'bottleHeadspace', 'mL'],

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { demo } from '../../src/batch/demo';
+import { readCell } from '../../src/batch/read-cell';
 import type { AdditionId } from '../../src/formula/bottle-additions';
 import { formulate } from '../../src/formula/formulate';
+import type { Recipe } from '../../src/formula/recipe';
 import { readAddition } from '../../src/interchange/bottle-addition';
-import { readQuantity } from '../../src/measure/read-quantity';
 import { recipeOf, typed } from '../batches';
+import { codesAt } from '../results';
 
 const plain = formulate(recipeOf());
 const habits = { cups: 'us', decimalComma: false } as const;
@@ -16,30 +19,50 @@ const why = (id: AdditionId, amount: string, labelSugar = ''): string => {
 
 describe('what goes into a bottle', () => {
   test('is typed in grams, or bare, or by the spoon', () => {
-    // 4.2 g of sugar in a teaspoon: 4.2 × 1.05052 ÷ 0.475 = 9.289 g/L.
-    expect(read('caneWhite', '1 tsp')).toMatchObject({ ok: true, text: '9.3 g/L' });
-    expect(read('caneWhite', '4.2')).toMatchObject({ ok: true, grams: 4.2, text: '9.3 g/L' });
-    expect(read('caneWhite', '4.2 g')).toMatchObject({ ok: true, text: '9.3 g/L' });
+    // 4.2 g of sugar in a teaspoon: 4.2 × 1.05052 ÷ 0.475 = 9.289 g/L, or 4.412 g in the bottle.
+    expect(read('caneWhite', '1 tsp')).toMatchObject({ ok: true, text: '4.41 g' });
+    expect(read('caneWhite', '4.2')).toMatchObject({ ok: true, grams: 4.2, text: '4.41 g' });
+    expect(read('caneWhite', '4.2 g')).toMatchObject({ ok: true, text: '4.41 g' });
   });
 
-  test('by a label counts with the higher end: 50 g at 10 g in 100 g is 11.1 g/L at most', () => {
-    expect(read('byLabel', '50 g', '10')).toMatchObject({ ok: true, text: '11.1 g/L' });
+  test('by a label counts with the higher end: 50 g at 10 g in 100 g is 5.26 g at most', () => {
+    expect(read('byLabel', '50 g', '10')).toMatchObject({ ok: true, text: '5.26 g' });
   });
 
   test('of nothing is nothing', () => {
-    expect(read('caneWhite', '0 g')).toMatchObject({ ok: true, text: '0 g/L' });
+    expect(read('caneWhite', '0 g')).toMatchObject({ ok: true, text: '0 g' });
   });
 
   test('is written so that the sheet reads it, with a comma too', () => {
     const found = readAddition(
       plain,
-      { id: 'honey', amount: '7,3 g', labelSugar: '' },
+      { id: 'honey', amount: '7,4 g', labelSugar: '' },
       { cups: 'us', decimalComma: true },
     );
     const text = found.ok ? found.text : expect.fail(found.why);
-    const again = readQuantity(text, { kind: 'concentration', bareUnit: 'g/L', cups: 'us', decimalComma: true });
-    expect(again).toMatchObject({ ok: true, reading: { kind: 'concentration' } });
-    expect(text).toMatch(/^\d+,\d g\/L$/);
+    const cell = readCell('bottleSugar', text, { ...demo.settings, decimalComma: true });
+    expect(cell).toMatchObject({ kind: 'mass', amount: expect.closeTo(found.ok ? found.added.hexose.high : 0, 2) });
+    expect(text).toMatch(/^\d+,\d\d? g$/);
+  });
+
+  test('stays the same in a bottle of another size', () => {
+    const each = { row: 'bottleSugar', amount: 8.82, kind: 'mass' } as const;
+    const sugar = (...cells: Recipe['given']) => formulate(recipeOf({ given: [each, ...cells] })).of('bottleSugar');
+    expect(sugar()).toBeCloseTo(8.82 / 0.475, 9);
+    expect(sugar(typed('bottleVolume', 250))).toBeCloseTo(8.82 / 0.2375, 9);
+    expect(sugar(typed('bottleHeadspace', 159))).toBeCloseTo(8.82 / 0.341, 9);
+    expect(sugar(typed('bottleTime', 0))).toBe(0);
+    expect(codesAt(formulate(recipeOf({ given: [each, typed('bottleVolume', -1)] })), 'bottleSugar')).toEqual([
+      'waits',
+    ]);
+  });
+
+  test('of juice is read by the spoon too, heavier than water', () => {
+    expect(read('byLabel', '50 mL', '10')).toMatchObject({ ok: true, grams: 52.5 });
+  });
+
+  test('must leave the kefir its room', () => {
+    expect(why('byLabel', '400 g', '10')).toMatch(/too little room/);
   });
 
   test.each([
@@ -47,8 +70,7 @@ describe('what goes into a bottle', () => {
     ['caneWhite', '-5 g', '', /minus sign/],
     ['caneWhite', '5 kg', '', /over 300 g\/L/],
     ['dates', '1 tbsp', '', /weight, such as 20 g/],
-    ['byLabel', '2 tbsp', '10', /weight, such as 20 g/],
-    ['byLabel', '20 g', '', /from the label/],
+    ['byLabel', '20 g', '', /from a label or a food table/],
     ['byLabel', '20 g', '140', /from 0 to 100/],
   ] as const)('of %s, %j, label %j is refused in words', (id, amount, label, words) => {
     expect(why(id, amount, label)).toMatch(words);

@@ -39,9 +39,9 @@ describe('the fizz of a bottle', () => {
     const { user } = await openSheet();
     const fizz = within(await region());
     await user.selectOptions(fizz.getByLabelText('What'), 'byLabel');
-    const sugars = fizz.getByLabelText<HTMLInputElement>('Sugars in 100 g, by the label');
+    const sugars = fizz.getByLabelText<HTMLInputElement>('Sugars in 100 g, by a label or a food table');
     expect(sugars.value).toBe('');
-    expect(fizz.getByText('Type it from the label.')).toBeTruthy();
+    expect(fizz.getByText('Type its sugars in 100 g, from a label or a food table.')).toBeTruthy();
     expect(fizz.queryByRole('button', { name: /^Use/ })).toBeNull();
   });
 
@@ -72,8 +72,8 @@ describe('the fizz of a bottle', () => {
     const amount = within(await region()).getByLabelText('How much in each bottle');
     await user.clear(amount);
     await user.type(amount, '4.2 g');
-    await user.click(within(await region()).getByRole('button', { name: 'Use 9.3 g/L' }));
-    expect(amountOf('bottleSugar')).toBe(9.3);
+    await user.click(within(await region()).getByRole('button', { name: 'Count 4.41 g of sugar in each bottle' }));
+    expect(amountOf('bottleSugar')).toBeCloseTo(4.41 / 0.475, 9);
     expect(store.undoName.value).toBe('Add 4.2 g of cane sugar, white to each bottle');
     store.undo();
     expect(amountOf('bottleSugar')).toBe(0);

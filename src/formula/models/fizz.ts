@@ -61,10 +61,19 @@ export function gasAtPressure(bar: number, sealed: Sealed, celsius: number): num
   return bar * pascalPerBar * capacity(sealed, celsius);
 }
 
-/** The gas space per liquid that keeps so much gas (mol per m³ of liquid) at a gauge pressure in bar; below 0 for none. */
-export function roomForGas(gas: number, water: number, celsius: number, bar: number): number {
-  const kelvin = celsius + fermenting.zeroCelsius.value;
-  return (gas / (bar * pascalPerBar) - henryAt(celsius) * water) * fermenting.gasConstant.value * kelvin;
+/**
+ * What may fill a sealed bottle of `volume` mL at a gauge pressure in bar, mL, where the liquid brings `gas` mol per m³
+ * and what is put into the bottle `added` µmol besides, however full it is. Not above 0 where there is no such fill.
+ */
+export function fillAtPressure(
+  { gas, added, volume }: { readonly gas: number; readonly added: number; readonly volume: number },
+  water: number,
+  celsius: number,
+  bar: number,
+): number {
+  const pascal = bar * pascalPerBar;
+  const perSpace = pascal / (fermenting.gasConstant.value * (celsius + fermenting.zeroCelsius.value));
+  return (perSpace * volume - added) / (perSpace + gas - pascal * henryAt(celsius) * water);
 }
 
 /** How that gas is shared at a gauge pressure, mol per m³ of liquid. */

@@ -35,6 +35,7 @@ export const bottleSugar: NumericRow = {
   symbol: 's₂',
   kind: 'concentration',
   typed: 'rate',
+  inEach: 'bottle',
   range: { least: 0, most: 300, zero: true },
   ways: { none: { words: 'Nothing, unless you say otherwise.', formula: '0', rule: () => 0 } },
 };

@@ -1,19 +1,12 @@
 import { bottles } from '../../reference/bottles';
 import { carrollHenry, fermenting } from '../../reference/fermenting';
-import { keepingTimes } from '../../reference/keeping';
 import { molarMasses } from '../../reference/physics';
 import { countedUnder } from '../left-out';
 import { gasFromSugar, saturationAt } from '../models/fizz';
 import { isWithinModels, timesAsLong, usedAfter } from '../models/ripening';
-import type { Access, Term } from '../row';
+import type { Term } from '../row';
 
-/** Kept as a share of the time in effect, so that a figure of the cook's own moves the range with it. */
-function keeps(x: Access, end: 'low' | 'high'): number {
-  const { value, low = value, high = value } = keepingTimes[x.choices.source.family];
-  return (x.of('keepDays') * (end === 'low' ? low : high)) / value;
-}
-
-/** What a sealed bottle comes from, and how long the kefir keeps. */
+/** What a sealed bottle comes from. */
 export const bottleTerms = {
   liquid: {
     label: 'Liquid in the jars, the room of the grains taken off',
@@ -195,32 +188,6 @@ export const bottleTerms = {
         words: 'The warmer of the bottle’s temperature and a warm kitchen.',
         formula: 'the warmer of {bottleTemperature} and a warm kitchen',
         rule: (x) => Math.max(x.of('bottleTemperature'), fermenting.forgottenTemperature.value),
-      },
-    },
-  },
-  keepLeast: {
-    label: 'Keeps at the least',
-    symbol: 'K₋',
-    kind: 'count',
-    unit: 'days',
-    ways: {
-      usual: {
-        words: 'The short end of what is usual.',
-        formula: '{keepDays} × low ÷ usual',
-        rule: (x) => keeps(x, 'low'),
-      },
-    },
-  },
-  keepMost: {
-    label: 'Keeps at the most',
-    symbol: 'K₊',
-    kind: 'count',
-    unit: 'days',
-    ways: {
-      usual: {
-        words: 'The long end of what is usual.',
-        formula: '{keepDays} × high ÷ usual',
-        rule: (x) => keeps(x, 'high'),
       },
     },
   },

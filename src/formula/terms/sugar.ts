@@ -1,9 +1,8 @@
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOf, roomOf, weightOf } from '../models/blend';
 import type { Ranged } from '../models/sugar';
-import { nativeRange } from '../native';
+import { nativeSugarRange } from '../native';
 import type { Term } from '../row';
-import { reducedAt } from '../treated';
 
 /** How much more there may be than the likely figure, as a share of it. */
 function openShare({ value, high }: Ranged): number {
@@ -23,11 +22,7 @@ export const sugarTerms = {
       balance: {
         words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
         formula: '1000 × sugars in the milk × hexose per sugar ÷ {milkPerGram}',
-        rule: (x) => {
-          const stages = x.stages();
-          const factor = nativeRange(x, reducedAt(x, x.of('waterRatio'))).value;
-          return stages ? (1000 * stages.milkSugars * factor) / stages.milkVolume : Number.NaN;
-        },
+        rule: (x) => nativeSugarRange(x).value,
       },
     },
   },
@@ -56,12 +51,13 @@ export const sugarTerms = {
     ways: {
       ranges: {
         words:
-          'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are; 0 where it does.',
-        formula: '{nativeSugar} × (most ÷ likely − 1) of the milk + {sugarRate} × (most ÷ likely − 1) of the sweetener',
+          'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are, or a label has not been read; 0 where it is known.',
+        formula: 'the most of the milk’s own − {nativeSugar} + {sugarRate} × (most ÷ likely − 1) of the sweetener',
         rule: (x) => {
-          const milk = openShare(nativeRange(x, reducedAt(x, x.of('waterRatio'))));
-          const sweetener = openShare(fermentableOf(x.choices.sweetener, x.choices.grain.takes));
-          return x.of('nativeSugar') * milk + x.of('sugarRate') * sweetener;
+          const { value, high } = nativeSugarRange(x);
+          return (
+            high - value + x.of('sugarRate') * openShare(fermentableOf(x.choices.sweetener, x.choices.grain.takes))
+          );
         },
       },
     },

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  fillAtPressure,
   gasAtPressure,
   gasFromSugar,
   henryAt,
   pressureOf,
-  roomForGas,
   saturationAt,
   shareGas,
   sugarFromGas,
@@ -60,17 +60,22 @@ describe('a sealed bottle', () => {
     );
   });
 
-  test('has the gas space that keeps its gas at that pressure', () => {
+  test('of 500 mL has the fill that gave its pressure, also where some of the gas is of what is put in it', () => {
     fc.assert(
-      fc.property(anySealed, anyGas, anyCelsius, (sealed, gas, celsius) => {
+      fc.property(anySealed, anyGas, share(0, 1), anyCelsius, (sealed, gas, ofLiquid, celsius) => {
         const bar = pressureOf(gas, sealed, celsius);
-        expect(Math.abs(roomForGas(gas, sealed.water, celsius, bar) - sealed.room)).toBeLessThan(1e-9);
+        const volume = 500;
+        const fill = volume / (1 + sealed.room);
+        const made = { gas: gas * ofLiquid, added: gas * (1 - ofLiquid) * fill, volume };
+        expect(fillAtPressure(made, sealed.water, celsius, bar) / fill).toBeCloseTo(1, 6);
       }),
     );
   });
 
-  test('needs no gas space where the water alone takes it all', () => {
-    expect(roomForGas(10, 1, 20, 5)).toBeLessThan(0);
+  // 416 mol/m³ of liquid and 20 000 µmol put in, at 30 °C and 6 bar: each mL of space holds 6e5 ÷ (8.314463 × 303.15)
+  // = 238.045 mol/m³, each of water 3.006e-4 × 6e5 = 180.4. (238.045 × 500 − 20 000) ÷ (238.045 + 416 − 180.4) = 209.1.
+  test('is filled to 209 mL of 500, by hand', () => {
+    expect(fillAtPressure({ gas: 416, added: 20_000, volume: 500 }, 1, 30, 6)).toBeCloseTo(209.1, 0);
   });
 
   test('is harder with more sugar', () => {

@@ -96,6 +96,8 @@ describe('the ready time', () => {
     const formulation = formulate(recipeOf({ source: 'cartonPlain', given: [typed('sugarRate', 0)] }));
     expect(codesAt(formulation, 'readyTime')).toEqual(['nothingToRipen']);
     expect(formulation.rows.readyTime.value).toBeNull();
+    const trace = formulate(recipeOf({ given: [typed('startingSugar', 5e-324)], source: 'cartonPlain' }));
+    expect(codesAt(trace, 'readyTime')).toEqual(['nothingToRipen']);
   });
 
   test('can’t be typed', () => {

@@ -102,11 +102,3 @@ describe('a forgotten bottle', () => {
     );
   });
 });
-
-test('days in the fridge lie between the ends of what is usual, and move with a figure of one’s own', () => {
-  expect(of()('keepLeast')).toBe(6);
-  expect(of()('keepMost')).toBe(8);
-  const yours = { 'almond.keepUsual': { value: 3.5, how: 'typed' } } as const;
-  const { of: term } = formulate(recipeOf({ yours }));
-  expect([term('keepLeast'), term('keepMost')]).toEqual([3, 4]);
-});

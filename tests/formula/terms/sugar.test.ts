@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
-import { nativeRange } from '../../../src/formula/native';
+import { nativeRange, nativeSugarRange } from '../../../src/formula/native';
+import type { Recipe } from '../../../src/formula/recipe';
 import { recipeOf, typed } from '../../batches';
 
 describe('native sugar', () => {
@@ -52,5 +53,28 @@ describe('the sweetener', () => {
 
   test('compares with cane sugar of 99.8 g sucrose: 0.998 × 1.05263 = 1.05052', () => {
     expect(formulate(recipeOf()).of('caneFermentable')).toBeCloseTo(1.050524, 6);
+  });
+
+  test('of a carton may be all that such labels say, until both figures of its label are typed', () => {
+    const of = (yours: Recipe['yours'] = {}) => formulate(recipeOf({ source: 'cartonSweetened', yours }));
+    const unread = nativeSugarRange(of().evaluation);
+    // 4 g all single sugars to 13 g all double ones, in 240 mL.
+    expect(unread.low).toBeCloseTo((1000 * 4) / 240, 3);
+    expect(unread.high).toBeCloseTo((1000 * 13 * 1.05263) / 240, 3);
+    expect(of().of('sugarUnsure')).toBeCloseTo(unread.high - unread.value, 9);
+    const read = of({ 'cartonSweetened.labelSugar': { value: 7, how: 'typed' } });
+    expect(read.of('sugarUnsure')).toBeCloseTo((1000 * 7 * (1.05263 - 1.026315)) / 240, 3);
+  });
+
+  test('of a carton called unsweetened may be a gram in its cup', () => {
+    expect(formulate(recipeOf({ source: 'cartonPlain' })).of('sugarUnsure')).toBeCloseTo((1000 * 1.05263) / 240, 3);
+  });
+
+  test('of a carton let down is thinned with it', () => {
+    const whole = formulate(recipeOf({ source: 'cartonSweetened' }));
+    const half = formulate(recipeOf({ source: 'cartonSweetened', given: [typed('waterRatio', 1)] }));
+    const [one, other] = [whole, half].map(({ evaluation }) => nativeSugarRange(evaluation));
+    expect((other?.high ?? 0) / (one?.high ?? 0)).toBeCloseTo((other?.value ?? 0) / (one?.value ?? 0), 2);
+    expect(other?.high).toBeLessThan(0.52 * (one?.high ?? 0));
   });
 });
