@@ -1,3 +1,4 @@
+import { cartonWaiting } from '../reference/carton-waiting';
 import { type CautionId, cautions } from '../reference/cautions';
 import { kitchen } from '../reference/kitchen';
 import { learning } from '../reference/pace';
@@ -16,6 +17,7 @@ export type WaitingReason =
   | 'measureNow'
   | 'noReadingInTime'
   | 'readingTooLate'
+  | 'undatedReading'
   | 'tasteOnly'
   | 'noSign';
 
@@ -41,8 +43,9 @@ export interface Waiting {
  * `opened` says that a heat-treated carton was opened for it, `now` is on the clock of the looks, null to leave it out.
  *
  * Only a strip or a meter says that it is acid enough: the last reading at the usual line or below, and one such within
- * the time. A milk that is not a carton opened for this batch has `acidityTime`. Without a reading nobody can tell; but
- * a carton that neither was read acid nor tasted ready in its days is thrown out.
+ * the time. A milk that is not a carton opened for this batch has `acidityTime`. Without a reading nobody can tell, nor
+ * from one of which nobody says when it was taken; but a carton that neither was read acid nor tasted ready in its days
+ * is thrown out.
  */
 export function waitingOf(
   { choices, rows }: Formulation,
@@ -52,15 +55,17 @@ export function waitingOf(
 ): Waiting {
   const isCarton = choices.source.family === 'carton';
   const allowed = isCarton && opened !== null;
-  const slack = allowed ? learning.sameCarton.value : learning.sameMake.value;
+  const slack = allowed ? cartonWaiting.sameCarton.value : learning.sameMake.value;
   const day = kitchen.acidityTime.value;
   const days = allowed ? opened.days : 1;
   const make = datedMake(looks, slack);
   const [first] = make;
   const start = first === undefined ? null : startOf(first);
   const elapsed = Math.max(make.at(-1)?.hours ?? 0, start === null || now === null ? 0 : now - start);
-  const measured = rows.finalPH.value;
-  const { verdict, reason } = judge(make, typeof measured === 'number' ? measured : null, {
+  const { value } = rows.finalPH;
+  const measured = typeof value === 'number' ? value : null;
+  const undated = make.length === 0 ? latestAcidity(looks) : null;
+  const { verdict, reason } = judge(make, undated ?? measured, {
     limit: days * day,
     elapsed,
     day,
@@ -77,7 +82,7 @@ export function waitingOf(
 
 /** After how many days a carton may be given up, to choose from; more, from an older sheet, only where it is set so. */
 export function daysOffered(set: number): readonly number[] {
-  const offered = Array.from({ length: learning.mostDaysOffered.value }, (_, n) => n + 1);
+  const offered = Array.from({ length: cartonWaiting.mostDaysOffered.value }, (_, n) => n + 1);
   return offered.includes(set) ? offered : [...offered, set];
 }
 
@@ -90,6 +95,14 @@ function datedMake(looks: readonly Look[], slack: number): readonly TimedLook[] 
   const undated = looks.filter(({ hours, at }) => hours === null && at >= start);
   const dated = undated.map((look) => ({ ...look, hours: look.at - start }));
   return [...make, ...dated].sort((one, other) => one.hours - other.hours);
+}
+
+/** The pH of the latest look that has one, the higher of two at one time; null where none has. */
+function latestAcidity(looks: readonly Look[]): number | null {
+  const read = looks.flatMap(({ at, acidity }) => (acidity === null ? [] : [{ at, acidity }]));
+  const latest = Math.max(...read.map(({ at }) => at));
+  const found = read.filter(({ at }) => at === latest).map(({ acidity }) => acidity);
+  return found.length === 0 ? null : Math.max(...found);
 }
 
 /** A look at 24 h is of the first day still. */
@@ -106,14 +119,18 @@ interface Terms {
 
 function judge(
   make: readonly TimedLook[],
-  measured: number | null,
+  undated: number | null,
   { limit, elapsed, day, mayTaste }: Terms,
 ): Pick<Waiting, 'verdict' | 'reason'> {
   const line = kitchen.acidityLine.value;
   const isOver = elapsed > limit;
   const readings = make.flatMap(({ hours, acidity }) => (acidity === null ? [] : [{ hours, acidity }]));
-  // What stands in the sheet has no hour of its own: it is as old as the make, and counts where the log has no reading.
-  if (readings.length === 0 && measured !== null) readings.push({ hours: elapsed, acidity: measured });
+  // What stands in the sheet has no hour of its own, and counts where the log has no reading. Still above the line it
+  // says that the line was not reached before now, however old it is; at the line it says nothing of when.
+  if (readings.length === 0 && undated !== null) {
+    if (undated <= line) return { verdict: 'cannotTell', reason: 'undatedReading' };
+    readings.push({ hours: elapsed, acidity: undated });
+  }
   const last = readings.at(-1);
   if (last === undefined) {
     const tastedReady = make.some(({ found, hours }) => found === 'ready' && hours <= limit);

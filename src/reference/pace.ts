@@ -47,18 +47,6 @@ const table = {
     unit: 'h',
     origin: judgement('Looks written down within a quarter of an hour, with no time of their own, are of one make.'),
   },
-  sameCarton: {
-    value: 24,
-    unit: 'h',
-    origin: judgement('Over days of waiting the hours are noted more roughly still.'),
-  },
-  mostDaysOffered: {
-    value: 5,
-    unit: 'days',
-    origin: judgement(
-      'A carton that has not turned acid in five days is given up: what spoils it had as long. No figure was found.',
-    ),
-  },
 } satisfies Record<string, Coefficient>;
 
 /** What learning how fast a kitchen ferments rests on. Spreads are standard deviations of the logarithm of a time. */

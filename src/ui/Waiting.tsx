@@ -7,13 +7,13 @@ import type { Store } from '../batch/store';
 import { describeOrigin } from '../formula/origin-words';
 import { daysOffered, waitingOf } from '../formula/waiting';
 import { describeWaiting } from '../formula/waiting-words';
+import { cartonWaiting } from '../reference/carton-waiting';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
 }
 
-const usualDays = 3;
 const minute = 60_000;
 
 /** How long there is waiting for this batch: days only for a heat-treated carton opened for it, up to a stop. */
@@ -50,7 +50,7 @@ export function Waiting({ batch, store }: Props) {
           <input
             type="checkbox"
             checked={waiting.allowed}
-            onChange={(event) => open(event.currentTarget.checked ? usualDays : null)}
+            onChange={(event) => open(event.currentTarget.checked ? cartonWaiting.usualDays.value : null)}
           />
           A heat-treated carton, opened for this batch
         </label>

@@ -37,7 +37,6 @@ describe('a time on the wall', () => {
     ['America/New_York', '2026-03-08T02:30', '2026-03-08T03:00'],
     ['Australia/Lord_Howe', '2026-10-04T02:10', '2026-10-04T02:30'],
     ['Pacific/Apia', '2011-12-30T08:00', '2011-12-31T00:00'],
-    ['UTC', '2026-02-30T08:00', '2026-03-02T08:00'],
   ])('in %s that no clock shows, %s, is the next that one does, %s', (zone, wall, next) => {
     liveIn(zone);
     expect(wallOf(at(wall))).toBe(next);
@@ -70,6 +69,30 @@ describe('a time on the wall', () => {
     expect(instantOf(text)).toBeNull();
   });
 
+  test.each([
+    ...['2026-13-01T08:00', '2026-00-10T08:00', '2026-11-00T08:00', '2026-11-31T08:00', '2026-02-29T08:00'],
+    ...['2026-11-28T24:00', '2026-11-28T25:99', '2026-11-28T08:60'],
+  ])('“%s”, which no calendar or clock has, is none', (text) => {
+    for (const zone of zones) {
+      liveIn(zone);
+      expect(instantOf(text)).toBeNull();
+    }
+  });
+
+  test('is one for every date and hour there is, and for no other', () => {
+    const part = (max: number) => fc.integer({ min: 0, max }).map((number) => String(number).padStart(2, '0'));
+    const parts = fc.tuple(fc.integer({ min: 1970, max: 2100 }), part(20), part(40), part(30), part(70));
+    fc.assert(
+      fc.property(fc.constantFrom(...zones), parts, (zone, [year, month, day, hour, minute]) => {
+        liveIn(zone);
+        const wall = `${year}-${month}-${day}T${hour}:${minute}`;
+        const read = Date.parse(`${wall}Z`);
+        const isTime = !Number.isNaN(read) && new Date(read).toISOString().startsWith(wall);
+        expect(instantOf(wall) !== null).toBe(isTime);
+      }),
+    );
+  });
+
   test('over a change of clocks the hours between are those that pass', () => {
     liveIn('Europe/Berlin');
     expect(at('2026-03-29T08:00') - at('2026-03-28T20:00')).toBe(11 * 60);
@@ -92,6 +115,29 @@ describe('the clock of a kitchen', () => {
     ]);
     const autumn = wallClock(quiet).nights(at('2026-10-24T12:00'), at('2026-10-25T12:00'));
     expect(autumn.map(({ from, to }) => (to - from) / 60)).toEqual([10]);
+  });
+
+  test.each([
+    [0, Number.POSITIVE_INFINITY],
+    [Number.NEGATIVE_INFINITY, 0],
+    [Number.NaN, 0],
+    [0, 1e300],
+    [-1e300, 1e300],
+    [0, 1e11],
+  ])('has neither nights nor midnights from %d to %d, and says so at once', (from, to) => {
+    expect(wallClock(quiet).nights(from, to)).toEqual([]);
+    expect(wallClock(quiet).midnights(from, to)).toEqual([]);
+  });
+
+  test('goes on by elapsed days where the date can’t be written any more', () => {
+    liveIn('UTC');
+    const last = at('9999-12-30T08:00');
+    expect(wallClock(quiet).later(last, 5)).toBe(last + 5 * 24 * 60);
+    expect(
+      wallClock(quiet)
+        .nights(last, last + 5 * 24 * 60)
+        .map(({ from }) => wallOf(from)),
+    ).toEqual(['9999-12-30T22:00']);
   });
 
   test('knows the night that a stretch begins in', () => {

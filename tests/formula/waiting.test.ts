@@ -10,6 +10,10 @@ import { recipeOf, sourceIds } from '../batches';
 const almond = formulate(recipeOf());
 const carton = formulate(recipeOf({ source: 'cartonPlain' }));
 
+function measured(amount: number) {
+  return formulate(recipeOf({ measured: { finalPH: { amount, kind: 'acidity' } } }));
+}
+
 /** Looks at one make whose grains went in at hour 1000. */
 function look(hours: number | null, acidity: number | null = null, found: Look['found'] = 'looked'): Look {
   return { batch: 'b1', found, at: 1000 + (hours ?? 0), hours, expected: 12, acidity };
@@ -64,15 +68,36 @@ describe('a homemade milk', () => {
   test('dates a look without hours by when the grains went in', () => {
     expect(judge(almond, [look(2), { ...look(null, 4.4), at: 1010 }])).toBe('ready: acidEnough');
     expect(judge(almond, [look(2), { ...look(null, 4.4), at: 1040 }])).toBe('cannotTell: readingTooLate');
-    expect(judge(almond, [look(null, 4.4)])).toBe('cannotTell: noReading');
   });
 
   test('takes the measured pH of the sheet where the log has none', () => {
-    const measured = (amount: number) => formulate(recipeOf({ measured: { finalPH: { amount, kind: 'acidity' } } }));
-    expect(judge(measured(4.4), [])).toBe('ready: acidEnough');
-    expect(judge(measured(4.4), [look(10)], null, 40)).toBe('cannotTell: readingTooLate');
+    expect(judge(measured(5), [])).toBe('wait: notYet');
     expect(judge(measured(5), [look(10)], null, 40)).toBe('throwOut: notInTime');
     expect(judge(measured(4.4), [look(10, 5)])).toBe('wait: notYet');
+  });
+
+  test('can’t be told from a pH at the line of which nobody says when it was taken', () => {
+    for (const acidity of [4.4, 4.6]) {
+      expect(judge(measured(acidity), [])).toBe('cannotTell: undatedReading');
+      for (const elapsed of [12, 40]) {
+        expect(judge(measured(acidity), [look(10)], null, elapsed)).toBe('cannotTell: undatedReading');
+      }
+      expect(judge(almond, [look(null, acidity)])).toBe('cannotTell: undatedReading');
+    }
+    expect(judge(almond, [look(null, 4.61)])).toBe('wait: notYet');
+    const later = { ...look(null, 4.9), at: 1010 };
+    expect(judge(almond, [later, look(null, 4.4)])).toBe('wait: notYet');
+    expect(judge(almond, [look(null)])).toBe('cannotTell: noReading');
+  });
+
+  test('read in time stays ready however long the clock runs on', () => {
+    for (const elapsed of [14, 24, 25, 5000]) {
+      expect(judge(measured(4.4), [look(14, 4.4)], null, elapsed)).toBe('ready: acidEnough');
+      expect(judge(measured(4.4), [look(10, 5), look(14, 4.4)], null, elapsed)).toBe('ready: acidEnough');
+      expect(judge(measured(4.4), [look(2), { ...look(null, 4.4), at: 1010 }], null, elapsed)).toBe(
+        'ready: acidEnough',
+      );
+    }
   });
 });
 
@@ -151,6 +176,12 @@ describe('describeWaiting', () => {
       'Over after 1 day, with no reading of pH 4.6 and no “ready”: throw it out.',
     );
     expect(say(carton, [look(26, null, 'ready')], { days: 3 })).toMatch(/tastes ready.*Measure now\.$/);
+  });
+
+  test('says of a reading without its time to log when it was taken', () => {
+    expect(say(measured(4.4), [])).toBe(
+      'It reads pH 4.6 or less, but the sheet does not know when it got there. Log when the reading was taken.',
+    );
   });
 
   test('says to measure now where a day is over and nothing was measured', () => {

@@ -28,52 +28,112 @@ export type Clash =
       readonly have: number | null;
     });
 
+/** A step that needs hands, as a stretch of time. */
+interface Work extends Span {
+  readonly step: PlannedStep;
+}
+
 /** A batch as it is looked at for clashes. */
 interface Placed {
   readonly making: Making;
-  readonly schedule: Schedule;
+  readonly work: readonly Work[];
+  /** From its first work to the end of its last. */
+  readonly frame: Span;
+  /** From filling the jar to straining it: so long are grains and jars busy. Null where the plan stops before. */
+  readonly busy: Span | null;
+}
+
+interface PlacedPlan extends Placed {
+  readonly plan: BatchPlan;
 }
 
 /**
  * All clashes of batches that are planned, each with a later start that mends it, where one is found within two days.
  * What was in the way before `present` is over, and a batch that is begun by then is not moved any more.
  * Tasting and daily checks clash with nothing. Grains or jars of which enough is known to be there are no clash.
+ * Many batches at one time clash in thousands of pairs of which few are read, so a later start is only looked for when
+ * it is asked for.
  */
 export function findClashes(plans: readonly BatchPlan[], clock: WallClock, present: Instant = 0): readonly Clash[] {
-  const remedies = new Map<BatchPlan, Remedy | null>();
-  const remedyFor = (plan: BatchPlan): Remedy | null => {
-    const known = remedies.get(plan);
+  const all = plans.map((plan): PlacedPlan => ({ plan, ...place(plan.making, plan.schedule) }));
+  const menders = new Map<PlacedPlan, Mender>();
+  const menderOf = (one: PlacedPlan): Mender => {
+    const known = menders.get(one);
     if (known !== undefined) return known;
-    const found = plan.schedule.start < present ? null : findRemedy(plan, plans, clock);
-    remedies.set(plan, found);
+    const mender = once(() => (one.plan.schedule.start < present ? null : findRemedy(one, all, clock)));
+    menders.set(one, mender);
+    return mender;
+  };
+  return [...handsClashes(all, present, menderOf), ...heldClashes(all, present, menderOf)];
+}
+
+type Mender = () => Remedy | null;
+
+function once(find: Mender): Mender {
+  let found: Remedy | null | undefined;
+  return () => {
+    if (found === undefined) found = find();
     return found;
   };
-  const isToCome = ({ to }: Span): boolean => to > present;
-  const hands = pairs(plans).flatMap(([one, other]) =>
-    sharedWork(one.schedule, other.schedule)
-      .filter(isToCome)
-      .map(({ steps, from, to }): Clash => {
-        const later = one.schedule.start > other.schedule.start ? one : other;
+}
+
+/** A clash that looks for its remedy when it is asked for. There can be very many, so it is as small as can be. */
+class HandsClash {
+  readonly kind = 'hands';
+  readonly #mend: Mender;
+
+  constructor(
+    readonly names: readonly string[],
+    readonly steps: readonly [PlannedStep, PlannedStep],
+    readonly from: Instant,
+    readonly to: Instant,
+    mend: Mender,
+  ) {
+    this.#mend = mend;
+  }
+
+  get remedy(): Remedy | null {
+    return this.#mend();
+  }
+}
+
+function handsClashes(all: readonly PlacedPlan[], present: Instant, menderOf: (one: PlacedPlan) => Mender): Clash[] {
+  const found: Clash[] = [];
+  all.forEach((one, at) => {
+    // Plain loops: of thousands of batches every pair is looked at, and nearly none meets.
+    for (let place = at + 1; place < all.length; place += 1) {
+      const other = all[place];
+      if (other === undefined || !overlaps(one.frame, other.frame)) continue;
+      const names = [one.making.name, other.making.name];
+      const later = one.plan.schedule.start > other.plan.schedule.start ? one : other;
+      for (const mine of one.work) {
+        for (const yours of other.work) {
+          const [from, to] = [Math.max(mine.from, yours.from), Math.min(mine.to, yours.to)];
+          if (!overlaps(mine, yours) || to <= present) continue;
+          found.push(new HandsClash(names, [mine.step, yours.step], from, to, menderOf(later)));
+        }
+      }
+    }
+  });
+  return found;
+}
+
+function heldClashes(all: readonly PlacedPlan[], present: Instant, menderOf: (one: PlacedPlan) => Mender): Clash[] {
+  return holds.flatMap((kind) =>
+    sharedThings(all, kind)
+      .filter(({ to }) => to > present)
+      .map(({ group, from, to, need, have, thing }): Clash => {
+        const later = group.reduce((last, one) => (one.plan.schedule.start > last.plan.schedule.start ? one : last));
+        const names = group.map(({ making }) => making.name);
+        const mend = menderOf(later);
         return {
-          kind: 'hands',
-          names: [one.making.name, other.making.name],
-          steps,
-          from,
-          to,
-          remedy: remedyFor(later),
+          ...{ kind, names, thing, need, have, from, to },
+          get remedy() {
+            return mend();
+          },
         };
       }),
   );
-  const held = holds.flatMap((kind) =>
-    sharedThings(plans, kind)
-      .filter(isToCome)
-      .map(({ group, from, to, need, have, thing }): Clash => {
-        const later = group.reduce((last, plan) => (plan.schedule.start > last.schedule.start ? plan : last));
-        const names = group.map(({ making }) => making.name);
-        return { kind, names, thing, need, have, from, to, remedy: remedyFor(later) };
-      }),
-  );
-  return [...hands, ...held];
 }
 
 const holds = ['grains', 'jars'] as const;
@@ -85,52 +145,44 @@ interface Shared<P extends Placed> extends Span {
   readonly have: number | null;
 }
 
-function pairs<P>(all: readonly P[]): readonly (readonly [P, P])[] {
-  return all.flatMap((one, at) => all.slice(at + 1).map((other) => [one, other] as const));
-}
-
 /** A spoonful is tasted when there is a moment for it, and a daily check need not happen. */
 const canWait: readonly StepKind[] = ['taste', 'check'];
 
-function sharedWork(one: Schedule, other: Schedule) {
-  const work = ({ steps }: Schedule) => steps.filter(({ hands, kind }) => hands && !canWait.includes(kind)).map(spanOf);
-  return work(one).flatMap((mine) =>
-    work(other)
-      .filter((yours) => overlaps(mine, yours))
-      .map((yours) => ({
-        steps: [mine.step, yours.step] as const,
-        from: Math.max(mine.from, yours.from),
-        to: Math.min(mine.to, yours.to),
-      })),
-  );
-}
-
-function spanOf(step: PlannedStep) {
-  return { step, from: step.at, to: step.at + step.minutes };
-}
-
-/** From filling the jar to straining it: so long are grains and jars busy. Null where the plan stops before. */
-function busy({ steps }: Schedule): Span | null {
+function place(making: Making, { steps }: Schedule): Placed {
+  const work = steps
+    .filter(({ hands, kind }) => hands && !canWait.includes(kind))
+    .map((step) => ({ step, from: step.at, to: step.at + step.minutes }));
   const [from, to] = [steps.find(({ kind }) => kind === 'make'), steps.find(({ kind }) => kind === 'strain')];
-  return from === undefined || to === undefined ? null : { from: from.at, to: to.at + to.minutes };
+  const busy = from === undefined || to === undefined ? null : { from: from.at, to: to.at + to.minutes };
+  // Without work it is no stretch of time, and meets nothing.
+  const frame = { from: Math.min(...work.map((one) => one.from)), to: Math.max(...work.map((one) => one.to)) };
+  return { making, work, frame, busy };
+}
+
+function meets(one: Placed, other: Placed): boolean {
+  return overlaps(one.frame, other.frame) && one.work.some((mine) => other.work.some((its) => overlaps(mine, its)));
 }
 
 /** Batches that hold the same kind of thing at once where it is not known to be enough; the largest groups only. */
-function sharedThings<P extends Placed>(plans: readonly P[], kind: 'grains' | 'jars'): readonly Shared<P>[] {
-  const found = plans.flatMap((plan): Shared<P>[] => {
-    const own = busy(plan.schedule);
+function sharedThings<P extends Placed>(all: readonly P[], kind: 'grains' | 'jars'): readonly Shared<P>[] {
+  // Those filled at the same time are one group: it is looked at for the first of them.
+  const seen = new Set<string>();
+  const found = all.flatMap((one): Shared<P>[] => {
+    const own = one.busy;
     if (own === null) return [];
-    const group = plans.filter((other) => {
-      const span = busy(other.schedule);
-      return span !== null && span.from <= own.from && own.from < span.to && isSame(plan.making, other.making, kind);
+    const moment = `${one.making[kind].kind} ${own.from}`;
+    if (seen.has(moment)) return [];
+    seen.add(moment);
+    const group = all.filter(({ busy, making }) => {
+      return busy !== null && busy.from <= own.from && own.from < busy.to && isSame(one.making, making, kind);
     });
-    const to = Math.min(...group.map(({ schedule }) => busy(schedule)?.to ?? own.to));
+    const to = Math.min(...group.map(({ busy }) => busy?.to ?? own.to));
     const things = group.map(({ making }): Held<string> => making[kind]);
     const need = things.reduce((sum, thing) => sum + thing.need, 0);
     const known = things.map(({ have }) => have).filter((have) => have !== null);
     const have = known.length === 0 ? null : Math.max(...known);
     if (group.length < 2 || (have !== null && have >= need)) return [];
-    return [{ group, thing: plan.making[kind].name, need, have, from: own.from, to }];
+    return [{ group, thing: one.making[kind].name, need, have, from: own.from, to }];
   });
   return found.filter(
     ({ group }, at) => !found.some((other, place) => place !== at && isWithin(group, other.group, place < at)),
@@ -143,23 +195,26 @@ function isSame(one: Making, other: Making, kind: 'grains' | 'jars'): boolean {
 
 /** Whether all of a group is in another that is larger, or as large and counts first. */
 function isWithin<P>(group: readonly P[], other: readonly P[], first: boolean): boolean {
-  return group.every((one) => other.includes(one)) && (other.length > group.length || first);
+  if (other.length < group.length || (other.length === group.length && !first)) return false;
+  return group.every((one) => other.includes(one));
 }
 
 /** The nearest later start of a batch that meets no other's work, grains or jars, and leaves the night alone. */
-function findRemedy(plan: BatchPlan, plans: readonly BatchPlan[], clock: WallClock): Remedy | null {
-  const others = plans.filter((other) => other !== plan);
-  const { making, schedule } = plan;
-  const free = Math.max(0, ...others.map((other) => (busy(other.schedule)?.to ?? schedule.start) - schedule.start));
+function findRemedy(one: PlacedPlan, all: readonly PlacedPlan[], clock: WallClock): Remedy | null {
+  const others = all.filter((other) => other !== one);
+  const { plan, making } = one;
+  const { schedule } = plan;
+  const free = Math.max(0, ...others.map(({ busy }) => (busy?.to ?? schedule.start) - schedule.start));
   const within = Math.min(free, reach) + reach;
   const planFrom = replanner(plan, within, clock);
   for (let later = handwork.search.value; later <= within; later += handwork.search.value) {
     const start = schedule.start + later;
-    const moved: Placed = { making, schedule: planFrom(start) };
+    const moved = planFrom(start);
+    const placed = place(making, moved);
     const isFree =
-      nightWork(moved.schedule).length === 0 &&
-      others.every((other) => sharedWork(moved.schedule, other.schedule).length === 0) &&
-      holds.every((kind) => hasEnough(moved, others, kind));
+      nightWork(moved).length === 0 &&
+      others.every((other) => !meets(placed, other)) &&
+      holds.every((kind) => hasEnough(placed, others, kind));
     if (isFree) return { batch: making.batch, name: making.name, start };
   }
   return null;
@@ -167,11 +222,10 @@ function findRemedy(plan: BatchPlan, plans: readonly BatchPlan[], clock: WallClo
 
 /** Whether all that want the same kind of thing while a batch does have enough of it, even all at once. */
 function hasEnough(moved: Placed, others: readonly Placed[], kind: 'grains' | 'jars'): boolean {
-  const own = busy(moved.schedule);
+  const own = moved.busy;
   if (own === null) return true;
-  const meeting = others.filter(({ making, schedule }) => {
-    const span = busy(schedule);
-    return span !== null && isSame(making, moved.making, kind) && overlaps(span, own);
+  const meeting = others.filter(({ making, busy }) => {
+    return busy !== null && isSame(making, moved.making, kind) && overlaps(busy, own);
   });
   const things = [moved, ...meeting].map(({ making }): Held<string> => making[kind]);
   const known = Math.max(...things.map(({ have }) => have ?? 0));

@@ -22,7 +22,7 @@ export interface PlannedBatch {
 /**
  * What a plan has to know of a batch that is worked out. Times are whole minutes in steps of five. A homemade milk is
  * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that;
- * then its pH is checked at that line. Daily checks are only for a carton opened for this batch.
+ * then its pH is checked by that line. Daily checks are only for a carton opened for this batch.
  */
 export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
   const { choices } = formulation;

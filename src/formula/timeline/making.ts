@@ -40,7 +40,10 @@ export interface Making {
   readonly chill: Wait;
   /** Until when it is at its best and has to be used up, from straining on; null where that is not known. */
   readonly keep: Keeps | null;
-  /** For a carton opened for this batch: on how many days it is looked at before it is given up. */
+  /**
+   * On how many days it is looked at before it is given up, the last time by the end of so many days of 24 h in the jar:
+   * the stop of a carton opened for this batch, or the one day that a slow homemade milk has. Null where it is not.
+   */
   readonly checks: number | null;
   readonly grains: Held<GrainId>;
   readonly jars: Held<JarId>;

@@ -4,7 +4,8 @@ import type { Instant } from './event';
 import { withKeeping } from './keep-marks';
 import type { Making } from './making';
 import { drinkAt, nightWork, planForwards, type Schedule } from './schedule';
-import { dayMinutes, type Span, type WallClock } from './span';
+import { dayMinutes, endOfDay, type Span, type WallClock } from './span';
+import { whyTooLong } from './too-long';
 
 /** When a batch is wanted: begun at a time, or ready to drink at one. */
 export interface Wanted {
@@ -23,9 +24,12 @@ export interface BatchPlan {
 /**
  * One batch in time, from its start on or back from its first glass. Backwards, it is the latest start from which
  * nothing falls into the quiet hours and the glass is there in time; where there is none, the latest start that is in
- * time at all. A batch whose first ferment has no time is only planned up to it, from its wanted time on.
+ * time at all. A batch whose first ferment has no time is only planned up to it, from its wanted time on; one that is
+ * too long to be placed has no steps, and says why.
  */
 export function planBatch(making: Making, wanted: Wanted, clock: WallClock): BatchPlan {
+  const why = whyTooLong(making);
+  if (why !== null) return { making, wanted, schedule: unplanned(making, wanted.at, why), offers: [] };
   const nights = nightsAbout(making, wanted.at, clock);
   const planned =
     wanted.by === 'start' ? planForwards(making, wanted.at, nights) : planBackwards(making, wanted.at, nights);
@@ -44,7 +48,7 @@ export function overAt({ making, schedule }: BatchPlan, clock: WallClock): Insta
   const last = steps.find(({ kind }) => kind === 'last')?.at;
   const worked = Math.max(start, ...steps.map(({ at, minutes }) => at + minutes));
   const day = last ?? worked + (making.keep === null ? reach : making.keep.last * dayMinutes);
-  return clock.midnights(day + 1, day + 2 * dayMinutes)[0] ?? day;
+  return endOfDay(day, clock);
 }
 
 /** Plans the same batch begun at another time, up to so many minutes later. The nights are only asked for once. */
@@ -59,10 +63,8 @@ export function replanner(
 
 /** The latest plan whose first glass is cold at `wanted`. */
 function planBackwards(making: Making, wanted: Instant, nights: readonly Span[]): Schedule {
-  const { batch, name, ferment } = making;
-  if ('why' in ferment) {
-    return { batch, name, start: wanted, steps: [], waits: [], cold: null, drink: null, stopped: ferment.why };
-  }
+  const { ferment } = making;
+  if ('why' in ferment) return unplanned(making, wanted, ferment.why);
   const { least, most } = reachOf(making);
   let inTime: Schedule | null = null;
   for (let start = wanted - least; start >= wanted - most; start -= 1) {
@@ -75,6 +77,10 @@ function planBackwards(making: Making, wanted: Instant, nights: readonly Span[])
     inTime ??= schedule;
   }
   return inTime === null ? planForwards(making, wanted - most, nights) : drinkAt(inTime, wanted);
+}
+
+function unplanned({ batch, name }: Making, start: Instant, stopped: string): Schedule {
+  return { batch, name, start, steps: [], waits: [], cold: null, drink: null, stopped };
 }
 
 function searchStarts(making: Making, schedule: Schedule, nights: readonly Span[], way: number): readonly Instant[] {

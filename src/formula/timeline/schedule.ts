@@ -35,7 +35,7 @@ export interface Schedule {
   /** When the kefir comes into the fridge, and the first glass; null where the plan stops before. */
   readonly cold: Instant | null;
   readonly drink: Instant | null;
-  /** Why nothing is planned after the start; null where all is. */
+  /** Why it is planned no further; null where it is planned to its first glass. */
   readonly stopped: string | null;
 }
 
@@ -70,8 +70,10 @@ export function planForwards(making: Making, start: Instant, nights: readonly Sp
   tasteBetween(making, jarred + ferment.wait.low, strained, nights).forEach((from) => {
     work('taste', from, making.taste);
   });
-  for (let day = 1; day <= (making.checks ?? 0); day += 1) {
-    work('check', checkAt(jarred + day * dayMinutes, making.taste, nights), making.taste, `check-${day}`);
+  const checks = making.checks ?? 0;
+  for (let day = 1; day <= checks; day += 1) {
+    const due = jarred + day * dayMinutes;
+    work('check', checkAt(due, making.taste, nights, day === checks), making.taste, `check-${day}`);
   }
   at = work('strain', strained, strain);
   if (second !== null) {
@@ -125,10 +127,17 @@ function tasteBetween({ taste }: Making, from: Instant, strained: Instant, night
   return isInNight(at, taste, nights) ? [] : [at];
 }
 
-function checkAt(day: Instant, minutes: number, nights: readonly Span[]): Instant {
+/**
+ * A check at the time awake that is nearest to when it is due. The last one decides whether the batch is thrown out: a
+ * reading after its line would prove nothing, so the night only moves it earlier, and where no time of the day before
+ * is free it stays at the line.
+ */
+function checkAt(due: Instant, minutes: number, nights: readonly Span[], isLast: boolean): Instant {
   const half = dayMinutes / 2;
-  const around = { low: 0, likely: half, high: dayMinutes - 1 };
-  return day - half + findWait(day - half, around, workFor(minutes), nights);
+  const around = isLast
+    ? { low: 0, likely: dayMinutes, high: dayMinutes }
+    : { low: half, likely: dayMinutes, high: dayMinutes + half - 1 };
+  return due - dayMinutes + findWait(due - dayMinutes, around, workFor(minutes), nights);
 }
 
 function inOrder(steps: readonly PlannedStep[]): readonly PlannedStep[] {

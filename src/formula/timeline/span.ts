@@ -20,6 +20,11 @@ export interface WallClock {
 /** Elapsed minutes of a day of 24 hours. */
 export const dayMinutes = convertNumber(1, 'day', 'min');
 
+/** The midnight that ends the day an instant is on. */
+export function endOfDay(at: Instant, clock: WallClock): Instant {
+  return clock.midnights(at + 1, at + 2 * dayMinutes)[0] ?? at;
+}
+
 /** Whether two stretches have time in common; one without length counts where it lies inside the other. */
 export function overlaps(one: Span, other: Span): boolean {
   return one.from < other.to && one.to > other.from;

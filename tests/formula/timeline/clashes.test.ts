@@ -87,6 +87,32 @@ describe('three batches with the same grains', () => {
   });
 });
 
+describe('many batches at one time', () => {
+  const many = Array.from({ length: 120 }, (_, place) =>
+    planned(at(1, 18, 20), { batch: `b${place}`, name: `Batch ${place}` }),
+  );
+
+  test('clash in each pair, and a later start is looked for only where it is asked for', () => {
+    let asked = 0;
+    const nights = (from: number, to: number) => {
+      asked += 1;
+      return usualClock.nights(from, to);
+    };
+    const counting = { ...usualClock, nights };
+    const clashes = findClashes(many, counting);
+    // Of each of 7140 pairs the making and the straining; then the grains and the jars of all.
+    expect(clashes).toHaveLength(2 * 7140 + 2);
+    expect(asked).toBe(0);
+    const [first, again] = [clashes[0]?.remedy, clashes[0]?.remedy];
+    expect(first).toEqual(again);
+    expect(asked).toBe(1);
+    expect(clashes.slice(-2)).toMatchObject([
+      { kind: 'grains', need: 4800 },
+      { kind: 'jars', need: 120 },
+    ]);
+  });
+});
+
 describe('a remedy', () => {
   test('leaves the moved batch in nobody’s way and out of the night', () => {
     const clock = steadyClock(22 * 60, 7 * 60);

@@ -1,15 +1,26 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
 import type { Recipe } from '../../../src/formula/recipe';
 import { makingOf } from '../../../src/formula/timeline/making-of';
+import { planBatch } from '../../../src/formula/timeline/plan-batch';
+import type { WallClock } from '../../../src/formula/timeline/span';
 import { usualScoopSet } from '../../../src/measure/scoops';
 import { grainIds, recipeOf, sourceIds, typed } from '../../batches';
+import { at, clocks, starts, usualClock } from './makings';
 
 const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false } as const;
 
 function makingFor(changes: Partial<Recipe> = {}, opened?: { readonly days: number }) {
   const batch = { id: 'b1', name: 'Almond', ...(opened === undefined ? {} : { opened }) };
   return makingOf(formulate(recipeOf(changes)), batch, kitchen);
+}
+
+/** From filling the jar to the last check, in minutes. */
+function checkOf(making: ReturnType<typeof makingFor>, start: number, clock: WallClock): number {
+  const { steps, waits } = planBatch(making, { by: 'start', at: start }, clock).schedule;
+  const check = steps.findLast(({ kind }) => kind === 'check') ?? expect.fail('no check');
+  return check.at - (waits.find(({ kind }) => kind === 'ferment')?.from ?? expect.fail('no ferment'));
 }
 
 function fermentOf(changes: Partial<Recipe>) {
@@ -66,6 +77,29 @@ describe('what a plan has to know of a batch', () => {
     expect('wait' in slower.ferment && slower.ferment.wait.high).toBeGreaterThan(24 * 60);
     expect(slower.checks).toBe(1);
     expect(makingFor().checks).toBeNull();
+  });
+
+  test('tests the pH of a slow milk within its 24 hours, whatever the quiet hours and the start', () => {
+    // 16 °C and 20 g/L: in the jar at night, and the check is due at night.
+    const example = makingFor({ given: [typed('roomTemperature', 16), typed('grainRate', 20)] });
+    expect(example.checks).toBe(1);
+    expect(checkOf(example, at(0, 16), usualClock)).toBeLessThanOrEqual(24 * 60);
+    const slow = fc.record({
+      ...{ source: fc.constantFrom(...sourceIds), grains: fc.constantFrom(...grainIds) },
+      ...{ room: fc.integer({ min: 15, max: 30 }), rate: fc.integer({ min: 5, max: 60 }) },
+      days: fc.integer({ min: 1, max: 5 }),
+    });
+    let tried = 0;
+    fc.assert(
+      fc.property(slow, starts, clocks, ({ source, grains, room, rate, days }, start, clock) => {
+        const given = [typed('roomTemperature', room), typed('grainRate', rate)];
+        const making = makingFor({ source, grains, given }, { days });
+        if (making.checks === null || 'why' in making.ferment) return;
+        tried += 1;
+        expect(checkOf(making, start, clock)).toBeLessThanOrEqual(making.checks * 24 * 60);
+      }),
+    );
+    expect(tried).toBeGreaterThan(0);
   });
 
   test('checks a carton daily where it was opened for this batch, and nothing else', () => {

@@ -65,6 +65,28 @@ describe('a batch back from its first glass', () => {
   });
 });
 
+describe('a batch that is too long to be placed', () => {
+  const far = wait(1e6, 1e6, 1e6);
+  test.each([
+    ['the heat step', { make: 1e300 }],
+    ['the heat step', { make: Number.POSITIVE_INFINITY }],
+    ['the heat step', { make: Number.NaN }],
+    ['the soak', { soak: { minutes: 10, wait: far } }],
+    ['the first ferment', { ferment: { wait: far } }],
+    ['the second ferment', { second: { bottle: 15, wait: far, fridge: 5 } }],
+    ['how long it keeps', { keep: { best: 6, last: 1e9 } }],
+    ['the days of waiting', { checks: 1e9 }],
+  ])('is refused at once, in words that name %s', (part, changes) => {
+    for (const by of ['start', 'drink'] as const) {
+      const plan = planBatch(makingWith(changes), { by, at: at(80, 12) }, usualClock);
+      expect(plan.schedule).toMatchObject({ start: at(80, 12), steps: [], waits: [], cold: null, drink: null });
+      expect(plan.schedule.stopped).toContain('more than 1000 days');
+      expect(plan.schedule.stopped).toContain(`Look at ${part}`);
+      expect(plan.offers).toEqual([]);
+    }
+  });
+});
+
 describe('a batch from its start on', () => {
   const stuck = makingWith({ soak: null, ferment: { wait: wait(11, 12, 13) } });
 

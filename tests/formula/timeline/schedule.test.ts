@@ -60,6 +60,19 @@ describe('a batch from its start on', () => {
     expect(['check-1', 'check-2', 'check-3'].map((id) => when(plan, id))).toEqual([at(1, 9), at(2, 9), at(3, 9)]);
   });
 
+  test('looks at it by day, the last time rather before its stop than after it', () => {
+    // In the jar at 4:00, nearer to the morning; but at 4:00 on the third day is the stop.
+    const plan = planForwards(makingWith({ soak: null, checks: 3 }), at(0, 3, 20), nights);
+    expect(['check-1', 'check-2', 'check-3'].map((id) => when(plan, id))).toEqual([at(1, 7), at(2, 7), at(2, 21, 55)]);
+  });
+
+  test('looks at it at the stop itself where no time before it is free', () => {
+    const always = [{ from: at(-9, 0), to: at(29, 0) }];
+    const plan = planForwards(makingWith({ soak: null, checks: 1 }), at(0, 8, 20), always);
+    const check = plan.steps.find(({ id }) => id === 'check-1');
+    expect(check).toMatchObject({ at: at(1, 9), inNight: true });
+  });
+
   test('says why it goes no further where the first ferment has no time', () => {
     const plan = planForwards(makingWith({ ferment: { why: 'It is too cold.' } }), at(0, 8), nights);
     expect(plan.steps.map(({ id }) => id)).toEqual(['soak', 'make']);
@@ -108,6 +121,24 @@ describe('any batch', () => {
             step.hands && quiet.some((night) => step.at < night.to && step.at + step.minutes > night.from),
           );
         }
+      }),
+    );
+  });
+
+  test('is looked at for the last time by its stop, and in the night only where the day before has no free time', () => {
+    fc.assert(
+      fc.property(makings, starts, clocks, fc.integer({ min: 1, max: 5 }), (making, start, clock, checks) => {
+        const quiet = clock.nights(start - 3 * day, start + 30 * day);
+        const plan = planForwards({ ...making, checks }, start, quiet);
+        const jarred = plan.waits.find(({ kind }) => kind === 'ferment')?.from ?? expect.fail('there is no ferment');
+        const stop = jarred + checks * day;
+        const all = Array.from({ length: checks }, (_, place) => when(plan, `check-${place + 1}`));
+        expect(all).toEqual([...all].sort((one, other) => one - other));
+        const last = all.at(-1) ?? expect.fail('there is no check');
+        expect(last).toBeLessThanOrEqual(stop);
+        if (!isInNight(last, making.taste, quiet)) return;
+        expect(last).toBe(stop);
+        for (let at = stop - day; at <= stop; at += 1) expect(isInNight(at, making.taste, quiet)).toBe(true);
       }),
     );
   });
