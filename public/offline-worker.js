@@ -65,6 +65,7 @@ async function findCached(request) {
 async function navigate(event) {
   try {
     const answer = await fetchInTime(event.request);
+    if (isRefusal(answer) && isPage(event.request)) return (await findCached(page)) ?? answer;
     // This file stays the same from build to build, so it is each visit, not the browser, that looks for a new one.
     const refreshed = refresh().then((newest) => forgetOlder(newest, event.resultingClientId));
     event.waitUntil(refreshed.catch(() => undefined));
@@ -74,6 +75,17 @@ async function navigate(event) {
     if (cached) return cached;
     throw error;
   }
+}
+
+/** A host that is overloaded or being repaired answers too, and so does a network that lets nobody through. */
+function isRefusal({ status }) {
+  return status >= 400;
+}
+
+/** Whether the page itself is asked for; of another address in its folder the host knows best that it has none. */
+function isPage({ url }) {
+  const { origin, pathname } = new URL(url);
+  return [page, `${page}index.html`].includes(origin + pathname);
 }
 
 /** Rejects where the host gives no answer in time and the page is there without it. */

@@ -37,6 +37,11 @@ function commitOpenCell(): void {
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
 }
 
+// A phone may never come back to a page that it put away.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') commitOpenCell();
+});
+
 /** What opens, checks and keeps a sheet; tried again, for as long as the page is open, where it can't be loaded. */
 async function openKept(onFailed: () => void): Promise<KeptSheet> {
   for (;;) {
@@ -51,6 +56,12 @@ function draw(opened: SheetDocument): SheetStore {
   const store = createSheetStore(opened);
   root?.replaceChildren();
   if (root) render(<App store={store} />, root);
+  // What was typed and not committed would go with the page, sooner than it can be kept, so the browser asks first.
+  addEventListener('beforeunload', (event) => {
+    const before = store.document.peek();
+    commitOpenCell();
+    if (store.document.peek() !== before) event.preventDefault();
+  });
   return store;
 }
 

@@ -3,6 +3,7 @@ import { addBatch } from './batch-list';
 import { changeBatch } from './change-batch';
 import { type Batch, longestName, type SheetDocument } from './document';
 import { mostCorrections } from './document-limits';
+import { cleanName, cutText } from './plain-text';
 
 /** A batch that somebody else sent, with the figures it was worked out with; its own jar’s are under `own.`. */
 export interface SharedBatch {
@@ -56,11 +57,12 @@ function isShape(key: string): boolean {
 }
 
 function freeName(name: string, taken: ReadonlySet<string>): string {
-  const own = name.trim() === '' ? 'A batch' : name;
+  const clean = cleanName(name);
+  const own = clean === '' ? 'A batch' : clean;
   let free = own;
   for (let number = 1; taken.has(free); number += 1) {
     const tail = number === 1 ? ' (from link)' : ` (from link, ${number})`;
-    free = `${own.slice(0, longestName - tail.length)}${tail}`;
+    free = `${cutText(own, longestName - tail.length)}${tail}`;
   }
   return free;
 }

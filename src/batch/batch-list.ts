@@ -2,10 +2,11 @@ import { ownJarOf } from '../formula/coefficients';
 import { changeBatch } from './change-batch';
 import { startBatch } from './demo';
 import { type Batch, longestName, mostBatches, type SheetDocument } from './document';
+import { cleanName, cutText } from './plain-text';
 
-/** Renames a batch. A blank name changes nothing; one too long to be saved is cut. */
+/** Renames a batch. A name of which nothing can be seen changes nothing; one too long to be saved is cut. */
 export function renameBatch(document: SheetDocument, batchId: string, name: string): SheetDocument {
-  const kept = name.trim().slice(0, longestName);
+  const kept = cutText(cleanName(name), longestName);
   if (kept === '') return document;
   return changeBatch(document, batchId, (batch) => (batch.name === kept ? batch : { ...batch, name: kept }));
 }
@@ -39,7 +40,7 @@ function ownShape({ yours }: SheetDocument, batchId: string) {
 }
 
 function withTail(name: string, tail: string): string {
-  return `${name.slice(0, longestName - tail.length)}${tail}`;
+  return `${cutText(name, longestName - tail.length)}${tail}`;
 }
 
 function insertBatch(document: SheetDocument, after: string | undefined, batch: Batch): SheetDocument {

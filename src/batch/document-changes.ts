@@ -2,6 +2,8 @@ import { coefficients } from '../formula/coefficients';
 import { sweeteners } from '../reference/sweeteners';
 import type { Settings, SheetDocument } from './document';
 import { coefficientAt } from './edits';
+import { isTaught } from './log-edits';
+import type { LeftOut } from './merge';
 import { isSameData } from './same-data';
 import { isKeyOf } from './table-keys';
 
@@ -18,10 +20,10 @@ export function changesBetween(before: SheetDocument, after: SheetDocument): rea
   const named = (one: { readonly name: string }) => one.name;
   const isNew = lineFinder(before.log);
   const isGone = lineFinder(after.log);
-  const figures = compareKeyed(before.yours, after.yours);
+  const figures = compareKeyed(ownFigures(before), ownFigures(after));
+  const taught = compareKeyed(taughtFigures(before), taughtFigures(after));
   const foods = compareKeyed(foodsOf(before), foodsOf(after));
   const prices = compareKeyed(before.prices ?? {}, after.prices ?? {});
-  const line = ({ name, at }: SheetDocument['log'][number]) => `${name}, ${at.replace('T', ' ')}`;
   return [
     change('added', 'batch', after.batches.filter(({ id }) => !old.has(id)).map(named)),
     change(
@@ -30,11 +32,22 @@ export function changesBetween(before: SheetDocument, after: SheetDocument): rea
       before.batches.filter((one) => now.has(one.id) && !isSameData(one, now.get(one.id))).map(named),
     ),
     change('removed', 'batch', before.batches.filter(({ id }) => !now.has(id)).map(named)),
-    change('added', 'line of the log', after.log.filter(isNew).map(line)),
-    change('removed', 'line of the log', before.log.filter(isGone).map(line)),
+    change('added', 'line of the log', after.log.filter(isNew).map(lineName)),
+    change('removed', 'line of the log', before.log.filter(isGone).map(lineName)),
     ...changesOfKeys('figure of yours', figures, figureName),
+    ...changesOfKeys('figure learned from the log', taught, figureName),
     ...changesOfKeys('own food', foods, (name) => name),
     ...changesOfKeys('price', prices, (id) => (isKeyOf(sweeteners, id) ? sweeteners[id].name : id)),
+  ].filter(({ names }) => names.length > 0);
+}
+
+/** What a merge has no room for, in words; none where all of it went in. */
+export function describeLeftOut({ batches, log, yours, ownFoods }: LeftOut): readonly DocumentChange[] {
+  return [
+    { what: count(batches, 'batch'), names: batches },
+    { what: count(log, 'line of the log'), names: log.map(lineName) },
+    { what: count(yours, 'figure of yours'), names: yours.map(figureName) },
+    { what: count(ownFoods, 'own food'), names: ownFoods },
   ].filter(({ names }) => names.length > 0);
 }
 
@@ -53,13 +66,22 @@ const settingNames: readonly (readonly [keyof Settings, string])[] = [
 ];
 
 function change(done: string, thing: string, names: readonly string[]): DocumentChange {
-  return { what: `${names.length} ${names.length === 1 ? thing : plurals[thing]} ${done}`, names };
+  return { what: `${count(names, thing)} ${done}`, names };
+}
+
+function count({ length }: readonly unknown[], thing: string): string {
+  return `${length} ${length === 1 ? thing : plurals[thing]}`;
+}
+
+function lineName({ name, at }: SheetDocument['log'][number]): string {
+  return `${name}, ${at.replace('T', ' ')}`;
 }
 
 const plurals: Readonly<Record<string, string>> = {
   batch: 'batches',
   'line of the log': 'lines of the log',
   'figure of yours': 'figures of yours',
+  'figure learned from the log': 'figures learned from the log',
   'own food': 'own foods',
   price: 'prices',
 };
@@ -88,6 +110,14 @@ function changesOfKeys(thing: string, keys: KeyChanges, name: (key: string) => s
 function lineFinder(log: SheetDocument['log']): (line: SheetDocument['log'][number]) => boolean {
   const there = new Set(log.map((line) => JSON.stringify(line)));
   return (line) => !there.has(JSON.stringify(line));
+}
+
+function ownFigures({ yours }: SheetDocument): SheetDocument['yours'] {
+  return Object.fromEntries(Object.entries(yours).filter(([key, { how }]) => !isTaught(key, how)));
+}
+
+function taughtFigures({ yours }: SheetDocument): SheetDocument['yours'] {
+  return Object.fromEntries(Object.entries(yours).filter(([key, { how }]) => isTaught(key, how)));
 }
 
 function foodsOf({ ownFoods = [] }: SheetDocument): Keyed {

@@ -8,3 +8,6 @@ export const longestNote = 500;
 export const mostLogged = 5000;
 export const mostCorrections = 5000;
 export const mostDaysWaiting = 14;
+/** The most a heat step may reach, in °C, as a pot of water does, and take, in minutes; both are above 0. */
+export const hottestHeat = 100;
+export const longestHeat = 1000;

@@ -9,7 +9,9 @@ import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { type DataFault, findDataFault } from './data-fault';
 import {
+  hottestHeat,
   largestShare,
+  longestHeat,
   longestName,
   longestNote,
   longestText,
@@ -45,7 +47,11 @@ const sweetenerPart = z.object({
   share: z.number().check(z.gte(0), z.lte(largestShare)),
 });
 
-const heatStep = z.object({ what: z.enum(['source', 'milk']), temperature: z.number(), minutes: z.number() });
+const heatStep = z.object({
+  what: z.enum(['source', 'milk']),
+  temperature: z.number().check(z.gt(0), z.lte(hottestHeat)),
+  minutes: z.number().check(z.gt(0), z.lte(longestHeat)),
+});
 
 /** A time on the wall of the kitchen, with no zone: 2026-11-28T08:00. */
 const localMinute = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d$/));

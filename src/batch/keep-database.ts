@@ -42,7 +42,11 @@ export async function openDatabase({ onNewer, onGone }: Watch): Promise<Database
     }
     throw error;
   });
-  const database = await Promise.race([opening, refuseAfter(longestWait)]);
+  const database = await Promise.race([opening, refuseAfter(longestWait)]).catch((error: unknown) => {
+    // One that comes too late is nobody’s, and would stand in the way of a newer page.
+    opening.then((late) => late.close(), ignore);
+    throw error;
+  });
   if (!stores.every((store) => database.objectStoreNames.contains(store))) {
     database.close();
     throw new DOMException('the layout is not known', 'NotFoundError');
@@ -131,7 +135,7 @@ export async function takeIn(
 }
 
 /** What was put aside, with the reason and the time of it. */
-export interface AsideText {
+interface AsideText {
   readonly key: number;
   readonly at: number;
   readonly why: string;

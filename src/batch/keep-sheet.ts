@@ -50,22 +50,44 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   let shown: SheetDocument = demo;
   let unsaved: SheetDocument | null = null;
   let show: (document: SheetDocument) => void = () => {};
-  let database: Database | null = null;
+  let connected: Promise<Database> | null = null;
 
-  const connect = async (): Promise<Database> => {
-    database ??= await openDatabase({
-      onNewer: () => void makeWay(),
-      onGone: () => {
-        database = null;
-      },
+  // The promise is remembered, not what it gives: two that ask at once must not open two.
+  const connect = (): Promise<Database> => {
+    const forget = (): void => {
+      connected = null;
+    };
+    connected ??= openDatabase({ onNewer: () => void makeWay(), onGone: forget }).catch((error: unknown) => {
+      forget();
+      throw error;
     });
-    return database;
+    return connected;
   };
 
   const present = (document: SheetDocument): void => {
     line += 1;
     shown = document;
     show(document);
+  };
+
+  /**
+   * Goes on from the newest state that is kept, once an edit that could not be saved here is safe aside. Where it can’t
+   * be, all stays as it is, and the cook is told. Gives whether it went on.
+   */
+  const goOnFrom = async ({ head, document }: LastGood): Promise<boolean> => {
+    if (unsaved !== null) {
+      try {
+        await setAside(unsaved, keepWords.overtaken);
+      } catch {
+        trouble.value = keepWords.stillHere;
+        return false;
+      }
+      saves.giveUp();
+      trouble.value = null;
+    }
+    base = head;
+    if (document !== null) present(document);
+    return true;
   };
 
   const readLast = async (from: Database): Promise<LastGood> => {
@@ -80,13 +102,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     const last = await readLast(from);
     // This window has saved meanwhile, or is about to: whether that fits is found out there.
     if (reading.peek() === '' && (last.head <= base || saves.how.peek() !== 'saved')) return;
-    if (unsaved !== null) {
-      await setAside(unsaved, keepWords.overtaken);
-      saves.giveUp();
-      trouble.value = null;
-    }
-    base = last.head;
-    if (last.document !== null) present(last.document);
+    await goOnFrom(last);
   };
 
   let lastRead: Promise<void> = Promise.resolve();
@@ -110,14 +126,15 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
         await takeOverEarlier(storage, from, now);
       } catch (error) {
         const earlier = openText(readEarlier(storage));
-        if (earlier.is === 'good') present(earlier.document);
+        if (earlier.is === 'good' && unsaved === null) present(earlier.document);
         trouble.value = describeFailure(error);
       }
     }
     const last = await readLast(from);
-    const changed = last.head !== base;
-    base = last.head;
-    if (last.document !== null && changed) present(last.document);
+    if (last.head !== base && !(await goOnFrom(last))) {
+      reading.value = 'overtaken';
+      return;
+    }
     if (last.newer !== null) {
       notice.value = keepWords.newer(last.newer, last.document !== null && last.damaged.length === 0);
       reading.value = 'newer';
@@ -191,8 +208,9 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   /** A newer page waits for this one to close the database. */
   const makeWay = async (): Promise<void> => {
     if (await letGo('reload')) reading.value = 'reload';
-    database?.close();
-    database = null;
+    const closing = connected;
+    connected = null;
+    (await closing?.catch(() => null))?.close();
   };
 
   const turns = createOneWindow({
@@ -211,7 +229,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
 
   const fail = (error: unknown): void => {
     const earlier = openText(readEarlier(storage));
-    if (base === 0 && earlier.is === 'good') present(earlier.document);
+    if (base === 0 && earlier.is === 'good' && unsaved === null) present(earlier.document);
     trouble.value = isFull(error) ? keepWords.full : keepWords.blocked;
     reading.value = '';
   };

@@ -13,6 +13,8 @@ export const keepWords = {
   tooNew:
     'A newer version of this page keeps this sheet now, so what you typed last is not saved. Download a copy, then reload the page and open the copy there.',
   overtaken: `Another window has saved this sheet since, and that is what is shown now. What you typed last here is put aside ${below}.`,
+  stillHere:
+    'Another window has saved this sheet since. What you typed last here is saved nowhere and could not be put aside, so it is still what is shown. Download a copy, make room in this browser, then press “Edit here instead”.',
   asideHere: `What you typed here was not taken, since another window had the sheet. It is put aside ${below}.`,
   typedHere: 'It was typed in a window while another had the sheet.',
   noRoomAside:

@@ -3,10 +3,11 @@ import { coefficients } from '../formula/coefficients';
 import { formulate } from '../formula/formulate';
 import { learnPace } from '../formula/learn-pace';
 import type { Look } from '../formula/makes';
+import type { Yours } from '../formula/recipe';
 import type { Instant } from '../formula/timeline/event';
 import { changeBatch } from './change-batch';
 import { type Batch, type Logged, recipeOf, type SheetDocument } from './document';
-import { longestName, longestNote, mostDaysWaiting, mostLogged } from './document-limits';
+import { longestName, longestNote, mostCorrections, mostDaysWaiting, mostLogged } from './document-limits';
 import { correct, giveBack } from './edits';
 import { instantOf } from './local-time';
 
@@ -47,13 +48,19 @@ export function takeLearnedPace(document: SheetDocument): SheetDocument {
  * Keeps what the whole log teaches as the cook’s own pace, within what may be typed for it. A pace that the cook typed
  * stays; where nothing teaches any more, the learned one goes.
  */
-function learn(document: SheetDocument): SheetDocument {
+export function learn(document: SheetDocument): SheetDocument {
   const old = document.yours[paceKey];
-  if (old !== undefined && old.how !== 'learned') return document;
+  if (old !== undefined && !isTaught(paceKey, old.how)) return document;
+  if (old === undefined && Object.keys(document.yours).length >= mostCorrections) return document;
   const learned = learnPace(looksOf(document.log));
   if (learned === null) return giveBack(document, paceKey);
   const { least, most } = coefficients.pace;
   return correct(document, paceKey, Math.min(most, Math.max(least, learned.pace)), 'learned');
+}
+
+/** Whether a figure is what the log teaches, and so none of the cook’s own. */
+export function isTaught(key: string, how: Yours['how']): boolean {
+  return key === paceKey && how === 'learned';
 }
 
 /** The entries as the engine reads them. */

@@ -22,6 +22,12 @@ export function knowsFrom(document: SheetDocument, { log }: SheetParts): Knows {
   return (id, name) => shared.has(id) || (names.get(id)?.has(name) ?? true);
 }
 
+interface JoinedLog {
+  readonly joined: readonly Logged[];
+  /** Lines of the file, as they are there, that the sheet has no room for. */
+  readonly noRoom: readonly Logged[];
+}
+
 /**
  * Two lines are the same where they say the same, under whatever id their batch goes here. A line whose batch is not in
  * the file goes under an id of its own where the document has another batch under that one.
@@ -32,7 +38,7 @@ export function joinLog(
   idOf: ReadonlyMap<string, string>,
   knows: Knows,
   freshId: () => string,
-): readonly Logged[] {
+): JoinedLog {
   const said = new Set(log.map(sayingOf));
   const added = theirs.filter((one) => {
     const saying = sayingOf(one);
@@ -46,7 +52,11 @@ export function joinLog(
     moved.set(batch, id);
     return id;
   };
-  return [...log, ...added.map((one) => ({ ...one, batch: moveTo(one) }))].slice(0, mostLogged);
+  const room = Math.max(0, mostLogged - log.length);
+  return {
+    joined: [...log, ...added.slice(0, room).map((one) => ({ ...one, batch: moveTo(one) }))],
+    noRoom: added.slice(room),
+  };
 }
 
 function sayingOf({ batch: _, ...rest }: Logged): string {

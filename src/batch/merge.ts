@@ -1,28 +1,60 @@
 import { isOwnShape, jarOwnerOf, ownShapeOf, renameShape } from './batch-corrections';
 import type { Batch, SheetDocument } from './document';
 import { longestName, mostBatches, mostCorrections, mostOwnFoods } from './document-limits';
+import { isTaught, learn } from './log-edits';
 import { joinLog, type Knows, knowsFrom } from './merge-log';
 import type { SheetParts } from './salvage';
 import { writeSorted } from './same-data';
+
+/** What a sheet has no room for, though the file holds it. */
+export interface LeftOut {
+  /** Names. */
+  readonly batches: readonly string[];
+  readonly log: SheetDocument['log'];
+  /** Keys of figures. */
+  readonly yours: readonly string[];
+  /** Names. */
+  readonly ownFoods: readonly string[];
+}
+
+interface Merged {
+  readonly document: SheetDocument;
+  readonly leftOut: LeftOut;
+}
 
 /**
  * The document joined with what a file holds. Nothing of the document is changed or taken away: a batch that is there
  * already, whatever its id, is left out; one of the same id that differs stands beside yours under a new id and name;
  * the log is joined without doubles; of figures, own foods and prices yours stay and those you have none of come in;
- * settings stay yours. Joining the same file twice changes nothing more. What is beyond the limits stays out.
+ * settings stay yours; a learned pace is what the joined log teaches. Joining the same file twice changes nothing more.
+ * What is beyond the limits stays out, and is told of.
  */
-export function mergeInto(document: SheetDocument, parts: SheetParts): SheetDocument {
+export function mergeInto(document: SheetDocument, parts: SheetParts): Merged {
   const knows = knowsFrom(document, parts);
-  const { batches, yours, idOf, freshId } = joinBatches(document, parts, knows);
+  const { batches, yours, idOf, freshId, noRoom } = joinBatches(document, parts, knows);
   const log = joinLog(document.log, parts.log, idOf, knows, freshId);
-  const next: SheetDocument = { ...document, batches, yours: joinFigures(yours, parts), log };
-  const merged = { ...next, ...joinLarder(document, parts) };
-  return writeSorted(merged) === writeSorted(document) ? document : merged;
+  const figures = joinFigures(yours, parts);
+  const foods = joinFoods(document, parts);
+  const merged: SheetDocument = {
+    ...document,
+    batches,
+    yours: figures.yours,
+    log: log.joined,
+    ...(foods.ownFoods.length > 0 ? { ownFoods: foods.ownFoods } : {}),
+    ...joinPrices(document, parts),
+  };
+  const leftOut = { batches: noRoom, log: log.noRoom, yours: figures.noRoom, ownFoods: foods.noRoom };
+  return { document: taughtAnew(document, merged), leftOut };
+}
+
+/** A document made of another with what its log teaches; the other itself where nothing has changed. */
+function taughtAnew(before: SheetDocument, after: SheetDocument): SheetDocument {
+  return writeSorted(after) === writeSorted(before) ? before : learn(after);
 }
 
 /**
- * The document with everything in it replaced by what a file holds, settings apart, which stay yours. A file without a
- * readable batch replaces nothing.
+ * The document with everything in it replaced by what a file holds, settings apart, which stay yours; a learned pace is
+ * what the file’s log teaches. A file without a readable batch replaces nothing.
  */
 export function replaceWith(document: SheetDocument, parts: SheetParts): SheetDocument {
   if (parts.batches.length === 0) return document;
@@ -36,7 +68,7 @@ export function replaceWith(document: SheetDocument, parts: SheetParts): SheetDo
     ...(ownFoods.length > 0 ? { ownFoods } : {}),
     ...(Object.keys(prices).length > 0 ? { prices } : {}),
   };
-  return writeSorted(replaced) === writeSorted(document) ? document : replaced;
+  return taughtAnew(document, replaced);
 }
 
 interface JoinedBatches {
@@ -47,24 +79,30 @@ interface JoinedBatches {
   readonly idOf: ReadonlyMap<string, string>;
   /** An id that is found nowhere, and is not given twice. */
   readonly freshId: () => string;
+  /** The names of those there was no room for. */
+  readonly noRoom: readonly string[];
 }
 
 function joinBatches(document: SheetDocument, parts: SheetParts, knows: Knows): JoinedBatches {
   const batches = [...document.batches];
-  let { yours } = document;
+  const figures = { ...document.yours };
+  let count = Object.keys(figures).length;
+  const shapeOf = shapesIn(document.yours);
+  const theirShapeOf = shapesIn(parts.yours);
   const names = new Set(batches.map(({ name }) => name));
   const ids = new Set(batches.map(({ id }) => id));
   // The shape of a jar whose batch is gone would shape the jar of a batch that came in under its id.
-  const taken = new Set([...ids, ...Object.keys(yours).map(jarOwnerOf)]);
+  const taken = new Set([...ids, ...Object.keys(figures).map(jarOwnerOf)]);
   // Nor may one that is only in a log be given anew: its lines would be those of another batch.
   const theirs = new Set([
     ...parts.batches.map(({ id }) => id),
     ...[...document.log, ...parts.log].map(({ batch }) => batch),
   ]);
   const idOf = new Map<string, string>();
+  const noRoom: string[] = [];
   const there = new Map<string, string[]>();
   for (const batch of batches) {
-    const content = contentOf(batch, yours);
+    const content = contentOf(batch, shapeOf(batch.id));
     there.set(content, [...(there.get(content) ?? []), batch.id]);
   }
   let number = batches.length;
@@ -74,16 +112,19 @@ function joinBatches(document: SheetDocument, parts: SheetParts, knows: Knows): 
     return `b${number}`;
   };
   for (const batch of parts.batches) {
-    const alike = there.get(contentOf(batch, parts.yours)) ?? [];
+    const alike = there.get(contentOf(batch, theirShapeOf(batch.id))) ?? [];
     const same = alike.includes(batch.id) ? batch.id : alike[0];
     if (same !== undefined) {
       alike.splice(alike.indexOf(same), 1);
       idOf.set(batch.id, same);
       continue;
     }
-    const shape = ownShapeOf(parts.yours, batch.id);
-    const figures = Object.keys(yours).length + Object.keys(shape).length;
-    if (batches.length >= mostBatches || figures > mostCorrections) continue;
+    const shape = theirShapeOf(batch.id);
+    const added = Object.keys(shape).length;
+    if (batches.length >= mostBatches || count + added > mostCorrections) {
+      noRoom.push(batch.name);
+      continue;
+    }
     const id = taken.has(batch.id) || !knows(batch.id, batch.name) ? freshId() : batch.id;
     const name = ids.has(batch.id) ? nameFromFile(batch.name, names) : batch.name;
     batches.push({ ...batch, id, name });
@@ -91,18 +132,25 @@ function joinBatches(document: SheetDocument, parts: SheetParts, knows: Knows): 
     ids.add(id);
     names.add(name);
     idOf.set(batch.id, id);
-    yours = { ...yours, ...renameShape(shape, batch.id, id) };
+    Object.assign(figures, renameShape(shape, batch.id, id));
+    count += added;
   }
-  return { batches, yours, idOf, freshId };
+  return { batches, yours: figures, idOf, freshId, noRoom };
 }
 
 const tail = / \(from file(?:, \d+)?\)$/;
 const longestTail = 20;
 
 /** All that makes a batch what it is: everything but its id, and the shape of its own jar; so joining again finds it. */
-function contentOf({ id, name, ...rest }: Batch, yours: SheetDocument['yours']): string {
+function contentOf({ id, name, ...rest }: Batch, shape: SheetDocument['yours']): string {
   const own = name.replace(tail, '').slice(0, longestName - longestTail);
-  return writeSorted([own, rest, renameShape(ownShapeOf(yours, id), id, 'x')]);
+  return writeSorted([own, rest, renameShape(shape, id, 'x')]);
+}
+
+/** Finds the shape of a batch’s own jar; all other figures are looked through once, for any number of batches. */
+function shapesIn(yours: SheetDocument['yours']): (batchId: string) => SheetDocument['yours'] {
+  const shapes = Object.fromEntries(Object.entries(yours).filter(([key]) => isOwnShape(key)));
+  return (batchId) => ownShapeOf(shapes, batchId);
 }
 
 function nameFromFile(name: string, taken: ReadonlySet<string>): string {
@@ -112,21 +160,29 @@ function nameFromFile(name: string, taken: ReadonlySet<string>): string {
   return free;
 }
 
-function joinFigures(yours: SheetDocument['yours'], parts: SheetParts): SheetDocument['yours'] {
+function joinFigures(yours: SheetDocument['yours'], parts: SheetParts) {
   const room = Math.max(0, mostCorrections - Object.keys(yours).length);
-  const added = Object.entries(parts.yours).filter(([key]) => !isOwnShape(key) && !Object.hasOwn(yours, key));
-  return { ...yours, ...Object.fromEntries(added.slice(0, room)) };
+  const added = Object.entries(parts.yours).filter(
+    ([key, { how }]) => !isOwnShape(key) && !isTaught(key, how) && !Object.hasOwn(yours, key),
+  );
+  return {
+    yours: { ...yours, ...Object.fromEntries(added.slice(0, room)) },
+    noRoom: added.slice(room).map(([key]) => key),
+  };
 }
 
-function joinLarder(document: SheetDocument, parts: SheetParts): Pick<SheetDocument, 'ownFoods' | 'prices'> {
-  const { ownFoods = [], prices = {} } = document;
-  const added = parts.ownFoods.filter(({ name }) => ownFoods.every((food) => food.name !== name));
-  const allFoods = [...ownFoods, ...added].slice(0, mostOwnFoods);
-  const allPrices = { ...parts.prices, ...prices };
+function joinFoods({ ownFoods = [] }: SheetDocument, parts: SheetParts) {
+  const known = new Set(ownFoods.map(({ name }) => name));
+  const joined = [...ownFoods, ...parts.ownFoods.filter(({ name }) => !known.has(name))];
   return {
-    ...(allFoods.length > 0 ? { ownFoods: allFoods } : {}),
-    ...(Object.keys(allPrices).length > 0 ? { prices: allPrices } : {}),
+    ownFoods: joined.slice(0, mostOwnFoods),
+    noRoom: joined.slice(mostOwnFoods).map(({ name }) => name),
   };
+}
+
+function joinPrices({ prices = {} }: SheetDocument, parts: SheetParts): Pick<SheetDocument, 'prices'> {
+  const joined = { ...parts.prices, ...prices };
+  return Object.keys(joined).length > 0 ? { prices: joined } : {};
 }
 
 /** A shape of a jar whose batch is not there would one day shape the jar of another batch of that id. */

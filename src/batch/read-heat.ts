@@ -2,6 +2,7 @@ import type { HeatStep } from '../formula/recipe';
 import { describeReadProblem } from '../measure/read-problem-words';
 import { readQuantity } from '../measure/read-quantity';
 import { convertNumber } from '../measure/units';
+import { hottestHeat, longestHeat } from './document-limits';
 
 export type HeatRead = { readonly ok: true; readonly heat: HeatStep } | { readonly ok: false; readonly why: string };
 
@@ -21,10 +22,18 @@ export function readHeat(what: HeatStep['what'], temperature: string, time: stri
   if (!hot.ok) return { ok: false, why: describeReadProblem(hot.problem) };
   const long = readQuantity(time, { kind: 'time', bareUnit: 'min', cups: 'us', decimalComma });
   if (!long.ok) return { ok: false, why: describeReadProblem(long.problem) };
-  const minutes = convertNumber(long.reading.amount, 'h', 'min');
+  const hours = long.reading.amount;
   const celsius = hot.reading.amount;
-  if (celsius <= 0 || celsius > 100)
-    return { ok: false, why: 'Type a temperature between 0 °C and 100 °C (32 °F and 212 °F).' };
-  if (minutes <= 0 || minutes > 1000) return { ok: false, why: 'Type a time of more than 0 minutes and at most 1000.' };
+  if (celsius <= 0 || celsius > hottestHeat) {
+    const fahrenheit = convertNumber(hottestHeat, '°C', '°F');
+    return {
+      ok: false,
+      why: `Type a temperature between 0 °C and ${hottestHeat} °C (32 °F and ${fahrenheit} °F).`,
+    };
+  }
+  if (hours <= 0 || hours > convertNumber(longestHeat, 'min', 'h'))
+    return { ok: false, why: `Type a time of more than 0 minutes and at most ${longestHeat}.` };
+  // To hours and back, 1000 minutes are a trace more, which could not be saved.
+  const minutes = Math.min(longestHeat, convertNumber(hours, 'h', 'min'));
   return { ok: true, heat: { what, temperature: celsius, minutes } };
 }

@@ -63,8 +63,13 @@ export function salvage(data: unknown): Salvaged {
   };
 
   const batches = entries('batches').flatMap(([at, one]) => {
-    const document = read({ batches: [one] }, nameOf('Batch', at, one), 'batches.0');
-    return document === null ? [] : document.batches;
+    const name = nameOf('Batch', at, one);
+    const { document, why, at: wrong } = readPart(version, { batches: [one] }, 'batches.0');
+    if (document !== null) return document.batches;
+    // Nothing else of a batch depends on its heat step.
+    const heatless = wrong.startsWith('heat') ? readPart(version, { batches: [withoutHeat(one)] }, '').document : null;
+    lost.push({ what: heatless === null ? name : `The heat step of ${name}`, why });
+    return heatless?.batches ?? [];
   });
   const log = entries('log').flatMap(([at, one]) => read({ log: [one] }, nameOf('Log', at, one), 'log.0')?.log ?? []);
   const yours = entries('yours').map(([key, one]) =>
@@ -90,15 +95,19 @@ export function salvage(data: unknown): Salvaged {
   };
 }
 
-/** One part put into a sheet that is otherwise sound, so that whatever is wrong is wrong with it. */
+/** One part put into a sheet that is otherwise sound, so that whatever is wrong is wrong with it; `at` is where in it. */
 function readPart(version: number, changes: Readonly<Record<string, unknown>>, within: string) {
   const { batches, settings, log, yours } = demo;
   const read = readDocument({ batches, settings, log, yours, ...changes, version });
-  if (read.ok) return { document: read.document, why: '' };
+  if (read.ok) return { document: read.document, why: '', at: '' };
   const { why } = read;
-  if (why.code !== 'wrongPart') return { document: null, why: describeDocumentProblem(why) };
-  const inner = why.at.startsWith(within) ? why.at.slice(within.length + 1) : why.at;
-  return { document: null, why: inner === '' ? 'It is not as it should be.' : `Wrong in it: ${shorten(inner)}.` };
+  if (why.code !== 'wrongPart') return { document: null, why: describeDocumentProblem(why), at: '' };
+  const at = why.at.startsWith(within) ? why.at.slice(within.length + 1) : why.at;
+  return { document: null, why: at === '' ? 'It is not as it should be.' : `Wrong in it: ${shorten(at)}.`, at };
+}
+
+function withoutHeat(batch: unknown): unknown {
+  return typeof batch === 'object' ? { ...batch, heat: null } : batch;
 }
 
 function versionOf(data: unknown): number {

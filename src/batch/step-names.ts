@@ -9,6 +9,7 @@ import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import type { Batch } from './document';
 import { coefficientAt, isOnlyMeasured } from './edits';
+import { cutText } from './plain-text';
 import { isBlank } from './read-cell';
 import { isKeyOf } from './table-keys';
 
@@ -16,7 +17,7 @@ const longest = 40;
 
 function shorten(text: string): string {
   const plain = text.trim();
-  return plain.length > longest ? `${plain.slice(0, longest)}…` : plain;
+  return plain.length > longest ? `${cutText(plain, longest)}…` : plain;
 }
 
 /** The names of the steps for undo and redo, in plain words; one for each edit that can be undone. */

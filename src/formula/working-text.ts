@@ -53,9 +53,14 @@ export function inSymbols(working: Working): string {
   return working.formula === '' ? '' : `${working.symbol} = ${fill(working, ({ symbol }) => symbol)}`;
 }
 
+/** What a pure number is, in words: good beside it in a table, in the way within a sum. */
+const words = ['share', 'power', 'times as fast'];
+
 /** The formula with the numbers put in and their units, and the result. Empty for what was typed or measured. */
 export function inNumbers(working: Working, decimalComma: boolean): string {
   if (working.formula === '') return '';
-  const right = fill(working, (input) => writeInput(input, decimalComma));
+  const right = fill(working, (input) =>
+    words.includes(unitOfInput(input)) ? writeSignificant(input.value, decimalComma) : writeInput(input, decimalComma),
+  );
   return `${right} = ${writeResult(working, decimalComma)}`;
 }

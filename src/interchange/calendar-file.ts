@@ -13,16 +13,24 @@ const markMinutes = 5;
 
 const productId = '-//Jarwright//Plan of batches//EN';
 const millisecondsInMinute = 60_000;
-const lastMoment = Date.UTC(9999, 11, 31);
+const afterLast = Date.UTC(10_000, 0, 1);
+/** Where this browser keeps its mark. */
+const markKey = 'jarwright.calendar';
+const markBytes = 16;
 const mostOctets = 75;
 
 /**
  * The steps of one or many batches as a calendar file (RFC 5545): an event a step, in UTC, with an alarm; text for a
- * file named .ics. `now` is the moment it is written. The UID of a step is of its batch, its id and what its batch
- * was planned for, so that a later file of the same plan moves the steps of an earlier one, and another plan has others. Nothing to write, or a time before 1970 or after 9999,
- * gives a problem in words. Rejects only where the library can't be loaded.
+ * file named .ics. `now` is the moment it is written. The UID of a step is of its batch, its id, what its batch was
+ * planned for, and the mark of this browser: so a later file of the same plan moves the steps of an earlier one, and
+ * another plan, or another cook’s, has others. Nothing to write, or a time before 1970 or after 9999, gives a problem in
+ * words. Rejects only where the library can't be loaded.
  */
-export async function calendarFile(events: readonly TimelineEvent[], now: Date): Promise<CalendarFile> {
+export async function calendarFile(
+  events: readonly TimelineEvent[],
+  now: Date,
+  mark = markOfBrowser(),
+): Promise<CalendarFile> {
   if (events.length === 0) return refuse('There is no step to put in a calendar. Plan a batch first.');
   const misplaced = events.find((event) => !isPlaced(event));
   if (misplaced !== undefined) {
@@ -31,7 +39,7 @@ export async function calendarFile(events: readonly TimelineEvent[], now: Date):
   const { createEvents } = await import('ics');
   // A file that is only opened is sent by nobody, and METHOD would ask for an organiser (RFC 5546); blank leaves it out.
   const { value } = createEvents(
-    events.map((event) => describeEvent(event, now)),
+    events.map((event) => describeEvent(event, now, mark)),
     { productId, method: '' },
   );
   return value === null
@@ -44,23 +52,52 @@ function refuse(problem: string): CalendarFile {
 }
 
 function isPlaced({ at, minutes }: TimelineEvent): boolean {
-  const end = (at + minutes) * millisecondsInMinute;
-  return Number.isSafeInteger(at) && at >= 0 && minutes >= 0 && end <= lastMoment;
+  return Number.isSafeInteger(at) && at >= 0 && minutes >= 0 && endOf(at, minutes) < afterLast;
+}
+
+/** In milliseconds since 1970. */
+function endOf(at: number, minutes: number): number {
+  return (at + Math.ceil(minutes > 0 ? minutes : markMinutes)) * millisecondsInMinute;
+}
+
+let unkept: string | null = null;
+
+/**
+ * What tells the plans made in this browser from those of others in a calendar that several cooks share: batches are
+ * only counted, so that everybody’s first has one id. Made by chance once, and kept; where nothing can be kept, it lasts
+ * as long as the page is open, since two events for one are better than one that overwrites another’s.
+ */
+function markOfBrowser(): string {
+  try {
+    const kept = localStorage.getItem(markKey);
+    if (kept !== null && /^[0-9a-f]{32}$/.test(kept)) return kept;
+    unkept ??= newMark();
+    localStorage.setItem(markKey, unkept);
+  } catch {
+    unkept ??= newMark();
+  }
+  return unkept;
+}
+
+function newMark(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(markBytes));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 function describeEvent(
   { id, batch, batchName, plannedFor, title, text, at, minutes, hands }: TimelineEvent,
   now: Date,
+  mark: string,
 ) {
   const name = cleanLine(batchName);
   const summary = name === '' ? cleanLine(title) : `${cleanLine(title)} (${name})`;
   return {
-    uid: `${plainId(batch)}.${plannedFor}.${plainId(id)}@jarwright.invalid`,
+    uid: `${plainId(batch)}.${plannedFor}.${plainId(id)}.${plainId(mark)}@jarwright.invalid`,
     timestamp: now.getTime(),
     title: summary,
     description: cleanText(text),
     start: at * millisecondsInMinute,
-    end: (at + Math.ceil(minutes > 0 ? minutes : markMinutes)) * millisecondsInMinute,
+    end: endOf(at, minutes),
     transp: hands ? ('OPAQUE' as const) : ('TRANSPARENT' as const),
     alarms: [
       {

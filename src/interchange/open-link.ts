@@ -6,7 +6,9 @@ import { readDocument } from '../batch/document-schema';
 import { currentVersion } from '../batch/migrations';
 import { isRow } from '../formula/evaluate';
 import { numericRows } from '../formula/sheet';
-import { leftOut, linkMark, linkVersion, longestFragment, mostUnpacked } from './share-link';
+import { endOfLinkMark, linkMark } from './link-mark';
+import { withTextsRead } from './read-again';
+import { leftOut, linkVersion, longestFragment, mostUnpacked } from './share-link';
 import { canInflate, fromBase64Url, inflate } from './squeeze';
 
 /** A batch that came by a link, checked like a saved one; `yours` are the sender’s figures, its own jar’s under `own.`. */
@@ -45,10 +47,10 @@ const tooMuch = 'This link holds more than a batch can. Nothing of it was read.'
  * nothing is changed. At most 8192 characters are read, and unpacked at most 100 kB.
  */
 export async function openLink(text: string): Promise<LinkRead> {
-  const from = text.indexOf(linkMark);
+  const from = endOfLinkMark(text);
   if (from < 0) return refuse('There is no batch in this link.');
   const [, version = '', how = '', packed = ''] =
-    /^(\d{1,4})([a-z])([\w-]*)/.exec(text.slice(from + linkMark.length, from + longestFragment + 1)) ?? [];
+    /^(\d{1,4})([a-z])([\w-]*)/.exec(text.slice(from, from + longestFragment + 1)) ?? [];
   if (version === '') return refuse(damaged);
   if (Number(version) > linkVersion)
     return refuse('This link was made by a newer version of this page. Reload the page to get that version.');
@@ -77,7 +79,8 @@ function readSent(bytes: Uint8Array): LinkRead {
   if (!found.success) return refuse(damaged);
   const read = readDocument(documentAround(found.data));
   const [batch] = read.ok ? read.document.batches : [];
-  return read.ok && batch !== undefined ? { ok: true, batch, yours: read.document.yours } : refuse(tooMuch);
+  if (!read.ok || batch === undefined) return refuse(tooMuch);
+  return { ok: true, batch: withTextsRead(batch), yours: read.document.yours };
 }
 
 /** A sheet with this one batch in it, so that it is checked as every saved batch is. */

@@ -4,10 +4,9 @@ import { ownJarOf } from '../formula/coefficients';
 import { isMeasuredRow, type MeasuredRowId, type NumericRowId } from '../formula/order';
 import { numericRows } from '../formula/sheet';
 import type { Kind } from '../measure/units';
+import { linkMark } from './link-mark';
 import { deflate, toBase64Url } from './squeeze';
 
-/** What a batch in an address begins with, before the version, how it is packed, and the packed text. */
-export const linkMark = '#batch=';
 /** The version of the links that this page writes. */
 export const linkVersion = 1;
 /** The longest fragment that is written or read, in characters; mail and chat programs cut longer addresses. */

@@ -3,6 +3,7 @@ import type { SheetStore } from '../batch/sheet-store';
 import { afterPaint, afterPaintFailed, loadAfterPaint } from './after-paint';
 import { BelowLater, WorkingLater } from './Later';
 import { Masthead } from './Masthead';
+import { MayEdit } from './MayEdit';
 import { PageParts, placeOf } from './PageParts';
 import { Sheet } from './Sheet';
 import { createSheetState } from './sheet-state';
@@ -46,9 +47,9 @@ export function App({ store }: Props) {
   const message = afterPaintFailed.value ? missing : store.message.value;
   return (
     <div class="page">
-      <fieldset class="may-edit" role="presentation" disabled={store.readOnly.value}>
+      <MayEdit store={store}>
         <Masthead store={store} />
-      </fieldset>
+      </MayEdit>
       {message !== null && (
         <p class="message" role="status">
           {message}
@@ -56,7 +57,7 @@ export function App({ store }: Props) {
       )}
       {later !== null && <later.KeptActions store={later.withEdits(store)} />}
       <main>
-        <fieldset class="may-edit" role="presentation" disabled={store.readOnly.value}>
+        <MayEdit store={store}>
           <PageParts />
           <div class="tools-room">
             {later !== null && <later.SheetTools store={later.withEdits(store)} state={state} />}
@@ -65,8 +66,8 @@ export function App({ store }: Props) {
             <Sheet store={store} state={state} workingInline={!wide} />
             {wide && <WorkingLater store={store} state={state} />}
           </div>
-          <BelowLater store={store} state={state} />
-        </fieldset>
+        </MayEdit>
+        <BelowLater store={store} state={state} />
         {later !== null && <later.Kept store={later.withEdits(store)} />}
         {later !== null && <later.LinkOffers store={later.withEdits(store)} state={state} />}
       </main>

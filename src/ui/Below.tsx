@@ -6,6 +6,7 @@ import { Fizz } from './Fizz';
 import { Flows } from './Flows';
 import { Labels } from './Labels';
 import { Log } from './Log';
+import { MayEdit } from './MayEdit';
 import { OnHand } from './OnHand';
 import { Part } from './PageParts';
 import { PrintCards, PrintTools } from './PrintCards';
@@ -30,15 +31,19 @@ export function Below({ store, state }: Props) {
   if (current === undefined) return null;
   return (
     <WhoseName.Provider value={batches.length > 1 ? current.name : null}>
-      <OfBatch key={current.id} batch={current} store={store} />
-      <Part id="plan">
-        <Timeline store={store} state={state} />
-      </Part>
-      <Part id="log">
-        <Log key={current.id} batch={current} store={store} />
-      </Part>
+      <MayEdit store={store}>
+        <OfBatch key={current.id} batch={current} store={store} />
+        <Part id="plan">
+          <Timeline store={store} state={state} />
+        </Part>
+        <Part id="log">
+          <Log key={current.id} batch={current} store={store} />
+        </Part>
+      </MayEdit>
       <Part id="share">
-        <Recipes batch={current} store={store} state={state} />
+        <MayEdit store={store}>
+          <Recipes batch={current} store={store} state={state} />
+        </MayEdit>
         <Files batch={current} store={store} state={state} />
         <Labels batch={current} store={store} />
         <PrintTools store={store} />

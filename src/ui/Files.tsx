@@ -3,6 +3,7 @@ import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { packFragment } from '../interchange/link-cache';
 import { loadQr } from './LinkCode';
+import { MayEdit } from './MayEdit';
 import { OpenFile } from './OpenFile';
 import { offeredLink } from './offered-link';
 import { SaveFiles } from './SaveFiles';
@@ -48,7 +49,9 @@ export function Files({ batch, store, state }: Props) {
         {open && (
           <div class="files-parts">
             <SaveFiles batch={batch} store={store} />
-            <OpenFile store={store} state={state} />
+            <MayEdit store={store}>
+              <OpenFile store={store} state={state} />
+            </MayEdit>
             <ShareLink batch={batch} store={store} onLink={offer} />
           </div>
         )}

@@ -1,7 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetDocument } from '../batch/document';
 import type { Keeping, Kept as KeptList } from '../batch/keeping';
+import { withSettings } from '../batch/settings';
 import type { Store } from '../batch/store';
+import { writeCopy } from '../interchange/json-file';
 import { downloadText } from './download-text';
 
 interface Props {
@@ -57,7 +59,7 @@ const howWords = { saved: 'Saved', saving: 'Saving…', unsaved: 'Not saved' } a
 
 function DownloadSheet({ store }: Props) {
   return (
-    <button type="button" class="button" onClick={() => download(JSON.stringify(store.document.peek()))}>
+    <button type="button" class="button" onClick={() => download(writeCopy(store.document.peek()))}>
       Download a copy
     </button>
   );
@@ -119,6 +121,9 @@ interface TextProps extends Props {
 
 function KeptText({ store, kept: { at, text, document }, why, onRemove }: TextProps) {
   const when = at > 0 ? new Date(at).toLocaleString() : 'some time ago';
+  // Undo would not bring today’s settings back, so they stay, as they do in undoing.
+  const openAgain = (sheet: SheetDocument) =>
+    store.takeEdit(withSettings(sheet, store.settings.peek()), `Open the sheet of ${when}`);
   return (
     <li>
       <span>
@@ -137,7 +142,7 @@ function KeptText({ store, kept: { at, text, document }, why, onRemove }: TextPr
           class="button"
           aria-label={`Open the sheet of ${when} again`}
           disabled={store.readOnly.value}
-          onClick={() => store.takeEdit(document, `Open the sheet of ${when}`)}
+          onClick={() => openAgain(document)}
         >
           Open again
         </button>

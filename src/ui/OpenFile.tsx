@@ -13,7 +13,14 @@ interface Props {
   readonly state: SheetState;
 }
 
-type Opened = Extract<FileRead, { readonly ok: true }>;
+/** What was opened goes by the name of the very file that it came from. */
+type Opened = Extract<FileRead, { readonly ok: true }> & { readonly name: string };
+
+/** What became of a file, by its name. */
+interface Said {
+  readonly name: string;
+  readonly words: string;
+}
 
 const unreadable = 'This file could not be read. If you are offline, try again when online.';
 const mostNamed = 12;
@@ -21,28 +28,30 @@ const mostNamed = 12;
 /** A saved copy, looked at before anything is done with it: then merged, put in place of the sheet, or left. */
 export function OpenFile({ store, state }: Props) {
   const picker = useRef<HTMLInputElement>(null);
-  const [name, setName] = useState('');
   const [opened, setOpened] = useState<Opened | null>(null);
-  const [said, setSaid] = useState<string | null>(null);
+  const [said, setSaid] = useState<Said | null>(null);
   const [over, setOver] = useState(false);
+  const chosen = useRef<File | null>(null);
   const read = async (file: File) => {
+    const { name } = file;
+    chosen.current = file;
     setOpened(null);
-    setName(file.name);
-    if (file.size > mostBytes) return setSaid(tooLarge);
-    setSaid('Reading it …');
-    const [{ readFile }, text] = await Promise.all([import('../interchange/open-file'), file.text()]);
-    const found = readFile(text);
-    setSaid(found.ok ? null : found.message);
-    if (found.ok) setOpened(found);
+    if (file.size > mostBytes) return setSaid({ name, words: tooLarge });
+    setSaid({ name, words: 'Reading it …' });
+    const found = await readText(file);
+    // A large file may come after a small one that was chosen after it.
+    if (chosen.current !== file) return;
+    setSaid(found.ok ? null : { name, words: found.message });
+    if (found.ok) setOpened({ ...found, name });
   };
   const take = (files: FileList | null | undefined) => {
     const [file] = files ?? [];
-    if (file !== undefined) read(file).catch(() => setSaid(unreadable));
+    if (file !== undefined) read(file);
     if (picker.current !== null) picker.current.value = '';
   };
   const close = (words: string) => {
+    setSaid(opened === null ? null : { name: opened.name, words });
     setOpened(null);
-    setSaid(words);
   };
   return (
     <section
@@ -73,25 +82,33 @@ export function OpenFile({ store, state }: Props) {
         </label>
       </p>
       <p role="status">
-        {said !== null && name !== '' && (
+        {said !== null && (
           <>
-            <bdi>{name}</bdi>:{' '}
+            <bdi>{said.name}</bdi>: {said.words}
           </>
         )}
-        {said}
       </p>
-      {opened !== null && <Opening name={name} opened={opened} store={store} state={state} onDone={close} />}
+      {opened !== null && <Opening opened={opened} store={store} state={state} onDone={close} />}
     </section>
   );
 }
 
+/** Reads a file and what is in it; never rejects. */
+async function readText(file: File): Promise<FileRead> {
+  try {
+    const [{ readFile }, text] = await Promise.all([import('../interchange/open-file'), file.text()]);
+    return readFile(text);
+  } catch {
+    return { ok: false, message: unreadable };
+  }
+}
+
 interface OpeningProps extends Props {
-  readonly name: string;
   readonly opened: Opened;
   readonly onDone: (words: string) => void;
 }
 
-function Opening({ name, opened: { parts, message, lost }, store, state, onDone }: OpeningProps) {
+function Opening({ opened: { name, parts, message, lost }, store, state, onDone }: OpeningProps) {
   const [withSettings, setWithSettings] = useState(false);
   const document = store.document.value;
   const plan = useMemo(() => planOpening(document, parts), [document, parts]);
@@ -127,6 +144,7 @@ function Opening({ name, opened: { parts, message, lost }, store, state, onDone 
         {plan.there > 0 && ` Batches that are here already: ${plan.there}.`}
         {plan.figuresKept > 0 && ` Figures of yours that stay: ${plan.figuresKept}.`}
       </p>
+      <NoRoom leftOut={plan.noRoom} />
       <Changes changes={plan.byMerging} />
       <p class="correct">
         <button
@@ -181,9 +199,23 @@ function Lost({ message, lost }: { readonly message: string; readonly lost: read
 
 function Changes({ changes }: { readonly changes: readonly DocumentChange[] }) {
   if (changes.length === 0) return <p>It would change nothing.</p>;
+  return <Named list={changes} />;
+}
+
+function NoRoom({ leftOut }: { readonly leftOut: readonly DocumentChange[] }) {
+  if (leftOut.length === 0) return null;
+  return (
+    <div class="message">
+      <p>The whole of it is more than a sheet holds. There is no room for: </p>
+      <Named list={leftOut} />
+    </div>
+  );
+}
+
+function Named({ list }: { readonly list: readonly DocumentChange[] }) {
   return (
     <ul>
-      {changes.map(({ what, names }) => (
+      {list.map(({ what, names }) => (
         <li key={what}>
           {what}:{' '}
           {names.slice(0, mostNamed).map((name, at) => (

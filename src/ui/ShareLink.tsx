@@ -2,7 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { packFragment } from '../interchange/link-cache';
-import { linkMark, linkTo, longestFragment } from '../interchange/share-link';
+import { endOfLinkMark } from '../interchange/link-mark';
+import { linkTo, longestFragment } from '../interchange/share-link';
 import { LinkCode } from './LinkCode';
 
 interface Props {
@@ -39,7 +40,7 @@ export function ShareLink({ batch, store, onLink }: Props) {
     );
   };
   const look = () => {
-    const isLink = pasted.includes(linkMark);
+    const isLink = endOfLinkMark(pasted) >= 0;
     setProblem(isLink ? null : 'There is no batch in this. Paste the whole link, with all that follows the #.');
     if (!isLink) return;
     onLink(pasted);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import * as list from '../../src/batch/batch-list';
 import { demo } from '../../src/batch/demo';
 import type { Batch, Settings, SheetDocument } from '../../src/batch/document';
+import { hottestHeat, longestHeat } from '../../src/batch/document-limits';
 import * as edits from '../../src/batch/edits';
 import { pasteInto } from '../../src/batch/paste';
 import { changeSettings } from '../../src/batch/settings';
@@ -51,6 +52,12 @@ export const anySettings: fc.Arbitrary<Partial<Settings>> = fc.record(
 );
 
 const number = fc.oneof(fc.double({ min: 0, max: 100, noNaN: true }), fc.double());
+/** As the page reads it: what is beyond that can't be saved. */
+const anyHeat = fc.record({
+  what: fc.constantFrom('source', 'milk'),
+  temperature: fc.double({ min: 0, minExcluded: true, max: hottestHeat, noNaN: true }),
+  minutes: fc.double({ min: 0, minExcluded: true, max: longestHeat, noNaN: true }),
+});
 const how = fc.constantFrom('typed', 'measured', 'learned');
 const anyRow = fc.constantFrom(...numericRowIds);
 const anyMeasuredRow = fc.constantFrom(...measuredRows);
@@ -158,11 +165,7 @@ export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
           edits.setUse(d, id, row, use),
     ),
   ),
-  ofBatch(
-    fc
-      .option(fc.record({ what: fc.constantFrom('source', 'milk'), temperature: number, minutes: number }))
-      .map((heat) => (d, id) => edits.setHeat(d, id, heat)),
-  ),
+  ofBatch(fc.option(anyHeat).map((heat) => (d, id) => edits.setHeat(d, id, heat))),
   fc.tuple(anyKey, number, how).map(
     ([key, value, by]): Edit =>
       (d) =>

@@ -63,6 +63,16 @@ describe('readDocument', () => {
       { code: 'wrongPart', at: 'batches.0.sweetener.0.share' },
     ],
     ['a row given twice', withBatch({ given: [cell({}), cell({})] }), { code: 'wrongPart', at: 'batches.0.given' }],
+    ...[0, -1, 100.1, 1e300].map((temperature): [string, unknown, unknown] => [
+      `heat to ${temperature} °C`,
+      withBatch({ heat: { what: 'milk', temperature, minutes: 5 } }),
+      { code: 'wrongPart', at: 'batches.0.heat.temperature' },
+    ]),
+    ...[0, -5, 1000.1, 1e300].map((minutes): [string, unknown, unknown] => [
+      `heat for ${minutes} minutes`,
+      withBatch({ heat: { what: 'source', temperature: 80, minutes } }),
+      { code: 'wrongPart', at: 'batches.0.heat.minutes' },
+    ]),
     [
       'a row of no sheet',
       withBatch({ given: [cell({ row: 'toString' })] }),

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
-import { beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test, vi } from 'vitest';
 import {
   addState,
   type Database,
@@ -97,6 +97,30 @@ test('a database that lacks its parts is refused', async () => {
   globalThis.indexedDB = new IDBFactory();
   (await openDB('jarwright', 1)).close();
   await expect(openDatabase(quietly)).rejects.toThrow('not known');
+});
+
+test('one that opens only after five seconds is not waited for, and closes by itself', async () => {
+  const deleting = new Promise((resolve, reject) => {
+    const request = indexedDB.deleteDatabase('jarwright');
+    request.onsuccess = resolve;
+    request.onerror = reject;
+  });
+  vi.useFakeTimers({ toFake: ['setTimeout'] });
+  const opening = expect(openDatabase(quietly)).rejects.toThrow('no answer');
+  await vi.advanceTimersByTimeAsync(5000);
+  await opening;
+  vi.useRealTimers();
+  // What stood in the way of it goes: now it opens, for nobody.
+  database.close();
+  await deleting;
+  let inTheWay = 0;
+  const newer = await openDB('jarwright', 2, {
+    blocked() {
+      inTheWay += 1;
+    },
+  });
+  expect([newer.version, inTheWay]).toEqual([2, 0]);
+  newer.close();
 });
 
 test('a newer page that waits is told of', async () => {

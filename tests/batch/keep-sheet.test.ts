@@ -182,14 +182,11 @@ test('an edit made while a refused one is put aside is put aside too, and never 
 
 test('what could not be saved is put aside before another window’s state is shown', async () => {
   const [one, two] = [await open(), await open()];
-  const { put } = IDBObjectStore.prototype;
-  IDBObjectStore.prototype.put = () => {
-    throw new DOMException('full', 'QuotaExceededError');
-  };
+  const makeRoom = fillUp('put');
   const mine = typeCell(demo, 'b1', 'sourceMass', '400 g');
   two.keeping.save(mine);
   expect(await saved(two.keeping)).toBe('unsaved');
-  IDBObjectStore.prototype.put = put;
+  makeRoom();
   one.keeping.save(edited);
   await saved(one.keeping);
   two.keeping.save(mine);
@@ -197,6 +194,74 @@ test('what could not be saved is put aside before another window’s state is sh
   const { states, aside } = await two.keeping.list();
   expect(states.map(({ document }) => document)).toEqual([edited]);
   expect(aside.map(({ document }) => document)).toEqual([mine]);
+});
+
+/** Has the disk refuse what this gives names of; gives what ends it. */
+function fillUp(...requests: readonly ('put' | 'add')[]): () => void {
+  const { put, add } = IDBObjectStore.prototype;
+  for (const request of requests) {
+    IDBObjectStore.prototype[request] = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  }
+  return () => Object.assign(IDBObjectStore.prototype, { put, add });
+}
+
+describe('where another window has saved, “Edit here instead”', () => {
+  const mine = typeCell(demo, 'b1', 'sourceMass', '400 g');
+
+  /** A window with an edit that could not be saved, and what the other has saved since. */
+  async function openUnsaved() {
+    const [one, two] = [await open(), await open()];
+    const shown: SheetDocument[] = [];
+    two.keeping.follow((document) => shown.push(document));
+    const makeRoom = fillUp('put');
+    two.keeping.save(mine);
+    expect(await saved(two.keeping)).toBe('unsaved');
+    makeRoom();
+    one.keeping.save(edited);
+    await saved(one.keeping);
+    return { keeping: two.keeping, shown };
+  }
+
+  test('puts what could not be saved here aside before it shows the other’s', async () => {
+    const { keeping, shown } = await openUnsaved();
+    await keeping.editHere();
+    expect(shown).toEqual([edited]);
+    expect((await keeping.list()).aside.map(({ document }) => document)).toEqual([mine]);
+    expect([keeping.how.value, keeping.mayEdit.value]).toEqual(['saved', true]);
+    expect(keeping.message.value).toContain('put aside');
+  });
+
+  test('shows on what can’t be put aside, says so, and goes on once there is room', async () => {
+    const { keeping, shown } = await openUnsaved();
+    const makeRoom = fillUp('put', 'add');
+    await keeping.editHere();
+    expect(shown).toEqual([]);
+    expect(keeping.message.value).toContain('could not be put aside');
+    expect([keeping.how.value, keeping.mayEdit.value, keeping.editedElsewhere.value]).toEqual(['unsaved', false, true]);
+    makeRoom();
+    await keeping.editHere();
+    expect(shown).toEqual([edited]);
+    expect((await keeping.list()).aside.map(({ document }) => document)).toEqual([mine]);
+    expect([keeping.how.value, keeping.mayEdit.value]).toEqual(['saved', true]);
+  });
+});
+
+test('the database is opened once, however many ask for it at once', async () => {
+  const { open: openNow } = globalThis.indexedDB;
+  globalThis.indexedDB.open = () => {
+    throw new DOMException('no', 'SecurityError');
+  };
+  const { keeping } = await open();
+  let opened = 0;
+  globalThis.indexedDB.open = (...asked) => {
+    opened += 1;
+    return openNow.apply(globalThis.indexedDB, asked);
+  };
+  keeping.save(edited);
+  await Promise.all([keeping.list(), keeping.list(), saved(keeping)]);
+  expect(opened).toBe(1);
 });
 
 test('what is put aside as it is typed is told of, listed, and removed for good by itself', async () => {

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../src/batch/demo';
 import type { Batch, Logged, SheetDocument } from '../../src/batch/document';
-import { longestName, mostBatches } from '../../src/batch/document-limits';
+import { longestName, mostBatches, mostCorrections, mostLogged, mostOwnFoods } from '../../src/batch/document-limits';
 import { readDocument } from '../../src/batch/document-schema';
 import { typeCell } from '../../src/batch/edits';
-import { mergeInto, replaceWith } from '../../src/batch/merge';
-import { partsOf } from '../../src/batch/salvage';
+import { addEntry, paceKey, removeEntry } from '../../src/batch/log-edits';
+import { mergeInto as mergeAll, replaceWith } from '../../src/batch/merge';
+import { partsOf, type SheetParts } from '../../src/batch/salvage';
 import { anyDocument, first, freeze } from './any-edit';
 
 const entry: Logged = {
@@ -23,6 +24,15 @@ const entry: Logged = {
 
 function sheet(changes: Partial<SheetDocument>): SheetDocument {
   return freeze({ ...demo, ...changes });
+}
+
+function mergeInto(document: SheetDocument, parts: SheetParts): SheetDocument {
+  return mergeAll(document, parts).document;
+}
+
+/** The figures without what the log teaches, which another log teaches anew. */
+function ownFigures({ yours }: SheetDocument): SheetDocument['yours'] {
+  return Object.fromEntries(Object.entries(yours).filter(([key, { how }]) => key !== paceKey || how !== 'learned'));
 }
 
 function names({ batches }: SheetDocument): readonly string[] {
@@ -148,6 +158,35 @@ describe('merging', () => {
     expect(readDocument(merged).ok).toBe(true);
   });
 
+  test('tells what there is no room for, and of a sheet with room that all is in it', () => {
+    const many = Array.from({ length: mostBatches + 1 }, (_, at) => startBatch(`x${at}`, `Batch ${at} of the file`));
+    const lines = Array.from({ length: mostLogged }, (_, at) => ({ ...entry, note: `${at}` }));
+    const figures = (count: number, what: string) =>
+      Object.fromEntries(
+        Array.from({ length: count }, (_, at) => [`${what}.${at}`, { value: 1, how: 'typed' as const }]),
+      );
+    const food = (name: string) => ({ name, grams: 1, millilitres: 2 });
+    const mine = sheet({
+      log: [entry],
+      yours: figures(1, 'mine'),
+      ownFoods: Array.from({ length: mostOwnFoods - 1 }, (_, at) => food(`Food ${at}`)),
+    });
+    const theirs = sheet({
+      batches: [first(demo), ...many.slice(0, mostBatches)],
+      log: [...lines, entry],
+      yours: figures(mostCorrections + 1, 'theirs'),
+      ownFoods: [food('Food 1'), food('Cocoa'), food('Flour')],
+    });
+    const { document, leftOut } = mergeAll(mine, partsOf(theirs));
+    expect(readDocument(document).ok).toBe(true);
+    expect(leftOut.batches).toEqual([`Batch ${mostBatches - 1} of the file`]);
+    expect(leftOut.log.map(({ note }) => note)).toEqual([`${mostLogged - 1}`]);
+    expect(leftOut.yours).toEqual([`theirs.${mostCorrections - 1}`, `theirs.${mostCorrections}`]);
+    expect(leftOut.ownFoods).toEqual(['Flour']);
+    const nothing = { batches: [], log: [], yours: [], ownFoods: [] };
+    expect(mergeAll(demo, partsOf(sheet({ log: [entry] }))).leftOut).toEqual(nothing);
+  });
+
   test('cuts the longest name so that it can still be saved', () => {
     const long = sheet({ batches: [{ ...first(demo), name: 'x'.repeat(longestName), source: 'hemp' }] });
     const merged = mergeInto(demo, partsOf(long));
@@ -162,12 +201,50 @@ describe('merging', () => {
         expect(readDocument(merged).ok).toBe(true);
         expect(merged.batches.slice(0, mine.batches.length)).toEqual(mine.batches);
         expect(merged.log.slice(0, mine.log.length)).toEqual(mine.log);
-        expect(merged.yours).toMatchObject(mine.yours);
+        expect(merged.yours).toMatchObject(ownFigures(mine));
         expect(merged.settings).toBe(mine.settings);
         expect(contents(merged)).toEqual(expect.arrayContaining([...contents(theirs)]));
         expect(mergeInto(merged, partsOf(theirs))).toBe(merged);
       }),
     );
+  });
+});
+
+describe('a learned pace', () => {
+  const mine = freeze(addEntry(demo, { ...entry, hours: 9 }));
+  const theirs = freeze(addEntry(demo, { ...entry, at: '2026-11-29T08:00', hours: 8 }));
+  const both = freeze(theirs.log.reduce(addEntry, mine));
+
+  test('after merging is what both logs teach', () => {
+    expect(mine.yours[paceKey]?.how).toBe('learned');
+    expect(both.yours).not.toEqual(mine.yours);
+    expect(mergeInto(mine, partsOf(theirs)).yours).toEqual(both.yours);
+    expect(mergeInto(demo, partsOf(theirs)).yours).toEqual(theirs.yours);
+  });
+
+  test('does not come in without the lines that taught it', () => {
+    const taught = partsOf({ ...theirs, log: [] });
+    expect(mergeInto(demo, taught)).toBe(demo);
+    expect(mergeInto(mine, taught)).toBe(mine);
+  });
+
+  test('leaves a pace that the cook typed', () => {
+    const typed = sheet({ yours: { [paceKey]: { value: 1.5, how: 'typed' } } });
+    expect(mergeInto(typed, partsOf(theirs)).yours).toEqual(typed.yours);
+    expect(mergeInto(typed, partsOf(theirs)).log).toEqual(theirs.log);
+  });
+
+  test('after replacing is what the log of the file teaches', () => {
+    expect(replaceWith(mine, partsOf(theirs)).yours).toEqual(theirs.yours);
+    expect(replaceWith(mine, { ...partsOf(both), log: theirs.log }).yours).toEqual(theirs.yours);
+    expect(replaceWith(mine, partsOf(removeEntry(mine, 0))).yours).toEqual({});
+  });
+
+  test('is learned on a sheet full of figures without putting one too many into it', () => {
+    const yours = Object.fromEntries(
+      Array.from({ length: mostCorrections }, (_, at) => [`mine.${at}`, { value: 1, how: 'typed' as const }]),
+    );
+    expect(readDocument(addEntry(sheet({ yours }), { ...entry, hours: 9 })).ok).toBe(true);
   });
 });
 

@@ -105,6 +105,43 @@ describeInBrowser('a kept sheet', () => {
     expect(aside).toEqual([]);
   });
 
+  test('can be copied, shared and printed in a second window, but not opened over there', async () => {
+    await typeInto(page, source, '110 g');
+    await waitForKept(page);
+    const other = await openAnother();
+    await other.locator('summary', { hasText: 'Save, open and share' }).click();
+    const [copy] = await Promise.all([
+      other.waitForEvent('download'),
+      other
+        .getByRole('region', { name: 'Save a copy' })
+        .getByRole('button', { name: 'Save a copy', exact: true })
+        .click(),
+    ]);
+    expect(copy.suggestedFilename()).toMatch(/^jarwright-.+\.json$/);
+    const open = other.getByRole('region', { name: 'Open a file' });
+    expect(await open.locator('input[type=file]').isDisabled()).toBe(true);
+    expect(await other.getByRole('button', { name: 'Print this card' }).isDisabled()).toBe(false);
+    await findCell(other, source).click();
+    await other.keyboard.type('9 g');
+    expect(await other.getByRole('grid').getByRole('textbox').count()).toBe(0);
+  });
+
+  test('has what stands in an open cell kept when the page is left, which the browser asks about first', async () => {
+    await findCell(page, source).click();
+    await page.keyboard.type('199 g');
+    const asked = page.waitForEvent('dialog');
+    await page.evaluate(() => {
+      setTimeout(() => location.reload());
+    });
+    const dialog = await asked;
+    expect(dialog.type()).toBe('beforeunload');
+    await dialog.dismiss();
+    await waitForKept(page);
+    await page.reload();
+    await waitForSheet(page);
+    expect(await readCell(page, source)).toContain('199 g');
+  });
+
   test('takes a batch by link into a second window, once that edits, or leaves it', async () => {
     await page.locator('summary', { hasText: 'Save, open and share' }).click();
     const box = page.getByRole('textbox', { name: 'Link to this batch' });

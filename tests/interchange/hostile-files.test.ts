@@ -3,18 +3,21 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addShared } from '../../src/batch/add-shared';
 import { demo } from '../../src/batch/demo';
-import type { SheetDocument } from '../../src/batch/document';
+import { recipeOf, type SheetDocument } from '../../src/batch/document';
 import { readDocument } from '../../src/batch/document-schema';
 import { pasteInto } from '../../src/batch/paste';
+import { planBatches } from '../../src/batch/plan-batches';
+import { formulate } from '../../src/formula/formulate';
 import { rowOrder } from '../../src/formula/order';
 import { mostBytes } from '../../src/interchange/file-limit';
 import { writeCopy } from '../../src/interchange/json-file';
+import { linkMark } from '../../src/interchange/link-mark';
 import { readFile } from '../../src/interchange/open-file';
 import { openLink } from '../../src/interchange/open-link';
 import { planOpening } from '../../src/interchange/plan-opening';
 import { planFromRecipe } from '../../src/interchange/recipe-batch';
 import { readRecipe } from '../../src/interchange/recipe-text';
-import { linkMark, plainFragment, writeFragment } from '../../src/interchange/share-link';
+import { plainFragment, writeFragment } from '../../src/interchange/share-link';
 import { toBase64Url } from '../../src/interchange/squeeze';
 import { parseTable } from '../../src/interchange/table';
 import { anyDocument, first, freeze } from '../batch/any-edit';
@@ -165,6 +168,18 @@ function expectSheet(document: SheetDocument): void {
   expect(JSON.stringify(read.document)).toBe(JSON.stringify(document));
 }
 
+/** Planning what came in comes to an end, in times that are some. */
+function expectPlanned(document: SheetDocument, by: 'start' | 'drink'): void {
+  const when = { by, at: '2026-11-28T08:00' };
+  const batches = document.batches.map((batch) => (batch.when === undefined ? { ...batch, when } : batch));
+  const { plans, over } = planBatches({ ...document, batches }, (batch) => formulate(recipeOf(document, batch)));
+  for (const { plan } of [...plans, ...over]) {
+    expect(plan.schedule.steps.filter(({ at, minutes }) => !Number.isFinite(at) || !Number.isFinite(minutes))).toEqual(
+      [],
+    );
+  }
+}
+
 function openHostileFile(text: string): void {
   const read = readFile(text);
   if (!read.ok) {
@@ -176,6 +191,7 @@ function openHostileFile(text: string): void {
   const { merged, replaced, byMerging, byReplacing } = planOpening(mine, read.parts);
   expectSheet(merged);
   expectSheet(replaced);
+  expectPlanned(replaced, 'start');
   expect(merged.batches[0]).toBe(mine.batches[0]);
   const said = JSON.stringify([read.message, read.lost, byMerging.length, byReplacing.length]);
   expect(said).not.toMatch(/\bNaN\b|\bInfinity\b/);
@@ -191,6 +207,7 @@ async function openHostileLink(text: string): Promise<void> {
   accepted += 1;
   const added = addShared(mine, read, { withFigures: true });
   expectSheet(added);
+  expectPlanned(added, 'drink');
   expect(added.batches).toHaveLength(2);
   expect(added.batches[0]).toBe(mine.batches[0]);
 }
@@ -233,6 +250,17 @@ describe('hostile', { timeout: 60_000 }, () => {
     fc.assert(fc.property(anyPaste, paste), { numRuns: pastes });
     expectHarmless();
     report('pastes', pastes);
+  });
+
+  test('heat beyond sense is not taken, neither from a file nor by a link', async () => {
+    const heat = { what: 'milk', temperature: 72, minutes: 1e300 } as const;
+    const when = { by: 'start', at: '2026-11-28T08:00' } as const;
+    const sent = { ...mine, batches: [{ ...first(mine), heat, when }] };
+    openHostileFile(writeCopy(sent));
+    expect(accepted).toBe(1);
+    await openHostileLink(plainFragment(sent, first(sent)));
+    expect(refused).toBe(1);
+    report('heat steps', 2);
   });
 
   test('names are shown as text, bidi controls and tags too', async () => {

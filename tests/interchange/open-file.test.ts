@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../src/batch/demo';
 import type { Logged, SheetDocument } from '../../src/batch/document';
+import { mostBatches, mostLogged } from '../../src/batch/document-limits';
+import { addEntry } from '../../src/batch/log-edits';
 import { partsOf } from '../../src/batch/salvage';
 import { mostBytes } from '../../src/interchange/file-limit';
 import { onlyBatches, writeCopy } from '../../src/interchange/json-file';
@@ -99,6 +101,18 @@ describe('a damaged file', () => {
     expect(whatIsLost(text)).toEqual(['Log 1 (“One”)', 'Log 3', 'Your figure “hemp.uptake”', 'The settings']);
   });
 
+  test('with a heat step beyond sense gives the batch without it, and names it', () => {
+    const heat = { what: 'milk', temperature: 72, minutes: 1e300 } as const;
+    const text = damage((data) => {
+      data.batches = [three.batches[0], { ...three.batches[1], heat }, { ...three.batches[2], heat, vessel: 'bucket' }];
+    });
+    expect(open(text).parts.batches).toEqual(three.batches.slice(0, 2));
+    expect(open(text).lost).toEqual([
+      { what: 'The heat step of Batch 2 (“Two”)', why: 'Wrong in it: heat.minutes.' },
+      { what: 'Batch 3 (“Three”)', why: 'Wrong in it: vessel.' },
+    ]);
+  });
+
   test('with two batches of one id gives both', () => {
     const text = damage((data) => {
       data.batches = [three.batches[0], { ...three.batches[1], id: 'b1' }];
@@ -130,6 +144,49 @@ describe('a damaged file', () => {
     expect(whatIsLost(broken)).toContain('Batch 2');
     expect(open(broken).parts.log).toEqual([entry]);
     expect(open(broken).parts.settings).toEqual(three.settings);
+  });
+
+  describe('with own foods and prices', () => {
+    const [flour, oats] = ['Flour', 'Oats'].map((name) => ({ name, grams: 120, millilitres: 240 }));
+    const full = { ...three, ownFoods: [flour, oats], prices: { honey: 9 } };
+    const text = writeCopy(JSON.parse(JSON.stringify(full)));
+    const cutAt = (what: string, more = 0) => text.slice(0, text.indexOf(what) + more);
+
+    test('gives those that are whole, and names what is broken, wherever it is cut off', () => {
+      for (let length = text.indexOf('"id": "b2"'); length < text.length - 1; length += 1) {
+        const { parts, lost } = open(text.slice(0, length));
+        const named = lost.map(({ what }) => what).join('; ');
+        const whole = [
+          parts.ownFoods.length === 2 || /Own food/.test(named),
+          'honey' in parts.prices || /Price/.test(named),
+        ];
+        if (!whole.every(Boolean) && text.slice(length).trim() !== '}') expect.fail(`${length}: ${named}`);
+      }
+    });
+
+    test.each([
+      ['in the middle of a food', cutAt('"Oats"', 3), ['Own food 2 (“Oa”)', 'Prices, if it had any']],
+      ['before another food', cutAt('"name": "Oats"', -9), ['Own foods after those that can be read, if it had any']],
+      ['before the foods', cutAt('"ownFoods"'), ['Own foods, if it had any', 'Prices, if it had any']],
+      ['in the prices', cutAt('"honey"', 9), ['Prices']],
+    ])('cut off %s', (_, cut, named) => {
+      expect(whatIsLost(cut)).toEqual(expect.arrayContaining(named));
+    });
+
+    test('damaged elsewhere gives them all', () => {
+      const { parts, lost } = open(text.replace('"version": 2,', '"version": 2,,'));
+      expect([parts.ownFoods, parts.prices, lost]).toEqual([full.ownFoods, full.prices, []]);
+    });
+
+    test('of which one is damaged gives the others', () => {
+      const { parts, lost } = open(text.replace('"name": "Flour"', '"name": Flour'));
+      expect(parts.ownFoods).toEqual([oats]);
+      expect(lost.map(({ what }) => what)).toEqual(['Own food 1']);
+    });
+
+    test('of which a sheet had none is not said to have lost any', () => {
+      expect(open(writeCopy(three).replace('"version": 2,', '"version": 2,,')).lost).toEqual([]);
+    });
   });
 
   test('of a newer version is said to be one, and what can be read of it is offered', () => {
@@ -196,6 +253,27 @@ describe('what opening a file would change', () => {
     const plan = planOpening(three, partsOf(three));
     expect([plan.byMerging, plan.byReplacing, plan.settings]).toEqual([[], [], []]);
     expect(plan.merged).toBe(three);
+  });
+
+  test('says what there is no room for, and does not count it as here already', () => {
+    const many = Array.from({ length: mostBatches }, (_, at) => startBatch(`x${at}`, `Batch ${at}`));
+    const plan = planOpening(demo, partsOf({ ...demo, batches: many }));
+    expect(plan.there).toBe(0);
+    expect(sayAll(plan.noRoom)).toEqual([`1 batch: Batch ${mostBatches - 1}`]);
+    const full: SheetDocument = { ...demo, log: new Array(mostLogged).fill({ ...entry, note: 'mine' }) };
+    expect(sayAll(planOpening(full, partsOf(three)).noRoom)).toEqual(['1 line of the log: One, 2026-11-28 08:00']);
+    expect(planOpening(demo, partsOf(three)).noRoom).toEqual([]);
+  });
+
+  test('names what the log teaches apart from figures of yours', () => {
+    const mine = addEntry(demo, { ...entry, expected: 12, hours: 9 });
+    const theirs = addEntry(demo, { ...entry, expected: 12, at: '2026-11-29T08:00', hours: 7 });
+    const plan = planOpening(mine, partsOf(theirs));
+    expect(sayAll(plan.byMerging)).toEqual([
+      '1 line of the log added: One, 2026-11-29 08:00',
+      '1 figure learned from the log changed: How fast this kitchen ripens (kitchen)',
+    ]);
+    expect(plan.figuresKept).toBe(0);
   });
 
   test('counts the figures where yours stay', () => {

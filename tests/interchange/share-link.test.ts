@@ -2,15 +2,18 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { correctionsOf } from '../../src/batch/batch-corrections';
 import { demo } from '../../src/batch/demo';
-import { type Batch, recipeOf, type SheetDocument } from '../../src/batch/document';
+import { type Batch, type Cell, recipeOf, type SheetDocument } from '../../src/batch/document';
 import { correct, setHeat, typeCell } from '../../src/batch/edits';
+import { readCell } from '../../src/batch/read-cell';
 import { ownJarOf } from '../../src/formula/coefficients';
 import { isRow } from '../../src/formula/evaluate';
 import { formulate } from '../../src/formula/formulate';
-import { rowOrder } from '../../src/formula/order';
+import { measuredRows, type NumericRowId, rowOrder } from '../../src/formula/order';
+import { linkMark } from '../../src/interchange/link-mark';
 import { openLink } from '../../src/interchange/open-link';
-import { linkMark, linkTo, longestFragment, plainFragment, writeFragment } from '../../src/interchange/share-link';
+import { linkTo, longestFragment, plainFragment, writeFragment } from '../../src/interchange/share-link';
 import { deflate, fromBase64Url, inflate, toBase64Url } from '../../src/interchange/squeeze';
+import { baseUnits, units } from '../../src/measure/units';
 import { anyDocument, first } from '../batch/any-edit';
 import { anyRecipe } from '../batches';
 import { documentOf } from '../stocked';
@@ -38,6 +41,23 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+/** The same sheet with every amount typed as a text that says it, and read from it. */
+function typedOut(document: SheetDocument): SheetDocument {
+  const again = (row: NumericRowId, { amount, kind }: Cell): Cell =>
+    readCell(row, `${amount ?? 'some'} ${units[baseUnits[kind]].symbol}`, document.settings);
+  const batches = document.batches.map((batch) => ({
+    ...batch,
+    given: batch.given.map((cell) => ({ ...cell, ...again(cell.row, cell) })),
+    measured: Object.fromEntries(
+      measuredRows.flatMap((row) => {
+        const cell = batch.measured[row];
+        return cell === undefined ? [] : [[row, again(row, cell)]];
+      }),
+    ),
+  }));
+  return { ...document, batches };
+}
+
 describe('a batch as a link', () => {
   test('comes back as it was given: any batch of any sheet', async () => {
     await fc.assert(
@@ -57,7 +77,7 @@ describe('a batch as a link', () => {
   test('works out to the same numbers, with the sender’s figures', async () => {
     await fc.assert(
       fc.asyncProperty(anyRecipe, async (recipe) => {
-        const document = documentOf(recipe);
+        const document = typedOut(documentOf(recipe));
         const read = (await roundTrip(document, first(document))) ?? expect.fail('too long for a link');
         const there = formulate(recipeOf({ ...document, yours: read.yours }, read.batch)).rows;
         const here = formulate(recipeOf(document, first(document))).rows;
@@ -159,6 +179,27 @@ describe('a link that is not as it should be', () => {
     ['an endless share', { n: 'x', w: [['honey', 1e308]] }],
   ])('is refused with %s in it', async (_, data) => {
     expect((await openLink(await pack(data))).ok).toBe(false);
+  });
+
+  test.each(['#batch%3D', '#Batch=', 'See here: https://x.invalid/#batch='])('is found behind %s', async (mark) => {
+    const sent = (await pack({ n: 'Oats of Jo' })).slice(linkMark.length);
+    expect(await openLink(`${mark}${sent}`)).toMatchObject({ ok: true, batch: { name: 'Oats of Jo' } });
+  });
+
+  test('means what its texts say, whatever amount comes with them', async () => {
+    const read = await openLink(
+      await pack({
+        n: 'x',
+        t: [
+          ['sourceMass', '5 g', 50000],
+          ['milkVolume', '1 cup', 250],
+        ],
+      }),
+    );
+    const given = read.ok ? read.batch.given : expect.fail(read.message);
+    expect(given[0]).toMatchObject({ row: 'sourceMass', text: '5 g', amount: 5, kind: 'mass' });
+    // A metric cup of the sender's stays one.
+    expect(given[1]).toMatchObject({ row: 'milkVolume', text: '1 cup', amount: 250, kind: 'volume' });
   });
 
   test('is refused when a figure has a key that reaches a prototype', async () => {

@@ -34,7 +34,7 @@ function eventOf(changes: Partial<TimelineEvent> = {}): TimelineEvent {
 }
 
 async function write(events: readonly TimelineEvent[]): Promise<string> {
-  const { text, problem } = await calendarFile(events, now);
+  const { text, problem } = await calendarFile(events, now, 'mine');
   if (text === null) throw new Error(problem);
   return text;
 }
@@ -111,10 +111,10 @@ describe('the calendar', () => {
 describe('a step', () => {
   test('keeps its UID when its time, its text and the moment of writing change', async () => {
     const before = await readBack(eventOf());
-    const { text } = await calendarFile([eventOf({ at: 1, text: '', title: 'Other' })], new Date(0));
+    const { text } = await calendarFile([eventOf({ at: 1, text: '', title: 'Other' })], new Date(0), 'mine');
     const [after] = eventsIn(text ?? '');
     expect(after?.uid).toBe(before.uid);
-    expect(before.uid).toBe('b1.29576580.strain@jarwright.invalid');
+    expect(before.uid).toBe('b1.29576580.strain.mine@jarwright.invalid');
   });
 
   test('of a batch planned for another time has another UID, so that it is another event', async () => {

@@ -8,6 +8,7 @@ import { demo } from '../../src/batch/demo';
 import { openDatabase } from '../../src/batch/keep-database';
 import { keepSheet } from '../../src/batch/keep-sheet';
 import { createStore, type Store } from '../../src/batch/store';
+import { writeCopy } from '../../src/interchange/json-file';
 import { Kept, KeptActions } from '../../src/ui/Kept';
 import { textOf } from './open-sheet';
 
@@ -71,6 +72,36 @@ test('opens an earlier state again as one step that undo takes back', async () =
   expect(typedOf(store)).toEqual(['300 g']);
 });
 
+test('opens an earlier state again with the settings of now, which undo leaves too', async () => {
+  const { store, user, openPanel } = await openKept('100 g', '200 g');
+  store.changeSettings({ leads: 'us', decimalComma: true });
+  const panel = await openPanel();
+  const oldest = (await within(panel).findAllByRole('button', { name: /^Open the sheet of/ })).at(-1);
+  if (oldest === undefined) throw new Error('no state is listed');
+  await user.click(oldest);
+  expect(typedOf(store)).toEqual(['100 g']);
+  expect(store.settings.value).toMatchObject({ leads: 'us', decimalComma: true });
+  store.undo();
+  expect(typedOf(store)).toEqual(['200 g']);
+  expect(store.settings.value).toMatchObject({ leads: 'us', decimalComma: true });
+});
+
+test('downloads a copy written as every saved copy is', async () => {
+  const { createObjectURL } = URL;
+  const blobs: Blob[] = [];
+  URL.createObjectURL = (blob: Blob) => {
+    blobs.push(blob);
+    return 'blob:kept';
+  };
+  try {
+    const { store, user, openPanel } = await openKept('100 g');
+    await user.click(within(await openPanel()).getByRole('button', { name: 'Download a copy' }));
+    expect(await blobs[0]?.text()).toBe(writeCopy(store.document.value));
+  } finally {
+    URL.createObjectURL = createObjectURL;
+  }
+});
+
 test('lists what was put aside with the reason, to be downloaded but not opened', async () => {
   const database = await openDatabase({ onNewer: () => {}, onGone: () => {} });
   await database.add('aside', { at: 1000, why: 'Its text is damaged.', found: '{"half' });
@@ -117,4 +148,30 @@ test('offers nothing to do where all is well, and a copy and another try where i
   await user.click(screen.getByRole('button', { name: 'Try to save again' }));
   await expect.poll(how).toBe('Saved');
   expect(container.querySelector('.kept-actions')).toBeNull();
+});
+
+test('offers a copy of what can neither be saved nor put aside, and shows it on', async () => {
+  Object.defineProperty(navigator, 'locks', { value: undefined, configurable: true });
+  const other = await keepSheet({ storage: null, commitOpenCell: () => {} });
+  const { store, user } = await openKept();
+  const { put, add } = IDBObjectStore.prototype;
+  const refuse = () => {
+    throw new DOMException('full', 'QuotaExceededError');
+  };
+  IDBObjectStore.prototype.put = refuse;
+  store.typeCell('b1', 'sourceMass', '300 g');
+  await expect.poll(how).toBe('Not saved');
+  IDBObjectStore.prototype.put = put;
+  other.keeping.save({ ...demo, prices: { honey: 9 } });
+  await vi.waitUntil(() => other.keeping.how.value === 'saved');
+  Object.assign(IDBObjectStore.prototype, { put: refuse, add: refuse });
+  await store.keeping.value?.editHere();
+  Object.assign(IDBObjectStore.prototype, { put, add });
+  expect(typedOf(store)).toEqual(['300 g']);
+  expect(store.message.value).toContain('could not be put aside');
+  expect(screen.getByRole('button', { name: 'Download a copy' })).toBeDefined();
+  await user.click(screen.getByRole('button', { name: 'Edit here instead' }));
+  await expect.poll(() => store.document.value.prices).toEqual({ honey: 9 });
+  expect(store.message.value).toContain('put aside under “Kept in this browser”');
+  expect(how()).toBe('Saved');
 });
