@@ -17,7 +17,7 @@ export function dayAfter(day: Day, days: number): Day | null {
 }
 
 /** A day as it is read everywhere, its month in letters: 5 Oct 2026. Null where there is no such day. */
-export function writeDay(day: Day): string | null {
+export function writeCalendarDay(day: Day): string | null {
   const moment = readDay(day);
   return moment === null ? null : writer.format(moment);
 }

@@ -1,8 +1,11 @@
+import { bothUnits } from '../formula/both-units';
 import { teaches } from '../formula/learn-pace';
 import { type Kitchen, writeValue } from '../formula/write-row';
+import { convertNumber } from '../measure/units';
 import { writeTrimmed } from '../measure/write-quantity';
+import { fermenting } from '../reference/fermenting';
 import { kitchen as defaults } from '../reference/kitchen';
-import { writeDay } from './calendar-day';
+import { writeCalendarDay } from './calendar-day';
 import type { Logged } from './document';
 import { looksOf } from './log-edits';
 
@@ -17,7 +20,7 @@ export const foundWords: Readonly<Record<Logged['found'], string>> = {
 /** When it was looked at, such as `24 Nov 2026, 08:00`. */
 export function writeWhen({ at }: Pick<Logged, 'at'>): string {
   const [day = '', time = ''] = at.split('T');
-  return `${writeDay(day) ?? day}, ${time}`;
+  return `${writeCalendarDay(day) ?? day}, ${time}`;
 }
 
 /** What was found, such as `Ready after 9 h · room 21 °C (70 °F) · pH 4.40`; the note apart, which is the cook’s. */
@@ -32,9 +35,14 @@ export function describeEntry(entry: Omit<Logged, 'batch' | 'name' | 'at' | 'exp
 }
 
 function writeRoom(celsius: number, kitchen: Kitchen): string {
-  const { metric, us } = writeValue(celsius, 'temperature', null, kitchen);
-  if (us === null) return metric;
-  return kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  return bothUnits(writeValue(celsius, 'temperature', null, kitchen), kitchen.leads);
+}
+
+/** The temperatures in which a time can be told. */
+function writeModelled(): string {
+  const ends = [fermenting.ripeningCoolest.value, fermenting.ripeningWarmest.value];
+  const fahrenheit = ends.map((celsius) => writeTrimmed(convertNumber(celsius, '°C', '°F'), 0, false));
+  return `${ends.join('–')} °C (${fahrenheit.join('–')} °F)`;
 }
 
 /** Why an entry that says how far the jar was teaches nothing; null where it does, or was only a look. */
@@ -42,7 +50,7 @@ export function whyUnlearned(entry: Logged): string | null {
   const [look] = looksOf([entry]);
   if (entry.found === 'looked' || (look !== undefined && teaches(look))) return null;
   return entry.expected === null
-    ? 'Teaches nothing: the sheet had no time to compare it with, as outside 16–30 °C (61–86 °F).'
+    ? `Teaches nothing: the sheet had no time to compare it with, as outside ${writeModelled()}.`
     : 'Teaches nothing: its hours are not those of a ferment.';
 }
 

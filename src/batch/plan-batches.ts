@@ -1,5 +1,5 @@
 import type { Formulation } from '../formula/formulate';
-import { type Clash, findClashes } from '../formula/timeline/clashes';
+import { type Clashes, findClashes } from '../formula/timeline/clashes';
 import type { Instant } from '../formula/timeline/event';
 import { makingOf } from '../formula/timeline/making-of';
 import { drawTimeline, type Picture } from '../formula/timeline/picture';
@@ -20,7 +20,7 @@ export interface PlannedBatches {
   readonly plans: readonly Planned[];
   /** Those whose last day is past: they are in nobody's way and not drawn. */
   readonly over: readonly Planned[];
-  readonly clashes: readonly Clash[];
+  readonly clashes: Clashes;
   /** Null where no batch is planned. */
   readonly picture: Picture | null;
 }
@@ -55,25 +55,36 @@ export function planBatches(
     plans,
     over: all.filter(isOver),
     clashes: clashesOf(placed, clock, present),
-    picture: drawTimeline(drawn, clock),
+    picture: drawTimeline(drawn, { clock, present, hoursOf }),
   };
 }
 
 interface Found {
   readonly plans: readonly BatchPlan[];
   readonly present: Instant;
-  readonly clashes: readonly Clash[];
+  readonly clashes: Clashes;
 }
 
-let latest: Found = { plans: [], present: 0, clashes: [] };
+let latest: Found = { plans: [], present: 0, clashes: { told: [], more: 0 } };
+
+/** More clashes than these nobody reads; the first that are mended take others with them. */
+const mostTold = 8;
+
+/** Between midnight and midnight these are enough to read any hour by. */
+const hoursDrawn = ['06:00', '12:00', '18:00'];
+
+function hoursOf(midnight: Instant): readonly Instant[] {
+  const day = wallOf(midnight).slice(0, 10);
+  return hoursDrawn.map((time) => instantOf(`${day}T${time}`)).filter((at) => at !== null);
+}
 
 /** The clashes of the latest plans again, where none has changed in the same minute: an edit elsewhere moves nothing. */
-function clashesOf(plans: readonly BatchPlan[], clock: WallClock, present: Instant): readonly Clash[] {
+function clashesOf(plans: readonly BatchPlan[], clock: WallClock, present: Instant): Clashes {
   const isSame =
     present === latest.present &&
     plans.length === latest.plans.length &&
     plans.every((plan, place) => plan === latest.plans[place]);
-  if (!isSame) latest = { plans, present, clashes: findClashes(plans, clock, present) };
+  if (!isSame) latest = { plans, present, clashes: findClashes(plans, clock, present, mostTold) };
   return latest.clashes;
 }
 

@@ -4,6 +4,8 @@ const inMinute = 60_000;
 
 const day = { weekday: 'short', day: 'numeric', month: 'short' } as const;
 const time = { hour: '2-digit', minute: '2-digit' } as const;
+const hour = { hour: 'numeric' } as const;
+const weekday = { weekday: 'short' } as const;
 const year = { year: 'numeric' } as const;
 
 /**
@@ -17,6 +19,17 @@ export function writeDayAndTime(at: Instant): string {
 /** Weekday and date: Sat, 28 Nov; with the year where it is not this one. */
 export function writeDay(at: Instant): string {
   return write(at, { ...day, ...yearOf(at) });
+}
+
+/** Weekday and time, where the date is near another that is told: Sat 18:00, or Sat 06:00 pm. */
+export function writeWeekdayAndTime(at: Instant): string {
+  return write(at, { ...weekday, ...time });
+}
+
+/** The hour that has begun, and the half of the day where the clock goes to 12: 08, or 8 and am. */
+export function writeHour(at: Instant): { readonly hour: string; readonly half: string } {
+  const [written = '', half = ''] = write(at, hour).split(/\s/);
+  return { hour: written, half };
 }
 
 /** The time of day: 08:00, or 08:00 am. */

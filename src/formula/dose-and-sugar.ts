@@ -1,7 +1,11 @@
 import type { Access } from './row';
 
-/** How many times as long the first ferment takes as at the usual dose and the usual sugar; 1 there, less for more. */
+/**
+ * How many times as long the first ferment takes as at the usual dose and the usual sugar; 1 there, less for more. NaN
+ * where the start is typed below what the milk brings of its own, which is no start to reckon from.
+ */
 export function atThisDoseAndSugar(x: Access): number {
+  if (x.plan.accepted.has('startingSugar') && Number.isNaN(x.of('sugarRate'))) return Number.NaN;
   const dose = power(x.c('usualDose') / x.of('grainRate'), x.c('doseExponent'));
   const usual = x.of('usualStart');
   // A cook whose usual is no sugar at all gives nothing to compare with.

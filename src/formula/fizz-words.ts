@@ -1,5 +1,6 @@
 import { writeNumber } from '../measure/write-quantity';
 import { carrollHenry, fermenting } from '../reference/fermenting';
+import { bothUnits } from './both-units';
 import type { Fizz, InPlace, TightLid, Verdict } from './fizz';
 import type { Formulation } from './formulate';
 import { leftOutAt } from './left-out';
@@ -16,9 +17,7 @@ export function writeVolumes(volumes: number, kitchen: Kitchen): string {
 }
 
 function both(value: number, kind: 'pressure' | 'temperature', kitchen: Kitchen): string {
-  const { metric, us } = writeValue(value, kind, null, kitchen);
-  if (us === null) return metric;
-  return kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  return bothUnits(writeValue(value, kind, null, kitchen), kitchen.leads);
 }
 
 const verdicts: Readonly<Record<Verdict, string>> = {

@@ -1,3 +1,4 @@
+import { bothUnits } from './both-units';
 import type { Formulation } from './formulate';
 import { severities } from './problem';
 import type { RipeningPoint } from './ripening-chart';
@@ -15,7 +16,7 @@ export interface RipeningLine {
 /** The chart as a table, a line a degree. */
 export function ripeningLines(points: readonly RipeningPoint[], kitchen: Kitchen): readonly RipeningLine[] {
   return points.map(({ celsius, soonest, likely, latest }) => ({
-    room: bothUnits(celsius, kitchen),
+    room: degreesOf(celsius, kitchen),
     soonest: hoursOf(soonest, kitchen),
     likely: hoursOf(likely, kitchen),
     latest: hoursOf(latest, kitchen),
@@ -31,7 +32,7 @@ export function describeReady(formulation: Formulation, kitchen: Kitchen): strin
     return found === undefined ? 'No time can be told yet.' : describeProblem(found, kitchen);
   }
   const range = written.range === null ? '' : `, somewhere in ${written.range}`;
-  return `At ${bothUnits(roomTemperature.value, kitchen)} it is likely ready to taste after ${written.metric}${range}. An estimate: taste from the soonest on.`;
+  return `At ${degreesOf(roomTemperature.value, kitchen)} it is likely ready to taste after ${written.metric}${range}. An estimate: taste from the soonest on.`;
 }
 
 /** What the chart shows, in a sentence: the coolest and the warmest room it covers. */
@@ -39,7 +40,7 @@ export function describeChart(points: readonly RipeningPoint[], kitchen: Kitchen
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return '';
   const say = ({ celsius, likely }: RipeningPoint): string =>
-    `${hoursOf(likely, kitchen)} at ${bothUnits(celsius, kitchen)}`;
+    `${hoursOf(likely, kitchen)} at ${degreesOf(celsius, kitchen)}`;
   return `Hours until ready to taste against the temperature of the room: likely ${say(first)}, falling to ${say(last)}.`;
 }
 
@@ -47,9 +48,6 @@ function hoursOf(value: number, kitchen: Kitchen): string {
   return writeValue(value, 'time', null, kitchen).metric;
 }
 
-/** A temperature in °C and °F, the one that leads in front. */
-export function bothUnits(celsius: number, kitchen: Kitchen): string {
-  const { metric, us } = writeValue(celsius, 'temperature', null, kitchen);
-  if (us === null) return metric;
-  return kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+function degreesOf(celsius: number, kitchen: Kitchen): string {
+  return bothUnits(writeValue(celsius, 'temperature', null, kitchen), kitchen.leads);
 }

@@ -1,5 +1,5 @@
-import { alcoholLine, fermenting, sweetness } from '../reference/fermenting';
-import { molarMasses } from '../reference/physics';
+import { alcoholLine, sweetness } from '../reference/fermenting';
+import { molarMasses, physics } from '../reference/physics';
 import { type CoefficientId, coefficientInEffect } from './coefficients';
 import type { Formulation } from './formulate';
 import { fermentableOf } from './models/blend';
@@ -157,7 +157,7 @@ function tasteOf(left: number): string {
 
 /** Alcohol by volume, %, of so much ethanol in g/L, at 20 °C. */
 function abv(ethanol: number): number {
-  return (100 * ethanol) / 1000 / fermenting.ethanolDensity.value;
+  return (100 * ethanol) / 1000 / physics.ethanolDensity.value;
 }
 
 /** A coefficient in effect with its range; one figure where it is the cook's own. */

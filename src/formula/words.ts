@@ -1,6 +1,7 @@
 import type { Kind } from '../measure/units';
 import { writeNumber } from '../measure/write-quantity';
 import { kitchen as defaults } from '../reference/kitchen';
+import { bothUnits } from './both-units';
 import { coefficients } from './coefficients';
 import { isRow } from './evaluate';
 import { labelOf } from './labels';
@@ -20,8 +21,7 @@ type Sentences = {
 function writerFor(problem: Problem, kitchen: Kitchen): Write {
   const own = isRow(problem.at) ? numericRows[problem.at].kind : 'count';
   const write = (value: number, kind: Kind = own): string => {
-    const { metric, us } = writeValue(value, kind, null, kitchen);
-    return us === null ? metric : kitchen.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+    return bothUnits(writeValue(value, kind, null, kitchen), kitchen.leads);
   };
   return Object.assign(write, {
     number: (value: number, places: number) => writeNumber(value, places, kitchen.decimalComma),

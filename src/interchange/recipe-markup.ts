@@ -1,7 +1,9 @@
+import { bothUnits } from '../formula/both-units';
 import type { Formulation } from '../formula/formulate';
 import type { RowId } from '../formula/order';
 import { stepsOf } from '../formula/steps';
 import { type Kitchen, type Written, writeRow, writeValue } from '../formula/write-row';
+import { withPlainSpaces } from './plain-spaces';
 
 interface HowToStep {
   readonly '@type': 'HowToStep';
@@ -41,8 +43,8 @@ export function recipeMarkup(formulation: Formulation, name: string, kitchen: Ki
     recipeIngredient: ingredientsOf(formulation, kitchen),
     recipeInstructions: stepsOf(formulation, amount, kitchen).map(({ title, text, perJar }) => ({
       '@type': 'HowToStep',
-      name: plain(title),
-      text: plain(perJar === undefined ? text : `${text} ${perJar}`),
+      name: withPlainSpaces(title),
+      text: withPlainSpaces(perJar === undefined ? text : `${text} ${perJar}`),
     })),
     ...(typeof drink === 'number' ? { recipeYield: `${amount('drinkVolume')} of kefir` } : {}),
     ...(typeof soak === 'number' && soak > 0 ? { prepTime: writeDuration(60 * soak) } : {}),
@@ -84,14 +86,8 @@ function ingredientsOf(formulation: Formulation, kitchen: Kitchen): readonly str
   ];
 }
 
-function both({ metric, us }: Written, { leads }: Kitchen): string {
-  if (us === null) return plain(metric);
-  return plain(leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`);
-}
-
-/** With plain spaces, since it goes into other programs. */
-function plain(text: string): string {
-  return text.replace(/[\u00A0\u202F]/g, ' ');
+function both(written: Written, { leads }: Kitchen): string {
+  return withPlainSpaces(bothUnits(written, leads));
 }
 
 /** Minutes as an ISO 8601 duration, to the minute. */

@@ -2,6 +2,7 @@ import type { Formulation } from '../formula/formulate';
 import type { RowId } from '../formula/order';
 import { type Kitchen, type Written, writeRow, writeValue } from '../formula/write-row';
 import { writeMetric } from '../measure/write-quantity';
+import { withPlainSpaces } from './plain-spaces';
 
 /** In grams, for those who weigh, or in the cook’s own scoops, for those who spoon. */
 export type RecipeMeasure = 'grams' | 'scoops';
@@ -37,16 +38,11 @@ export function writeRecipe(formulation: Formulation, name: string, how: RecipeM
 }
 
 function choose({ metric, us }: Written, how: RecipeMeasure, isVolume: boolean): string {
-  if (how === 'grams' || us === null) return plain(metric);
+  if (how === 'grams' || us === null) return withPlainSpaces(metric);
   const [scoops = '', ounces] = us.split(' · ');
   // Without a cup weight only ounces are written, and less than the smallest scoop is no amount to measure.
   const usable = (isVolume || ounces !== undefined) && /^[\d½⅓⅔¼¾⅛]/.test(scoops);
-  return plain(usable ? scoops : metric);
-}
-
-/** With plain spaces, since a recipe goes by mail and into other programs. */
-function plain(text: string): string {
-  return text.replace(/[\u00A0\u202F]/g, ' ');
+  return withPlainSpaces(usable ? scoops : metric);
 }
 
 function sweetenerLines({ choices, rows }: Formulation, how: RecipeMeasure, kitchen: Kitchen): readonly string[] {
@@ -65,7 +61,7 @@ function jarLine({ choices, recipe, rows }: Formulation, { decimalComma }: Kitch
   const count = rows.vesselCount.value;
   const brimful = rows.brimful.value;
   const volume = recipe.vessel === 'own' && typeof brimful === 'number' ? brimful : jar.nominal;
-  const size = plain(writeMetric(volume, 'volume', decimalComma));
+  const size = withPlainSpaces(writeMetric(volume, 'volume', decimalComma));
   const name = jar.name.toLowerCase();
   return typeof count === 'number' && count > 1
     ? [`For each ${size} jar (${name}), ${count} of them.`]

@@ -15,6 +15,8 @@ const table = {
   },
   realGas: {
     value: 0.006,
+    low: 0.005,
+    high: 0.007,
     unit: 'share per bar',
     origin: fromMemory(
       'At 25 °C, from a second virial coefficient of −123 cm³/mol and 34 cm³/mol dissolved: 5 % and 1.4 % more pressure at 10 bar than an ideal gas, less what the gas space takes more.',

@@ -1,10 +1,16 @@
-import { type Coefficient, judgement } from './origins';
+import { type Coefficient, judgement, published } from './origins';
 
 const each = 'Our own guess at an unhurried cook; nothing published was found.';
 
 function minutes(value: number, reason: string): Coefficient {
   return { value, unit: 'min', origin: judgement(`${reason} ${each}`) };
 }
+
+const twoHours = published(
+  'fsis-danger-zone',
+  'page, the two-hour rule',
+  'The figures of the caution about it: 2 h, or 1 h in a room above 32 °C (90 °F), until the grains are in.',
+);
 
 const table = {
   soak: minutes(10, 'Weighing out, checking over and covering with water.'),
@@ -15,14 +21,20 @@ const table = {
   jar: minutes(3, 'Filling, covering and labelling one jar.'),
   heat: minutes(30, 'Warming up to a heat step and cooling down after it, besides the step itself.'),
   taste: minutes(5, 'A spoonful, a pH strip and a look.'),
-  strain: minutes(15, 'Straining the grains out, feeding them, and the kefir into the fridge.'),
-  bottle: minutes(15, 'Sweetening, filling and closing the bottles.'),
-  fridge: minutes(5, 'Moving bottles or jars into the fridge.'),
+  strain: minutes(10, 'Getting the sieve and bowls ready, feeding the grains, and washing up.'),
+  strainJar: minutes(4, 'Testing and straining one jar, and its kefir into the fridge.'),
+  bottle: minutes(10, 'Sweetening the kefir, getting the bottles ready, and washing up.'),
+  bottleEach: minutes(2, 'Filling, wiping and closing one bottle.'),
+  fridge: minutes(3, 'Making room in the fridge.'),
+  fridgeEach: minutes(0.5, 'Moving one bottle into the fridge.'),
   chill: {
     value: 4,
     unit: 'h',
     origin: judgement('A litre from a warm room is cold through after about this long in a fridge; not measured.'),
   },
+  outOfCold: { value: 2, unit: 'h', origin: twoHours },
+  outOfColdHot: { value: 1, unit: 'h', origin: twoHours },
+  hotRoom: { value: 32, unit: '°C', origin: twoHours },
   step: minutes(5, 'No plan of a kitchen is finer than this.'),
   search: minutes(15, 'Other starts are tried this far apart, so that what is offered is easy to remember.'),
   drawn: {
@@ -37,5 +49,5 @@ const table = {
   },
 } satisfies Record<string, Coefficient>;
 
-/** How long the work by hand takes, and how finely a plan is made. */
+/** How long the work by hand takes, how long milk may stand about meanwhile, and how finely a plan is made. */
 export const handwork: Readonly<Record<keyof typeof table, Coefficient>> = table;

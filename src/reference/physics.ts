@@ -34,6 +34,19 @@ export type Component = keyof typeof components;
  */
 export const componentDensities: Readonly<Record<Component, DensityPolynomial>> = components;
 
+/**
+ * Density of pure water in kg/m³ at 1 atm, t in °C from 0 to 100: the numerator's polynomial over 1 + denominator·t.
+ * For turning the mass of water a jar holds into its capacity.
+ */
+export const waterDensity = {
+  numerator: [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12],
+  denominator: 16.87985e-3,
+  unit: 'kg/m³',
+  from: 0,
+  to: 100,
+  origin: fromMemory('Kell’s formula of 1975, not looked up; agrees with the usual tables.'),
+} as const;
+
 const standardMasses = fromMemory('Standard atomic weights.');
 
 const masses = {
@@ -50,6 +63,10 @@ const masses = {
 export const molarMasses: Readonly<Record<keyof typeof masses, Coefficient>> = masses;
 
 const figures = {
+  ethanolDensity: { value: 0.78924, unit: 'g/mL', origin: fromMemory('At 20 °C.') },
+  gasConstant: { value: 8.314462618, unit: 'J/(mol·K)', origin: fromMemory('Exact by the definitions of the SI.') },
+  atmosphere: { value: 101325, unit: 'Pa', origin: fromMemory('Exact by definition.') },
+  zeroCelsius: { value: 273.15, unit: 'K', origin: fromMemory('Exact by definition.') },
   sugarDisplacement: {
     value: 0.62,
     unit: 'mL/g',

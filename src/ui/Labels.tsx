@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { dayAfter, dayHere, writeDay } from '../batch/calendar-day';
+import { dayAfter, dayHere, writeCalendarDay } from '../batch/calendar-day';
 import type { Batch } from '../batch/document';
 import { planFor, plannedDay } from '../batch/plan-batches';
 import type { Store } from '../batch/store';
@@ -40,8 +40,9 @@ function LabelsPanel({ batch, store }: Props) {
   const usual = typeof jars === 'number' && jars >= 1 && jars <= mostLabels ? String(jars) : '1';
   const count = readCount(typed ?? usual);
   const keeps = labelDaysOf(formulation);
-  const writeLater = (days: number | undefined) => writeDay((days === undefined ? null : dayAfter(made, days)) ?? '');
-  const days = { made: writeDay(made), tasteBy: writeLater(keeps?.best), useBy: writeLater(keeps?.last) };
+  const writeLater = (days: number | undefined) =>
+    writeCalendarDay((days === undefined ? null : dayAfter(made, days)) ?? '');
+  const days = { made: writeCalendarDay(made), tasteBy: writeLater(keeps?.best), useBy: writeLater(keeps?.last) };
   const lines = labelOfBatch(formulation, { name: batch.name, days, extra, leads: store.settings.value.leads });
 
   const copy = () => {

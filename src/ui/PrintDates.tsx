@@ -1,4 +1,4 @@
-import { dayAfter, writeDay } from '../batch/calendar-day';
+import { dayAfter, writeCalendarDay } from '../batch/calendar-day';
 import type { Batch } from '../batch/document';
 import { wallOf } from '../batch/local-time';
 import { planFor, plannedDay } from '../batch/plan-batches';
@@ -19,10 +19,10 @@ export function PrintDates({ batch, store }: Props) {
   const made = plannedDay(plan);
   const keeps = labelDaysOf(formulation);
   const after = (days: number | undefined) =>
-    made === null || days === undefined ? null : writeDay(dayAfter(made, days) ?? '');
+    made === null || days === undefined ? null : writeCalendarDay(dayAfter(made, days) ?? '');
   const lines = [
     { what: 'Start', day: writeMoment(plan === null || plan.schedule.steps.length === 0 ? null : plan.schedule.start) },
-    { what: 'Made, grains out', day: made === null ? null : writeDay(made) },
+    { what: 'Made, grains out', day: made === null ? null : writeCalendarDay(made) },
     { what: 'First glass', day: writeMoment(plan?.schedule.drink ?? null) },
     { what: 'Taste by', day: after(keeps?.best) },
     { what: 'Use up by', day: after(keeps?.last) },
@@ -68,7 +68,7 @@ export function PrintFound() {
 
 function writeMoment(at: Instant | null): string | null {
   if (at === null) return null;
-  const day = writeDay(wallOf(at).slice(0, 10));
+  const day = writeCalendarDay(wallOf(at).slice(0, 10));
   return day === null ? null : `${day}, ${writeTimeOfDay(at)}`;
 }
 

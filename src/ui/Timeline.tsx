@@ -1,15 +1,16 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
+import { now } from '../batch/local-time';
 import { type Planned, planBatches } from '../batch/plan-batches';
 import { setQuiet } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
 import { CalendarButton } from './CalendarButton';
-import { eventsFor, isAhead } from './events-for';
+import { eventsFor } from './events-for';
 import type { SheetState } from './sheet-state';
 import { TimelineClashes } from './TimelineClashes';
 import { TimelineOver } from './TimelineOver';
 import { TimelinePicture } from './TimelinePicture';
-import { TimelinePlan } from './TimelinePlan';
+import { isToCome, TimelinePlan } from './TimelinePlan';
 import { TimelineWhen } from './TimelineWhen';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
@@ -21,11 +22,14 @@ interface Props {
 /** So many batches that are not planned stand open among those that are. */
 const mostOpen = 4;
 
+const minute = 60_000;
+
 /** When each batch is begun, tasted, strained and drunk: what is asked for, the drawing of it, and the same in words. */
 export function Timeline({ store, state }: Props) {
   const document = store.document.value;
   const { batch: here } = state.spot.value;
   const paper = useSheetOnPaper('plan');
+  useMinutes();
   const { plans, over, clashes, picture } = planBatches(document, store.formulationOf);
   const ids = document.batches.map(({ id }) => id);
   // Found anew only where other batches are there or looked at: a field that is being used must not change its place.
@@ -70,6 +74,15 @@ export function Timeline({ store, state }: Props) {
   );
 }
 
+/** Shows the plan anew each minute: what is past, what is late and where now is depends on it. */
+function useMinutes(): void {
+  const [, setAt] = useState(now);
+  useEffect(() => {
+    const timer = setInterval(() => setAt(now()), minute);
+    return () => clearInterval(timer);
+  }, []);
+}
+
 interface ForAllProps {
   readonly plans: readonly Planned[];
   readonly store: Store;
@@ -78,7 +91,7 @@ interface ForAllProps {
 
 /** The whole plan on paper, and as one calendar file where there are several. */
 function ForAll({ plans, store, print }: ForAllProps) {
-  const ahead = plans.map(({ batch, plan }) => eventsFor(batch, plan, store)).filter(isAhead);
+  const ahead = plans.map(({ batch, plan }) => eventsFor(batch, plan, store)).filter(isToCome);
   return (
     <div class="timeline-all">
       {ahead.length > 1 && <CalendarButton events={() => ahead.flat()} name="Plan" label="One calendar file of all" />}

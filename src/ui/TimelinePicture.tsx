@@ -1,4 +1,5 @@
-import { writeDay } from '../batch/write-time';
+import { writeDay, writeHour } from '../batch/write-time';
+import type { Instant } from '../formula/timeline/event';
 import type { DrawnBatch, Picture, Place } from '../formula/timeline/picture';
 
 /** All planned batches over one line of time, to scale. The lists beside it say the same in words. */
@@ -14,13 +15,32 @@ export function TimelinePicture({ picture }: { picture: Picture }) {
             </span>
           ))}
         </div>
+        {(picture.hours.length > 0 || picture.present !== null) && (
+          <div class={picture.days.length > mostRoomy ? 'timeline-hours dense' : 'timeline-hours'}>
+            {picture.hours
+              .filter(({ isNamed }) => isNamed)
+              .map(({ at, left }) => (
+                <Hour key={at} at={at} left={left} />
+              ))}
+            {picture.present !== null && (
+              <b class="timeline-now" style={{ left: `${picture.present}%` }}>
+                now
+              </b>
+            )}
+          </div>
+        )}
         {picture.rows.map((row) => (
-          <Row key={row.batch} row={row} nights={picture.nights} days={picture.days} />
+          <Row key={row.batch} row={row} picture={picture} />
         ))}
         <ul class="timeline-key">
           {keys.map(({ kind, name }) => (
             <li key={kind}>
               <span class={`timeline-swatch ${kind}`} /> {name}
+            </li>
+          ))}
+          {dots.map(({ kind, name }) => (
+            <li key={kind}>
+              <span class={`timeline-dot ${kind}`} /> {name}
             </li>
           ))}
         </ul>
@@ -29,6 +49,9 @@ export function TimelinePicture({ picture }: { picture: Picture }) {
     </>
   );
 }
+
+/** In so many days there is room for am and pm beside the hours. */
+const mostRoomy = 4;
 
 const keys = [
   { kind: 'work', name: 'hands needed' },
@@ -40,23 +63,43 @@ const keys = [
   { kind: 'night', name: 'quiet hours' },
 ] as const;
 
+const dots = [
+  { kind: 'taste', name: 'taste or test' },
+  { kind: 'drink', name: 'first glass' },
+] as const;
+
 function styleOf({ left, width }: Place) {
   return { left: `${left}%`, width: `${width}%` };
 }
 
-interface RowProps {
-  readonly row: DrawnBatch;
-  readonly nights: readonly Place[];
-  readonly days: Picture['days'];
+function Hour({ at, left }: { readonly at: Instant; readonly left: number }) {
+  const { hour, half } = writeHour(at);
+  return (
+    <span style={{ left: `${left}%` }}>
+      {hour}
+      {half !== '' && <i> {half}</i>}
+    </span>
+  );
 }
 
-function Row({ row, nights, days }: RowProps) {
+interface RowProps {
+  readonly row: DrawnBatch;
+  readonly picture: Picture;
+}
+
+function Row({ row, picture: { nights, days, hours, present } }: RowProps) {
   return (
     <>
-      <p class="timeline-name">{row.name}</p>
+      <p class="timeline-name">
+        {row.name}
+        {row.until !== null && <span class="timeline-until">until {writeDay(row.until)} →</span>}
+      </p>
       <div class="timeline-row">
         {nights.map((night) => (
           <span key={night.left} class="night" style={styleOf(night)} />
+        ))}
+        {hours.map(({ at, left }) => (
+          <span key={at} class="hour" style={{ left: `${left}%` }} />
         ))}
         {days.map((day) => (
           <span key={day.at} class="midnight" style={styleOf(day)} />
@@ -75,6 +118,7 @@ function Row({ row, nights, days }: RowProps) {
             style={{ left: `${left}%` }}
           />
         ))}
+        {present !== null && <span class="present" style={{ left: `${present}%` }} />}
       </div>
     </>
   );

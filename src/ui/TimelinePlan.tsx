@@ -3,7 +3,8 @@ import { now, wallOf } from '../batch/local-time';
 import { firstGlassFrom } from '../batch/plan-batches';
 import { setWhenAt, type When } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
-import { writeDay, writeDayAndTime } from '../batch/write-time';
+import { writeDay, writeDayAndTime, writeWeekdayAndTime } from '../batch/write-time';
+import { describeOutcome } from '../formula/timeline/clash-words';
 import { writeElapsed } from '../formula/timeline/elapsed-words';
 import type { Instant, TimelineEvent } from '../formula/timeline/event';
 import { type BatchPlan, shiftTo } from '../formula/timeline/plan-batch';
@@ -41,9 +42,20 @@ export function TimelinePlan({ batch, plan, store, isCurrent }: Props) {
           />
         ))}
       </ol>
-      {isAhead(events) && <CalendarButton events={() => events} name={batch.name} label="Calendar file" />}
+      {isToCome(events) ? (
+        <CalendarButton events={() => events} name={batch.name} label="Calendar file" />
+      ) : (
+        schedule.steps.length > 0 && (
+          <p class="timeline-since">This plan is over: it has nothing more for a calendar to remind you of.</p>
+        )
+      )}
     </section>
   );
+}
+
+/** Whether any work or the first glass is still to come; the days of keeping that are left are no plan any more. */
+export function isToCome(events: readonly TimelineEvent[]): boolean {
+  return isAhead(events.filter(({ id }) => id !== 'best' && id !== 'last'));
 }
 
 /** The plan in a line: begun, strained, drunk. */
@@ -94,6 +106,8 @@ function Entry({ step, schedule, event, decimalComma }: EntryProps) {
   );
 }
 
+const times = { full: writeDayAndTime, short: writeWeekdayAndTime };
+
 type Noted = Pick<Props, 'batch' | 'plan' | 'store'>;
 
 function MoveButton({
@@ -120,6 +134,13 @@ function Nights({ batch, plan, events, store }: Noted & { events: readonly Timel
   const titles = work.map(
     ({ id, at }) => `“${events.find((event) => event.id === id)?.title ?? id}” at ${writeDayAndTime(at)}`,
   );
+  const { wanted } = plan;
+  /** A plan to drink at a time found no start near that is in time and out of the night: these give that time up. */
+  const outcomeOf = (at: Instant): string => {
+    if (wanted.by !== 'drink') return '';
+    const glass = firstGlassFrom(batch, at, store.formulationOf(batch), store.settings.value);
+    return describeOutcome({ glass, wish: { at: wanted.at, isKept: false } }, times);
+  };
   return (
     <div class="timeline-note" role="status">
       <p>
@@ -133,7 +154,7 @@ function Nights({ batch, plan, events, store }: Noted & { events: readonly Timel
           store={store}
           by="start"
           at={at}
-          label={`Start at ${writeDayAndTime(at)} (${writeShift(plan, at, store)})`}
+          label={`Start at ${writeDayAndTime(at)} (${writeShift(plan, at, store)})${outcomeOf(at)}`}
         />
       ))}
     </div>

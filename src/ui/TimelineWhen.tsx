@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import { now, wallOf } from '../batch/local-time';
+import { now } from '../batch/local-time';
 import { firstGlassFrom } from '../batch/plan-batches';
 import { clearWhen, isPlannable, setWhen, setWhenAt, type When } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
+import { writeDayAndTime } from '../batch/write-time';
 import type { Instant } from '../formula/timeline/event';
 import type { BatchPlan } from '../formula/timeline/plan-batch';
 
@@ -67,16 +68,15 @@ export function TimelineWhen({ batch, plan, store }: Props) {
       <button
         type="button"
         class="button"
-        aria-label={`Start ${batch.name} now`}
+        aria-label={`Start now: ${batch.name}`}
         onClick={() => planFor('start', now())}
       >
-        Now
+        Start now
       </button>
       {draft !== null && when !== undefined && (
         <p class="problem refusal" role="alert">
           <span>
-            Type a whole date and time, or pick one. The plan is still for{' '}
-            {wallOf(plan?.wanted.at ?? now()).replace('T', ', ')}.
+            Type a whole date and time, or pick one. The plan is still for {writeDayAndTime(plan?.wanted.at ?? now())}.
           </span>
         </p>
       )}

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayAfter, dayHere, writeDay } from '../../src/batch/calendar-day';
+import { dayAfter, dayHere, writeCalendarDay } from '../../src/batch/calendar-day';
 
 describe('a day later', () => {
   test.each([
@@ -19,7 +19,7 @@ describe('a day later', () => {
 
   test.each(['', '2026-02-30', '2026-13-01', '26-01-01', '0000-01-01', '2026-1-1', 'today'])('%s is no day', (day) => {
     expect(dayAfter(day, 1)).toBeNull();
-    expect(writeDay(day)).toBeNull();
+    expect(writeCalendarDay(day)).toBeNull();
   });
 
   test.each([
@@ -46,7 +46,7 @@ describe('a day later', () => {
 });
 
 test('a day is written with its month in letters', () => {
-  expect(writeDay('2026-10-05')).toBe('5 Oct 2026');
+  expect(writeCalendarDay('2026-10-05')).toBe('5 Oct 2026');
 });
 
 test('today is the day on the clock here, up to its last minute', () => {

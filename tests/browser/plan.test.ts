@@ -157,6 +157,44 @@ describeInBrowser('a plan', () => {
   });
 
   test.each([
+    [1280, 'en-GB', '26'],
+    [1280, 'en-US', '26'],
+    [680, 'en-US', '26'],
+    [680, 'en-US', '29'],
+  ])('has hours, now and its end side by side on a page of %i px in %s, up to day %s', async (width, locale, day) => {
+    await visit({ ...desk, viewport: { width, height: 900 }, locale }, async (page) => {
+      await planFor(page, 'Start at', 'Saturday almond', '2026-11-25T08:00');
+      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await planFor(page, 'Start at', 'Batch 2', `2026-11-${day}T08:00`);
+      const boxes = await page.locator('.timeline-hours > *').evaluateAll((all) =>
+        all
+          .map((one) => one.getBoundingClientRect())
+          .map(({ left, right }) => ({ left, right }))
+          .sort((one, other) => one.left - other.left),
+      );
+      expect(boxes.length).toBeGreaterThan(8);
+      boxes.forEach(({ left }, place) => {
+        expect(left).toBeGreaterThan(boxes[place - 1]?.right ?? 0);
+      });
+      expect(await page.locator('.timeline-now').isVisible()).toBe(true);
+      await page.getByText('until Fri 4 Dec →').waitFor();
+      await screenshot(page, `plan-hours-${width}-${locale}-${day}`);
+    });
+  });
+
+  test('of two to drink at the same time keeps that time, and says so', async () => {
+    await visit(desk, async (page) => {
+      await planFor(page, 'To drink at', 'Saturday almond', '2026-11-28T18:00');
+      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await planFor(page, 'To drink at', 'Batch 2', '2026-11-28T18:00');
+      await page.getByRole('button', { name: /^Start “Batch 2” at .*, still ready for Sat 18:00$/ }).click();
+      await expect.poll(() => page.getByRole('heading', { name: 'These get in each other’s way' }).count()).toBe(0);
+      const glass = (await readPlan(page, 'Batch 2'))['Drink the first glass'] ?? '';
+      expect(glass > '2026-11-27' && glass <= '2026-11-28T18:00', glass).toBe(true);
+    });
+  });
+
+  test.each([
     ['America/New_York', 'en-US'],
     ['Asia/Kolkata', 'en-GB'],
     ['Australia/Lord_Howe', 'de-DE'],

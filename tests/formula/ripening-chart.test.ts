@@ -27,6 +27,10 @@ describe('the ready time against the temperature of the room', () => {
     );
   });
 
+  test('is not drawn for a start below what the milk brings of its own', () => {
+    expect(ripeningAgainstRoom(formulate(recipeOf({ given: [typed('startingSugar', 0.08)] })))).toBeNull();
+  });
+
   test('falls with warmth, and the likely lies between the ends', () => {
     fc.assert(
       fc.property(sensibleRecipe, (recipe) => {

@@ -5,8 +5,7 @@
 import { expect, test } from 'vitest';
 import { gasFromSugar } from '../../src/formula/models/fizz';
 import { productsOf } from '../../src/formula/sugar-fate';
-import { fermenting } from '../../src/reference/fermenting';
-import { molarMasses } from '../../src/reference/physics';
+import { molarMasses, physics } from '../../src/reference/physics';
 
 test('a gram of hexose through yeast gives 0.5114 g of ethanol and 0.4886 g of carbon dioxide', () => {
   const { ethanol, carbonDioxide, lacticAcid } = productsOf(1, 1);
@@ -36,7 +35,7 @@ test('the gas of a bottle is the same gas: 0.4886 g of a gram, to the rounding o
 });
 
 test('0.5 % by volume is 3.946 g/L of ethanol, from 7.716 g/L of hexose', () => {
-  const perLitre = (0.5 / 100) * fermenting.ethanolDensity.value * 1000;
+  const perLitre = (0.5 / 100) * physics.ethanolDensity.value * 1000;
   expect(perLitre).toBeCloseTo(3.946, 3);
   expect(perLitre / productsOf(1, 1).ethanol).toBeCloseTo(7.716, 3);
 });

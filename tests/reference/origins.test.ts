@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { keysOf } from '../../src/batch/table-keys';
 import { allergens } from '../../src/reference/allergens';
+import { bottles } from '../../src/reference/bottles';
+import { cartonWaiting } from '../../src/reference/carton-waiting';
 import { cautions } from '../../src/reference/cautions';
 import {
   alcoholLine,
@@ -10,7 +12,6 @@ import {
   fermenting,
   gasVolume,
   sweetness,
-  waterDensity,
 } from '../../src/reference/fermenting';
 import { foods } from '../../src/reference/foods';
 import { grains } from '../../src/reference/grains';
@@ -20,7 +21,7 @@ import { keepingTimes } from '../../src/reference/keeping';
 import { kitchen } from '../../src/reference/kitchen';
 import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
 import { learning } from '../../src/reference/pace';
-import { componentDensities, molarMasses, physics } from '../../src/reference/physics';
+import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
 import { notesOf } from '../../src/reference/source-notes';
 import { sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
@@ -30,14 +31,14 @@ import { coefficientsIn, originsIn } from './walk';
 const tables = {
   ...{ allergens, cautions, foods, grains, jars, kitchen, sources, sweeteners },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
-  ...{ alcoholLine, gasVolume, handwork, keepingTimes, learning, sweetness },
+  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, handwork, keepingTimes, learning, sweetness },
   sourceNotes: keysOf(sources).map((id) => notesOf(id, 'milk')),
 };
 const origins = originsIn(tables);
 const coefficients = coefficientsIn(tables);
 
 // Remembered figures that have no spread: definitions, atomic weights, and counts that follow from them.
-const exact = /^molarMasses\.|^fermenting\.(gasConstant|atmosphere|zeroCelsius|ethanolDensity)$/;
+const exact = /^molarMasses\.|^physics\.(gasConstant|atmosphere|zeroCelsius|ethanolDensity)$/;
 
 describe('origins', () => {
   it('are found throughout the tables', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cardinalTemperatures, carrollHenry, fermenting, waterDensity } from '../../src/reference/fermenting';
-import { componentDensities, molarMasses } from '../../src/reference/physics';
+import { cardinalTemperatures, carrollHenry, fermenting } from '../../src/reference/fermenting';
+import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
 
 function polynomial(coefficients: readonly number[], at: number): number {
   return coefficients.reduceRight((sum, coefficient) => sum * at + coefficient, 0);
@@ -53,7 +53,7 @@ describe('solubility of carbon dioxide', () => {
     [20, 141.364],
     [25, 161.968],
   ])('is right at %d °C', (celsius, pressure) => {
-    const inverse = 1 / (celsius + fermenting.zeroCelsius.value);
+    const inverse = 1 / (celsius + physics.zeroCelsius.value);
     expect(Math.abs(Math.exp(polynomial(carrollHenry.coefficients, inverse)) - pressure)).toBeLessThan(0.001);
   });
 });

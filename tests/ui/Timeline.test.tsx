@@ -38,7 +38,7 @@ describe('the plan', () => {
 
   test('is begun now by one press, as one step', async () => {
     const { user, batch, store } = await openSheet();
-    await user.click(within(await plan()).getByRole('button', { name: 'Start Saturday almond now' }));
+    await user.click(within(await plan()).getByRole('button', { name: 'Start now: Saturday almond' }));
     expect(batch().when?.by).toBe('start');
     expect(store.undoName.value).toBe('Plan Saturday almond');
     expect((await stepsShown())[0]).toContain('Put it to soak');
@@ -72,6 +72,7 @@ describe('the plan', () => {
     const field = within(await plan()).getByLabelText('Start Saturday almond at');
     fireEvent.change(field, { target: { value: '0202-11-28T08:00' } });
     expect(textOf(within(await plan()).getByRole('alert'))).toContain('whole date and time');
+    expect(textOf(within(await plan()).getByRole('alert'))).toMatch(/still for Sat,? 28 Nov, 08:00( am)?\./);
     expect(batch().when?.at).toBe('2026-11-28T08:00');
     fireEvent.change(field, { target: { value: '2027-01-02T09:30' } });
     expect(batch().when?.at).toBe('2027-01-02T09:30');
@@ -175,7 +176,24 @@ describe('the plan', () => {
     expect(within(folded).getAllByRole('combobox')[0]).toBe(first);
   });
 
-  test('tells no more clashes than can be read, says how many are left, and offers each remedy once', async () => {
+  test('tells a clash of each two batches once, grains and jars first, and offers each remedy once', async () => {
+    await openSheet((all) => {
+      planned('start', '2026-11-28T08:00')(all);
+      for (let count = 0; count < 3; count += 1) all.copyBatch('b1');
+    });
+    const region = await plan();
+    const box = region.querySelector<HTMLElement>('.timeline-clashes') ?? expect.fail('no clashes');
+    const lines = within(box).getAllByRole('listitem').map(textOf);
+    // Four batches are six pairs.
+    expect(lines).toHaveLength(8);
+    expect(lines[0]).toContain('of water kefir grains');
+    expect(lines[1]).toContain('jars');
+    for (const line of lines.slice(2)) expect(line).toMatch(/need hands at the same time: 5 times, first Sat 28 Nov/);
+    expect(textOf(box)).not.toContain('more like these');
+    expect(within(box).getAllByRole('button', { name: /^Start “/ })).toHaveLength(3);
+  });
+
+  test('tells no more clashes than can be read, and says how many are left', async () => {
     await openSheet((all) => {
       planned('start', '2026-11-28T08:00')(all);
       for (let count = 0; count < 4; count += 1) all.copyBatch('b1');
@@ -183,9 +201,46 @@ describe('the plan', () => {
     const region = await plan();
     const box = region.querySelector<HTMLElement>('.timeline-clashes') ?? expect.fail('no clashes');
     expect(within(box).getAllByRole('listitem')).toHaveLength(8);
-    expect(textOf(box)).toMatch(/And \d+ more like these/);
-    const offers = within(box).getAllByRole('button').map(textOf);
-    expect(new Set(offers).size).toBe(offers.length);
+    expect(textOf(box)).toContain('And 4 more like these');
+    expect(textOf(box)).toMatch(/and 2 more need/);
+  });
+
+  test('keeps the time to drink at where a batch is moved, or says what comes instead', async () => {
+    const { user, batch } = await openSheet((all) => {
+      planned('drink', '2026-11-28T18:00')(all);
+      all.copyBatch('b1');
+    });
+    const region = await plan();
+    const offer = within(region).getByRole('button', { name: /^Start “.*, still ready for Sat (18:00|06:00 pm)$/ });
+    await user.click(offer);
+    expect(textOf(await plan())).not.toContain('These get in each other’s way');
+    expect(batch().when?.by).toBe('drink');
+  });
+
+  test('says that the glass comes later where a batch can only be moved to a later start', async () => {
+    // To be ready at six on Friday it would have to be begun by now.
+    await openSheet((all) => {
+      planned('drink', '2026-11-27T05:00')(all);
+      all.copyBatch('b1');
+    });
+    const region = await plan();
+    within(region).getByRole('button', { name: /^Start “.*, first glass .* instead of Fri 05:00( am)?$/ });
+  });
+
+  test('whose work and first glass are past says that it is over, and makes no calendar file', async () => {
+    await openSheet(planned('start', '2026-11-22T08:00'));
+    const region = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    expect(textOf(region)).toContain('This plan is over');
+    expect(within(region).queryByRole('button', { name: 'Calendar file' })).toBeNull();
+  });
+
+  test('draws a legend, hours, the present and how long it keeps', async () => {
+    const { container } = await openSheet(planned('start', '2026-11-25T08:00'));
+    await plan();
+    const picture = container.querySelector<HTMLElement>('.timeline-picture') ?? expect.fail('no picture');
+    expect(textOf(picture)).toMatch(/(06|6 am)(12|12 pm)(18|6 pm).*now/);
+    expect(textOf(picture)).toMatch(/until Fri,? 4 Dec →/);
+    expect(textOf(picture)).toMatch(/taste or test *first glass/);
   });
 
   test('of several batches is one calendar file too', async () => {

@@ -1,6 +1,6 @@
 import { convertNumber } from '../../measure/units';
-import { carrollHenry, fermenting, waterDensity } from '../../reference/fermenting';
-import { molarMasses } from '../../reference/physics';
+import { carrollHenry } from '../../reference/fermenting';
+import { molarMasses, physics, waterDensity } from '../../reference/physics';
 
 const pascalPerBar = convertNumber(1, 'bar', 'Pa');
 
@@ -15,7 +15,7 @@ export function waterDensityAt(celsius: number): number {
  * Source: Carroll, Slupsky and Mather 1991, turned from mole fractions by the density of water.
  */
 export function henryAt(celsius: number): number {
-  const kelvin = celsius + fermenting.zeroCelsius.value;
+  const kelvin = celsius + physics.zeroCelsius.value;
   const logarithm = carrollHenry.coefficients.reduceRight((sum, coefficient) => sum / kelvin + coefficient, 0);
   const pascal = 1000 * 1000 * Math.exp(logarithm);
   return (1000 * waterDensityAt(celsius)) / (molarMasses.water.value * pascal);
@@ -23,7 +23,7 @@ export function henryAt(celsius: number): number {
 
 /** Gas dissolved in water open to the air of the jar, which is all carbon dioxide at 1 atm: mol per m³. */
 export function saturationAt(celsius: number): number {
-  return henryAt(celsius) * fermenting.atmosphere.value;
+  return henryAt(celsius) * physics.atmosphere.value;
 }
 
 /** Gas in moles per m³ of liquid from hexose in g per L of it, all of it through yeast: two for each. */
@@ -44,8 +44,8 @@ export interface Sealed {
 
 /** Room for gas in mol per m³ of liquid and Pa: what dissolves in its water, and what its gas space takes. */
 function capacity({ water, room }: Sealed, celsius: number): number {
-  const kelvin = celsius + fermenting.zeroCelsius.value;
-  return henryAt(celsius) * water + room / (fermenting.gasConstant.value * kelvin);
+  const kelvin = celsius + physics.zeroCelsius.value;
+  return henryAt(celsius) * water + room / (physics.gasConstant.value * kelvin);
 }
 
 /**
@@ -72,16 +72,16 @@ export function fillAtPressure(
   bar: number,
 ): number {
   const pascal = bar * pascalPerBar;
-  const perSpace = pascal / (fermenting.gasConstant.value * (celsius + fermenting.zeroCelsius.value));
+  const perSpace = pascal / (physics.gasConstant.value * (celsius + physics.zeroCelsius.value));
   return (perSpace * volume - added) / (perSpace + gas - pascal * henryAt(celsius) * water);
 }
 
 /** How that gas is shared at a gauge pressure, mol per m³ of liquid. */
 export function shareGas(bar: number, { water, room }: Sealed, celsius: number) {
   const pascal = bar * pascalPerBar;
-  const kelvin = celsius + fermenting.zeroCelsius.value;
+  const kelvin = celsius + physics.zeroCelsius.value;
   return {
     dissolved: pascal * henryAt(celsius) * water,
-    above: (pascal * room) / (fermenting.gasConstant.value * kelvin),
+    above: (pascal * room) / (physics.gasConstant.value * kelvin),
   };
 }

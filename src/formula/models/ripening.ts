@@ -1,4 +1,5 @@
 import { type CardinalTemperatures, cardinalTemperatures, fermenting } from '../../reference/fermenting';
+import { physics } from '../../reference/physics';
 
 /**
  * Growth at a temperature (°C) as a share of growth at the optimum: the cardinal temperature model with inflection.
@@ -14,8 +15,8 @@ export function growthAt(celsius: number, { minimum, optimum, maximum }: Cardina
 
 /** How many times as fast at one temperature (°C) as at another by Arrhenius. Source: ethanol made by kefir grains. */
 function arrhenius(celsius: number, reference: number): number {
-  const kelvin = fermenting.zeroCelsius.value;
-  const scale = fermenting.ethanolActivation.value / fermenting.gasConstant.value;
+  const kelvin = physics.zeroCelsius.value;
+  const scale = fermenting.ethanolActivation.value / physics.gasConstant.value;
   return Math.exp(scale * (1 / (reference + kelvin) - 1 / (celsius + kelvin)));
 }
 

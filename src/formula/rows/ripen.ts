@@ -34,8 +34,6 @@ export const readyTime: NumericRow = {
         if (!isWithinModels(celsius)) return x.fail(outsideModels('readyTime', celsius));
         const sugar = x.of('startingSugar');
         if (sugar <= 0) return x.fail({ code: 'nothingToRipen', at: 'readyTime' });
-        // A start below what the milk brings of its own is no start to reckon from.
-        if (x.plan.accepted.has('startingSugar') && Number.isNaN(x.of('sugarRate'))) return Number.NaN;
         const hours = (x.c('readyUsual') * x.of('asLong') * atThisDoseAndSugar(x)) / x.c('pace');
         // A trace of sugar would take longer than a number can say.
         return hours === Number.POSITIVE_INFINITY ? x.fail({ code: 'nothingToRipen', at: 'readyTime' }) : hours;

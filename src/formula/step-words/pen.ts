@@ -1,5 +1,6 @@
 import { convertNumber, type Kind, units } from '../../measure/units';
 import { writeMetric, writeTrimmed, writeUS } from '../../measure/write-quantity';
+import { bothUnits } from '../both-units';
 import type { Formulation } from '../formulate';
 import { labelOf } from '../labels';
 import type { NumericRowId } from '../order';
@@ -65,9 +66,8 @@ export class Pen {
     return this.quantity(convertNumber(value, 'min', 'h'), 'time');
   }
 
-  private lead({ metric, us }: Written): string {
-    if (us === null) return metric;
-    return this.kitchen?.leads === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  private lead(written: Written): string {
+    return bothUnits(written, this.kitchen?.leads ?? 'metric');
   }
 }
 

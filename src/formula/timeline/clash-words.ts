@@ -4,19 +4,29 @@ import { type Kitchen, writeNumeric } from '../write-row';
 import type { Clash } from './clashes';
 import type { Instant } from './event';
 import { titleOf } from './events';
+import type { Remedy } from './remedy';
 
-/** A clash in a sentence or two. Times are written by `time`, grams by the `kitchen` of a batch worked out. */
+/** How a plan writes a time: with its date, and shorter where the date is near another that is told. */
+export interface TimeWords {
+  readonly full: (at: Instant) => string;
+  readonly short: (at: Instant) => string;
+}
+
+const mostNamed = 3; // geometry: names that fit in a line of a phone
+
+/** A clash in a sentence. Grams are written by the `kitchen` of a batch worked out. */
 export function describeClash(
   clash: Clash,
-  time: (at: Instant) => string,
+  { full }: Pick<TimeWords, 'full'>,
   formulation: Formulation,
   kitchen: Kitchen,
 ): string {
-  const names = clash.names.map((name) => `“${withoutTurns(name)}”`);
-  const all = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const all = writeNames(clash.names);
   if (clash.kind === 'hands') {
+    if (clash.times > 1) return `${all} need hands at the same time: ${clash.times} times, first ${full(clash.from)}.`;
     const [one, other] = clash.steps.map((step) => `“${titleOf(step, false)}”`);
-    return `${all} need hands at the same time, ${time(clash.from)}: ${one} and ${other}.`;
+    const what = one === other ? `both ${one}` : `${one} and ${other}`;
+    return `${all} need hands at the same time, ${full(clash.from)}: ${what}.`;
   }
   const row = clash.kind === 'grains' ? 'grainMass' : 'vesselCount';
   const write = (value: number): string => writeNumeric(formulation, row, value, kitchen).metric;
@@ -25,7 +35,24 @@ export function describeClash(
       ? `${write(clash.need)} of ${nameIn(clash.thing)}`
       : `${write(clash.need)} jars (${clash.thing})`;
   const have = clash.have === null ? '' : `; ${write(clash.have)} on hand`;
-  return `${all} need ${things} in all at the same time, ${time(clash.from)} to ${time(clash.to)}${have}.`;
+  return `${all} need ${things} in all at the same time, ${full(clash.from)} to ${full(clash.to)}${have}.`;
+}
+
+/** What comes of another start, behind its time: nothing is given up without being said. Empty where nothing is. */
+export function describeOutcome({ glass, wish }: Pick<Remedy, 'glass' | 'wish'>, { full, short }: TimeWords): string {
+  if (wish === null) return '';
+  if (wish.isKept) return `, still ready for ${short(wish.at)}`;
+  return glass === null
+    ? `, and no glass by ${short(wish.at)}`
+    : `, first glass ${full(glass)} instead of ${short(wish.at)}`;
+}
+
+function writeNames(names: readonly string[]): string {
+  const named = names.slice(0, mostNamed + 1 === names.length ? names.length : mostNamed);
+  const quoted = named.map((name) => `“${withoutTurns(name)}”`);
+  const others = names.slice(named.length).length;
+  const last = others > 0 ? `${others} more` : (quoted.pop() ?? '');
+  return `${quoted.join(', ')} and ${last}`;
 }
 
 function nameIn(thing: string): string {

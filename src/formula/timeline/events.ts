@@ -1,4 +1,6 @@
+import { convertNumber } from '../../measure/units';
 import { writeTrimmed } from '../../measure/write-quantity';
+import { handwork } from '../../reference/handwork';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../formulate';
 import { Pen, say } from '../step-words/pen';
@@ -6,6 +8,7 @@ import type { WriteAmount } from '../step-words/step';
 import type { Kitchen } from '../write-row';
 import { writeElapsed } from './elapsed-words';
 import type { TimelineEvent } from './event';
+import { mayTake } from './making-of';
 import type { BatchPlan } from './plan-batch';
 import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
 
@@ -71,7 +74,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     );
   }
 
-  make(): string {
+  make({ minutes }: PlannedStep): string {
     const { source, sweetener, grain } = this.pen.formulation.choices;
     const sweet = sweetener.map(({ entry }) => entry.name).join(' and ');
     const milk =
@@ -80,6 +83,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
         : `Blend the ${source.plural} with water, ${this.pen.amount('blendWater')}, and strain: ${this.pen.amount('milkVolume')} of milk.`;
     const isSweet = this.pen.value('sweetenerMass') !== 0;
     return say(
+      this.inTurns(minutes),
       this.flexed('soak', 'Soaked'),
       milk,
       isSweet ? `${sweet}: ${this.pen.amount('sweetenerMass')}.` : null,
@@ -95,7 +99,10 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   check({ id }: PlannedStep): string {
-    if (this.pen.formulation.choices.source.family !== 'carton') return say(this.onlyAt(), this.notThere());
+    if (this.pen.formulation.choices.source.family !== 'carton') {
+      const may = `At ${this.line()} or less, by strip or meter, it may stand on until you strain it.`;
+      return say(may, this.notThere());
+    }
     const line = this.line();
     const { checks } = this;
     const isLast = checks.at(-1)?.id === id;
@@ -111,6 +118,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
     return say(
       this.onlyAt(),
+      isHome ? this.again() : null,
       isHome ? this.notThere() : null,
       this.likely('ferment', 'Likely ready', 'after the grains went in'),
       'Taste it; if it is as you like it, strain the grains out and feed them.',
@@ -160,6 +168,27 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   private onlyAt(): string {
     return `Only at ${this.line()} or less, by strip or meter.`;
+  }
+
+  /** How long it may still stand where it is not sour when it is to be strained; null where that time is over. */
+  private again(): string | null {
+    const wait = this.wait('ferment');
+    const most = convertNumber(limits.acidityTime.value, 'h', 'min');
+    if (wait === undefined || wait.to - wait.from >= most) return null;
+    const left = this.elapsed(most - (wait.to - wait.from));
+    return mayTake(this.pen.formulation) > most
+      ? `This one may be slow: if it is not there yet, let it stand and test it again, the last time ${left} later.`
+      : 'If it is not there yet, let it stand and test it again.';
+  }
+
+  /** What to do where making takes longer than milk may stand about; null where it does not. */
+  private inTurns(minutes: number): string | null {
+    const room = this.pen.value('roomTemperature');
+    const isHot = room !== null && room > handwork.hotRoom.value;
+    const most = (isHot ? handwork.outOfColdHot : handwork.outOfCold).value;
+    if (minutes <= convertNumber(most, 'h', 'min')) return null;
+    const hours = this.pen.quantity(most, 'time');
+    return `This takes over ${hours}: make it in turns, or chill each load. Until the grains are in, milk stays out of the cold for ${hours} at most.`;
   }
 
   private notThere(): string {

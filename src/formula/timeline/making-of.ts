@@ -21,15 +21,15 @@ export interface PlannedBatch {
 
 /**
  * What a plan has to know of a batch that is worked out. Times are whole minutes in steps of five. A homemade milk is
- * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that;
- * then its pH is checked by that line. Daily checks are only for a carton opened for this batch.
+ * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that.
+ * Where it may be slower, its pH is checked by that line. Daily checks are only for a carton opened for this batch.
  */
 export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
   const { choices } = formulation;
   const ferment = fermentOf(formulation, kitchen);
   const second = secondOf(formulation);
   const isCarton = choices.source.family === 'carton';
-  const isSlow = !isCarton && 'wait' in ferment && ferment.wait.high > sourLine;
+  const isSlow = !isCarton && mayTake(formulation) > sourLine;
   const keep = labelDaysOf(formulation);
   return {
     batch: id,
@@ -38,11 +38,12 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
     make: makeOf(formulation),
     ferment,
     taste: handwork.taste.value,
-    strain: handwork.strain.value,
+    strain: workOn(handwork.strain.value, handwork.strainJar.value, numberAt(formulation, 'vesselCount')),
     second,
     chill: chillOf(keep, second),
     keep,
     checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
+    isHome: !isCarton,
     grains: {
       ...{ kind: formulation.recipe.grains, name: choices.grain.name },
       ...{ need: numberAt(formulation, 'grainMass') ?? 0, have: stockOf(formulation, 'grains') },
@@ -91,9 +92,23 @@ function makeOf(formulation: Formulation): number {
   const steep = soak?.place === 'blending water' ? minutesOf(numberAt(formulation, 'soakTime') ?? soak.hours.value) : 0;
   const milk = form === 'liquid' ? handwork.pour.value : handwork.weigh.value + steep + loads * handwork.load.value;
   const heat = recipe.heat === null || recipe.heat === undefined ? 0 : handwork.heat.value + recipe.heat.minutes;
-  const jars = Math.max(numberAt(formulation, 'vesselCount') ?? 1, 1);
+  return workOn(
+    milk + Math.max(heat, 0) + handwork.setUp.value,
+    handwork.jar.value,
+    numberAt(formulation, 'vesselCount'),
+  );
+}
+
+/** So many minutes once and so many for each jar or bottle, of which there is at least one, in whole steps. */
+function workOn(once: number, each: number, count: number | null): number {
   const { value: step } = handwork.step;
-  return Math.ceil((milk + Math.max(heat, 0) + handwork.setUp.value + jars * handwork.jar.value) / step) * step;
+  return Math.ceil((once + each * Math.max(Math.ceil(count ?? 1), 1)) / step) * step;
+}
+
+/** How long the first ferment may take, in minutes, whatever a plan allows it; 0 where it has no time. */
+export function mayTake({ rows }: Formulation): number {
+  const { value, range } = rows.readyTime;
+  return typeof value === 'number' ? minutesOf(Math.max(range?.high ?? value, value)) : 0;
 }
 
 function fermentOf({ rows, choices }: Formulation, kitchen: Kitchen): Making['ferment'] {
@@ -112,7 +127,12 @@ function secondOf(formulation: Formulation): Making['second'] {
   const hours = numberAt(formulation, 'bottleTime') ?? 0;
   if (hours <= 0) return null;
   const usual = numericRows.bottleTime.usual?.(formulation.evaluation) ?? {};
-  return { bottle: handwork.bottle.value, wait: rangedWait(row, hours, usual), fridge: handwork.fridge.value };
+  const bottles = numberAt(formulation, 'bottleCount');
+  return {
+    bottle: workOn(handwork.bottle.value, handwork.bottleEach.value, bottles),
+    wait: rangedWait(row, hours, usual),
+    fridge: workOn(handwork.fridge.value, handwork.fridgeEach.value, bottles),
+  };
 }
 
 /** Cold through after some hours, and drunk while it is at its best; within a day where that is not known. */

@@ -45,6 +45,8 @@ export interface Making {
    * the stop of a carton opened for this batch, or the one day that a slow homemade milk has. Null where it is not.
    */
   readonly checks: number | null;
+  /** Whether it is a homemade milk: that one day is then the line that its straining is held to as well. */
+  readonly isHome: boolean;
   readonly grains: Held<GrainId>;
   readonly jars: Held<JarId>;
 }

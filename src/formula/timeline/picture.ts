@@ -26,6 +26,15 @@ export interface DrawnBatch {
   readonly name: string;
   readonly spans: readonly DrawnSpan[];
   readonly marks: readonly DrawnMark[];
+  /** The last day to drink it, where its fridge goes on beyond the picture; else null. */
+  readonly until: Instant | null;
+}
+
+/** A time of day; `isNamed` where the present is not so near that both names would meet. */
+export interface DrawnHour {
+  readonly at: Instant;
+  readonly left: number;
+  readonly isNamed: boolean;
 }
 
 /** All planned batches on one line of time, from the midnight before the first start to the last first glass. */
@@ -33,6 +42,10 @@ export interface Picture extends Span {
   readonly nights: readonly Place[];
   /** Each day with its beginning; `isNamed` where there is room for its name. */
   readonly days: readonly (Place & { readonly at: Instant; readonly isNamed: boolean })[];
+  /** Times of day between midnights; none where they would stand too close. */
+  readonly hours: readonly DrawnHour[];
+  /** Where the present is, in percent; null where it is outside. */
+  readonly present: number | null;
   readonly rows: readonly DrawnBatch[];
   /** Names of batches that begin too long after the first to be drawn on one line with it. */
   readonly leftOut: readonly string[];
@@ -41,13 +54,23 @@ export interface Picture extends Span {
 /** How long after the first start another may be drawn, min. */
 const mostAhead = convertNumber(handwork.drawn.value, 'day', 'min');
 const mostNamed = 10; // geometry: names of days that fit side by side
+const nameWidth = 4; // geometry: percent of the width, for the name of an hour and that of the present
+const mostHoured = 7; // geometry: days that are wide enough for the hours between
+
+/** What the drawing has to know beside the plans. */
+export interface DrawnFor {
+  readonly clock: WallClock;
+  readonly present: Instant;
+  /** The times of day to mark on the day that begins at a midnight. */
+  readonly hoursOf: (midnight: Instant) => readonly Instant[];
+}
 
 /**
  * Where everything stands in the drawing. The fridge is only drawn as far as the last first glass, since days of
  * keeping would leave no room for the hours of making. What begins more than four weeks after the first is
  * left to the words. Null where nothing is planned.
  */
-export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): Picture | null {
+export function drawTimeline(schedules: readonly Schedule[], { clock, present, hoursOf }: DrawnFor): Picture | null {
   const starts = schedules.map(({ start }) => start);
   if (starts.length === 0) return null;
   const first = Math.min(...starts);
@@ -58,6 +81,9 @@ export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): 
   const to = clock.midnights(end, end + 2 * dayMinutes)[0] ?? end;
   const place = (span: Span): Place => placeIn({ from, to }, span);
   const midnights = clock.midnights(from, to);
+  const at = (instant: Instant): number => place({ from: instant, to: instant }).left;
+  const shown = present < from || present >= to ? null : at(present);
+  const hours = midnights.length > mostHoured ? [] : midnights.flatMap(hoursOf);
   const every = Math.ceil(midnights.length / mostNamed);
   return {
     from,
@@ -66,6 +92,11 @@ export function drawTimeline(schedules: readonly Schedule[], clock: WallClock): 
     days: midnights.map((at, day) => {
       return { at, isNamed: day % every === 0, ...place({ from: at, to: midnights[day + 1] ?? to }) };
     }),
+    hours: hours.map((hour) => {
+      const left = at(hour);
+      return { at: hour, left, isNamed: shown === null || Math.abs(left - shown) >= nameWidth };
+    }),
+    present: shown,
     leftOut,
     rows: near.map((schedule) => drawBatch(schedule, { from, to }, place)),
   };
@@ -96,7 +127,8 @@ function drawBatch(schedule: Schedule, frame: Span, place: (span: Span) => Place
       return { kind: 'work', isOpen: false, ...place({ from: step.at, to: step.at + step.minutes }) };
     });
   const marks = shown.map((step): DrawnMark => ({ step, left: place({ from: step.at, to: step.at }).left }));
-  return { batch, name, spans: [...spans, ...work], marks };
+  const isOpen = spans.some(({ kind, isOpen }) => kind === 'fridge' && isOpen);
+  return { batch, name, spans: [...spans, ...work], marks, until: isOpen ? (last ?? null) : null };
 }
 
 function placeIn(frame: Span, { from, to }: Span): Place {

@@ -43,6 +43,7 @@ export interface Schedule {
  * A batch from its start on. Each wait is as long as is likely, or as near to that within its own range as keeps the
  * work after it out of the quiet hours; where no length does, it stays likely and the work is marked as in the night.
  * `start` is never moved.
+ * A slow homemade milk is tested before it is strained; where it is strained before its line, straining reads its pH.
  */
 export function planForwards(making: Making, start: Instant, nights: readonly Span[]): Schedule {
   const steps: PlannedStep[] = [];
@@ -70,9 +71,10 @@ export function planForwards(making: Making, start: Instant, nights: readonly Sp
   tasteBetween(making, jarred + ferment.wait.low, strained, nights).forEach((from) => {
     work('taste', from, making.taste);
   });
-  const checks = making.checks ?? 0;
+  const checks = making.isHome && strained < jarred + dayMinutes ? 0 : (making.checks ?? 0);
   for (let day = 1; day <= checks; day += 1) {
-    const due = jarred + day * dayMinutes;
+    const line = jarred + day * dayMinutes;
+    const due = making.isHome ? Math.min(line, strained - making.taste) : line;
     work('check', checkAt(due, making.taste, nights, day === checks), making.taste, `check-${day}`);
   }
   at = work('strain', strained, strain);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Formulation, formulate } from '../../../src/formula/formulate';
 import type { Recipe } from '../../../src/formula/recipe';
-import { describeClash } from '../../../src/formula/timeline/clash-words';
+import { describeClash, describeOutcome } from '../../../src/formula/timeline/clash-words';
 import { findClashes } from '../../../src/formula/timeline/clashes';
 import { writeElapsed } from '../../../src/formula/timeline/elapsed-words';
 import { eventsOf } from '../../../src/formula/timeline/events';
@@ -76,6 +76,29 @@ describe('the events of a plan', () => {
     expect(events.find(({ id }) => id === 'make')?.title).toBe('Pour the milk and set up the jar');
   });
 
+  test('say that a milk that may be slow is tested again by its line, where it is strained before that', () => {
+    const strainAt = (room: number) => {
+      const { schedule, events } = eventsFor({ given: [typed('roomTemperature', room)] });
+      const ferment = schedule.waits.find(({ kind }) => kind === 'ferment') ?? expect.fail('no ferment');
+      const left = writeElapsed(24 * 60 - (ferment.to - ferment.from), false);
+      return { left: plain(left), text: plain(events.find(({ id }) => id === 'strain')?.text ?? '') };
+    };
+    const slow = strainAt(17);
+    expect(slow.text).toContain(`test it again, the last time ${slow.left} later. Not there within 24 h`);
+    expect(strainAt(21).text).toContain('let it stand and test it again. Not there within 24 h');
+  });
+
+  test('say that much milk is made in turns, and in a hot room sooner', () => {
+    const makeOf = (jars: number, room = 21) =>
+      eventsFor({ given: [typed('vesselCount', jars), typed('roomTemperature', room)] });
+    const textOf = ({ events }: ReturnType<typeof makeOf>) => plain(events.find(({ id }) => id === 'make')?.text ?? '');
+    const said = 'make it in turns, or chill each load. Until the grains are in, milk stays out of the cold for';
+    expect(textOf(makeOf(40))).toMatch(new RegExp(`^This takes over 2 h: ${said} 2 h at most`));
+    expect(textOf(makeOf(1))).not.toContain('in turns');
+    expect(textOf(makeOf(6))).not.toContain(`${said} 1 h`);
+    expect(textOf(makeOf(6, 33))).toContain(`This takes over 1 h: ${said} 1 h at most`);
+  });
+
   test('are in words without a gap for every source, also where a cell can’t be read', () => {
     for (const source of sourceIds) {
       for (const grains of grainIds) {
@@ -94,11 +117,11 @@ describe('a clash in words', () => {
   test('names the batches, what they share and how much of it', () => {
     const formulation = formulate(recipeOf({ given: [typed('grainMass', 40)] }));
     const plans = [planOf(formulation, 'b1', 'Almond'), planOf(formulation, 'b2', 'Cashew')];
-    const said = findClashes(plans, usualClock).map((clash) =>
-      plain(describeClash(clash, (time) => `T${time}`, formulation, kitchen)),
+    const said = findClashes(plans, usualClock).told.map((clash) =>
+      plain(describeClash(clash, { full: (time) => `T${time}` }, formulation, kitchen)),
     );
     expect(
-      said.some((text) => /^“Almond” and “Cashew” need hands at the same time, T\d+: “Put it to soak” and/.test(text)),
+      said.some((text) => /^“Almond” and “Cashew” need hands at the same time: 5 times, first T\d+\.$/.test(text)),
     ).toBe(true);
     expect(
       said.some((text) =>
@@ -106,6 +129,18 @@ describe('a clash in words', () => {
       ),
     ).toBe(true);
     expect(said.some((text) => text.includes('need 2 jars (Quart, wide mouth) in all'))).toBe(true);
+  });
+});
+
+describe('what comes of another start', () => {
+  const times = { full: (at: number) => `day ${at}`, short: (at: number) => `D${at}` };
+  test.each([
+    [{ glass: 7, wish: null }, ''],
+    [{ glass: 7, wish: { at: 8, isKept: true } }, ', still ready for D8'],
+    [{ glass: 9, wish: { at: 8, isKept: false } }, ', first glass day 9 instead of D8'],
+    [{ glass: null, wish: { at: 8, isKept: false } }, ', and no glass by D8'],
+  ])('of %j is said: %s', (remedy, said) => {
+    expect(describeOutcome(remedy, times)).toBe(said);
   });
 });
 

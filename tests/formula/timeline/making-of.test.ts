@@ -16,11 +16,13 @@ function makingFor(changes: Partial<Recipe> = {}, opened?: { readonly days: numb
   return makingOf(formulate(recipeOf(changes)), batch, kitchen);
 }
 
-/** From filling the jar to the last check, in minutes. */
-function checkOf(making: ReturnType<typeof makingFor>, start: number, clock: WallClock): number {
+/** From filling the jar to the last check, and to straining, in minutes; null without a check. */
+function checkOf(making: ReturnType<typeof makingFor>, start: number, clock: WallClock) {
   const { steps, waits } = planBatch(making, { by: 'start', at: start }, clock).schedule;
-  const check = steps.findLast(({ kind }) => kind === 'check') ?? expect.fail('no check');
-  return check.at - (waits.find(({ kind }) => kind === 'ferment')?.from ?? expect.fail('no ferment'));
+  const jarred = waits.find(({ kind }) => kind === 'ferment')?.from ?? expect.fail('no ferment');
+  const check = steps.findLast(({ kind }) => kind === 'check');
+  const strain = steps.find(({ kind }) => kind === 'strain') ?? expect.fail('no straining');
+  return { check: check === undefined ? null : check.at - jarred, strain: strain.at - jarred };
 }
 
 function fermentOf(changes: Partial<Recipe>) {
@@ -79,11 +81,29 @@ describe('what a plan has to know of a batch', () => {
     expect(makingFor().checks).toBeNull();
   });
 
+  test('tests the pH of a milk that is likely in time and may be slower, though it is never planned so', () => {
+    // 17 °C: likely 21 h, and up to 28 h.
+    const { ferment, checks } = makingFor({ given: [typed('roomTemperature', 17)] });
+    expect('wait' in ferment && ferment.wait.likely).toBeLessThan(24 * 60);
+    expect('wait' in ferment && ferment.wait.high).toBe(24 * 60);
+    expect(checks).toBe(1);
+  });
+
+  test('leaves the test of a slow milk to its straining where that comes before the line', () => {
+    const slow = makingFor({ given: [typed('roomTemperature', 16.1)] });
+    const wanted = { by: 'drink', at: at(10, 18) } as const;
+    const { steps, waits } = planBatch(slow, wanted, usualClock).schedule;
+    const ferment = waits.find(({ kind }) => kind === 'ferment') ?? expect.fail('no ferment');
+    expect(slow.checks).toBe(1);
+    expect(ferment.to - ferment.from).toBeLessThan(24 * 60);
+    expect(steps.filter(({ kind }) => kind === 'check')).toEqual([]);
+  });
+
   test('tests the pH of a slow milk within its 24 hours, whatever the quiet hours and the start', () => {
     // 16 °C and 20 g/L: in the jar at night, and the check is due at night.
     const example = makingFor({ given: [typed('roomTemperature', 16), typed('grainRate', 20)] });
     expect(example.checks).toBe(1);
-    expect(checkOf(example, at(0, 16), usualClock)).toBeLessThanOrEqual(24 * 60);
+    expect(checkOf(example, at(0, 16), usualClock).check).toBeLessThanOrEqual(24 * 60);
     const slow = fc.record({
       ...{ source: fc.constantFrom(...sourceIds), grains: fc.constantFrom(...grainIds) },
       ...{ room: fc.integer({ min: 15, max: 30 }), rate: fc.integer({ min: 5, max: 60 }) },
@@ -96,7 +116,12 @@ describe('what a plan has to know of a batch', () => {
         const making = makingFor({ source, grains, given }, { days });
         if (making.checks === null || 'why' in making.ferment) return;
         tried += 1;
-        expect(checkOf(making, start, clock)).toBeLessThanOrEqual(making.checks * 24 * 60);
+        const { check, strain } = checkOf(making, start, clock);
+        // A homemade milk that is strained before its line is tested then, and never after it.
+        expect(check === null).toBe(making.isHome && strain < 24 * 60);
+        if (check === null) return;
+        expect(check).toBeLessThanOrEqual(making.checks * 24 * 60);
+        if (making.isHome) expect(check + making.taste).toBeLessThanOrEqual(strain);
       }),
     );
     expect(tried).toBeGreaterThan(0);
@@ -106,6 +131,14 @@ describe('what a plan has to know of a batch', () => {
     expect(makingFor({ source: 'cartonPlain' }, { days: 3 }).checks).toBe(3);
     expect(makingFor({ source: 'cartonPlain' }).checks).toBeNull();
     expect(makingFor({}, { days: 3 }).checks).toBeNull();
+  });
+
+  test('takes longer by hand to strain, bottle and chill with more jars and bottles', () => {
+    const usual = makingFor();
+    expect([usual.strain, usual.second?.bottle, usual.second?.fridge]).toEqual([15, 15, 5]);
+    // 40 jars make 59 bottles: 10 and 4 min each, 10 and 2 min each, 3 and ½ min each.
+    const many = makingFor({ given: [typed('vesselCount', 40)] });
+    expect([many.strain, many.second?.bottle, many.second?.fridge]).toEqual([170, 130, 35]);
   });
 
   test('takes longer by hand with more blender loads, jars and a heat step', () => {

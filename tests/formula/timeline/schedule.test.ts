@@ -73,6 +73,20 @@ describe('a batch from its start on', () => {
     expect(check).toMatchObject({ at: at(1, 9), inNight: true });
   });
 
+  test('tests a slow homemade milk before it is strained, by its line', () => {
+    const slow = (likely: number) =>
+      planForwards(
+        makingWith({ ...{ soak: null, checks: 1, isHome: true }, ferment: { wait: wait(likely, likely, 36) } }),
+        at(0, 9, 20),
+        nights,
+      );
+    // In the jar at 10:00; the line is at 10:00 on the next day.
+    expect(when(slow(26), 'check-1')).toBe(at(1, 10));
+    expect(when(slow(24), 'check-1')).toBe(at(1, 9, 55));
+    expect(slow(24).steps.map(({ kind }) => kind)).toEqual(['make', 'check', 'strain', 'drink']);
+    expect(slow(23).steps.map(({ kind }) => kind)).toEqual(['make', 'strain', 'drink']);
+  });
+
   test('says why it goes no further where the first ferment has no time', () => {
     const plan = planForwards(makingWith({ ferment: { why: 'It is too cold.' } }), at(0, 8), nights);
     expect(plan.steps.map(({ id }) => id)).toEqual(['soak', 'make']);
