@@ -11,6 +11,8 @@ const words: Words = {
   wrongPart: ({ at }) =>
     at === '' ? 'It lacks its parts.' : `This part of it is not as it should be: ${shorten(at)}.`,
   prototypeKey: ({ at }) => `It has a name in it that no sheet has: ${shorten(at)}.`,
+  tooMany: ({ at, most }) => `There is more in it than a sheet holds: “${shorten(at)}” has more than ${most} entries.`,
+  tooMuch: () => 'There is more in it than any sheet holds.',
   tooDeep: () => 'It is nested deeper than any sheet is.',
 };
 

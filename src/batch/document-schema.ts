@@ -88,6 +88,8 @@ const logged = z.object({
   temperature: z.nullable(z.number()),
   acidity: z.nullable(z.number().check(z.gte(0), z.lte(14))),
   note: z.string().check(z.maxLength(longestNote)),
+  /** Whether the milk was of a carton, which teaches nothing of the kitchen; left out by earlier pages. */
+  carton: z.exactOptional(z.boolean()),
 });
 
 const yours = z.object({ value: z.number(), how: z.enum(['typed', 'measured', 'learned']) });
@@ -116,22 +118,31 @@ const ownFood = z.object({
   millilitres: z.number().check(z.gt(0)),
 });
 
+/** A whole sheet whose lists hold what these check. */
+function sheetOf<B extends z.ZodMiniType<{ id: string }>, L extends z.ZodMiniType, F extends z.ZodMiniType>(
+  oneBatch: B,
+  oneLogged: L,
+  oneFood: F,
+) {
+  return z.object({
+    version: z.literal(currentVersion),
+    batches: z.array(oneBatch).check(
+      z.minLength(1),
+      z.maxLength(mostBatches),
+      z.refine((all) => areUnique(all.map(({ id }) => id))),
+    ),
+    yours: z
+      .record(z.string().check(z.maxLength(longestText)), yours)
+      .check(z.refine((all) => Object.keys(all).length <= mostCorrections)),
+    settings,
+    ownFoods: z.exactOptional(z.array(oneFood).check(z.maxLength(mostOwnFoods))),
+    log: z.array(oneLogged).check(z.maxLength(mostLogged)),
+    prices: z.exactOptional(z.partialRecord(z.enum(keysOf(sweeteners)), z.number().check(z.gte(0)))),
+  });
+}
+
 /** The check of a whole sheet; what it says of the parts is published as `sheet.schema.json`. */
-export const sheetDocument = z.object({
-  version: z.literal(currentVersion),
-  batches: z.array(batch).check(
-    z.minLength(1),
-    z.maxLength(mostBatches),
-    z.refine((all) => areUnique(all.map(({ id }) => id))),
-  ),
-  yours: z
-    .record(z.string().check(z.maxLength(longestText)), yours)
-    .check(z.refine((all) => Object.keys(all).length <= mostCorrections)),
-  settings,
-  ownFoods: z.exactOptional(z.array(ownFood).check(z.maxLength(mostOwnFoods))),
-  log: z.array(logged).check(z.maxLength(mostLogged)),
-  prices: z.exactOptional(z.partialRecord(z.enum(keysOf(sweeteners)), z.number().check(z.gte(0)))),
-});
+export const sheetDocument = sheetOf(batch, logged, ownFood);
 
 type Fixed<T> = { readonly [K in keyof T]: Fixed<T[K]> };
 
@@ -150,7 +161,8 @@ export type DocumentProblem =
   | DataFault
   | { readonly code: 'notADocument' }
   | { readonly code: 'newer'; readonly version: number }
-  | { readonly code: 'wrongPart'; readonly at: string };
+  | { readonly code: 'wrongPart'; readonly at: string }
+  | { readonly code: 'tooMany'; readonly at: string; readonly most: number };
 
 export type DocumentRead =
   | { readonly ok: true; readonly document: SheetDocument }
@@ -159,7 +171,7 @@ export type DocumentRead =
 /**
  * The document in data of unknown origin, such as a saved text just parsed; an older version is brought up to this one.
  * What this version does not know is kept, so that a sheet that went through an older page loses nothing. Never throws
- * on what JSON can hold.
+ * on what JSON can hold, and says what is wrong with far more of it than a sheet holds at once.
  */
 export function readDocument(data: unknown): DocumentRead {
   const fault = findDataFault(data);
@@ -167,19 +179,87 @@ export function readDocument(data: unknown): DocumentRead {
   const found = z.safeParse(z.object({ version: z.number() }), data);
   if (!found.success) return { ok: false, why: { code: 'notADocument' } };
   if (found.data.version > currentVersion) return { ok: false, why: { code: 'newer', version: found.data.version } };
+  const tooMany = findTooMany(data);
+  if (tooMany !== null) return { ok: false, why: tooMany };
   const migrated = migrate(data);
-  return isDocument(migrated)
+  const wrong = findWrongPart(migrated);
+  return isDocument(migrated, wrong)
     ? { ok: true, document: migrated }
-    : { ok: false, why: { code: 'wrongPart', at: findWrongPart(migrated) } };
+    : { ok: false, why: { code: 'wrongPart', at: wrong ?? '' } };
 }
 
 /** The data itself passes, not zod's copy of it, which would lack what this version does not know. */
-function isDocument(data: unknown): data is SheetDocument {
-  return z.safeParse(sheetDocument, data).success;
+function isDocument(data: unknown, wrong: string | null): data is SheetDocument {
+  return wrong === null && typeof data === 'object' && data !== null;
 }
 
-function findWrongPart(data: unknown): string {
-  return (z.safeParse(sheetDocument, data).error?.issues[0]?.path ?? []).join('.');
+const listed = [
+  ['batches', batch],
+  ['log', logged],
+  ['ownFoods', ownFood],
+] as const;
+const frame = sheetOf(z.object({ id: batchId }), z.unknown(), z.unknown());
+
+/**
+ * The path to the first part that is not as it should be; null where all is. Each part of a list is looked at by itself
+ * and none after a wrong one: of all that is wrong with a large file, zod makes more than it can carry.
+ */
+function findWrongPart(data: unknown): string | null {
+  for (const [key, part] of listed) {
+    const list = partOf(data, key);
+    if (!Array.isArray(list)) continue;
+    for (const [at, one] of list.entries()) {
+      const wrong = firstIssue(part, one);
+      if (wrong !== null) return [key, at, ...wrong].join('.');
+    }
+  }
+  return firstIssue(frame, data)?.join('.') ?? null;
+}
+
+function firstIssue(schema: z.ZodMiniType, data: unknown): readonly PropertyKey[] | null {
+  const { success, error } = z.safeParse(schema, data);
+  return success ? null : (error.issues[0]?.path ?? []);
+}
+
+/** What a sheet and a batch hold the most of, by path. */
+const mostInSheet: Most = {
+  ...{ batches: mostBatches, log: mostLogged, yours: mostCorrections, ownFoods: mostOwnFoods },
+  prices: keysOf(sweeteners).length,
+  'settings.scoops.cups': usualScoopSet.cups.length,
+  'settings.scoops.teaspoons': usualScoopSet.teaspoons.length,
+};
+const mostInBatch: Most = {
+  ...{ sweetener: mostParts, given: rowOrder.length },
+  ...{ measured: measuredRows.length, onHand: stockIds.length },
+};
+type Most = Readonly<Record<string, number>>;
+type TooMany = Extract<DocumentProblem, { readonly code: 'tooMany' }>;
+
+/** The first part that holds more than any sheet’s, found by counting alone; what is no sheet holds none. */
+function findTooMany(data: unknown): TooMany | null {
+  const found = findMore(data, mostInSheet, '');
+  const batches = partOf(data, 'batches');
+  if (found !== null || !Array.isArray(batches)) return found;
+  for (const [at, one] of batches.entries()) {
+    const inBatch = findMore(one, mostInBatch, `batches.${at}.`);
+    if (inBatch !== null) return inBatch;
+  }
+  return null;
+}
+
+function findMore(data: unknown, limits: Most, within: string): TooMany | null {
+  for (const [path, most] of Object.entries(limits)) {
+    const part = path.split('.').reduce(partOf, data);
+    if (typeof part !== 'object' || part === null) continue;
+    const count = Array.isArray(part) ? part.length : Object.keys(part).length;
+    if (count > most) return { code: 'tooMany', at: `${within}${path}`, most };
+  }
+  return null;
+}
+
+function partOf(data: unknown, key: string): unknown {
+  if (typeof data !== 'object' || data === null) return undefined;
+  return Object.getOwnPropertyDescriptor(data, key)?.value;
 }
 
 function areUnique(all: readonly string[]): boolean {

@@ -8,6 +8,7 @@ import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { changeBatch } from './change-batch';
 import { type Batch, type Cell, largestShare, type SheetDocument } from './document';
+import { hottestHeat, longestHeat, mostCorrections } from './document-limits';
 import { isBlank, readCell } from './read-cell';
 import { isKeyOf } from './table-keys';
 
@@ -128,27 +129,32 @@ export function setUse(
   });
 }
 
-/** Sets the heat step, or with null leaves it out. Figures that are not finite could not be saved and change nothing. */
+/** Sets the heat step, or with null leaves it out. Figures that could not be saved change nothing. */
 export function setHeat(document: SheetDocument, batchId: string, heat: HeatStep | null): SheetDocument {
-  if (heat !== null && !(Number.isFinite(heat.temperature) && Number.isFinite(heat.minutes))) return document;
+  if (heat !== null && !isWithin(heat.temperature, hottestHeat)) return document;
+  if (heat !== null && !isWithin(heat.minutes, longestHeat)) return document;
   return changeBatch(document, batchId, (batch) => {
     const old = batch.heat;
     const same =
       heat === null
         ? old === null
         : old?.what === heat.what && old.temperature === heat.temperature && old.minutes === heat.minutes;
-    // A negative zero would be saved as a zero, and come back as another document.
-    const kept = heat === null ? null : { ...heat, temperature: heat.temperature + 0, minutes: heat.minutes + 0 };
-    return same ? batch : { ...batch, heat: kept };
+    return same ? batch : { ...batch, heat };
   });
 }
 
-/** Puts a figure of the cook's own in place of a table's; a key or figure that can't be changes nothing. */
+/** Whether a figure may be saved: above 0, and at most so much. */
+function isWithin(value: number, most: number): boolean {
+  return value > 0 && value <= most;
+}
+
+/** Puts a figure of the cook's own in place of a table's; a key or figure that can't be, or one too many, changes nothing. */
 export function correct(document: SheetDocument, key: string, value: number, how: Yours['how']): SheetDocument {
   const id = coefficientAt(key);
   const old = document.yours[key];
   if (id === null || !isAllowed(id, value) || (old?.value === value && old.how === how)) return document;
-  return { ...document, yours: { ...document.yours, [key]: { ...old, value: value + 0, how } } };
+  const yours = { ...document.yours, [key]: { ...old, value: value + 0, how } };
+  return Object.keys(yours).length > mostCorrections ? document : { ...document, yours };
 }
 
 /** Keeps what was measured as the cook's own figure from now on. */

@@ -23,6 +23,8 @@ import { createOneWindow } from './one-window';
 import { findLastGood, type LastGood, openText } from './open-saved';
 import { databaseName, type KeyStorage } from './storage';
 
+const betweenLooks = 3000;
+
 interface Surroundings {
   /** Where an earlier version of the page may have left a sheet; null where it is blocked. */
   readonly storage: KeyStorage | null;
@@ -51,6 +53,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   let unsaved: SheetDocument | null = null;
   let show: (document: SheetDocument) => void = () => {};
   let connected: Promise<Database> | null = null;
+  let isLookedAt = false;
 
   // The promise is remembered, not what it gives: two that ask at once must not open two.
   const connect = (): Promise<Database> => {
@@ -90,14 +93,23 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     return true;
   };
 
+  /** Why a save failed; where nothing was ever kept here, nothing is said to be there still. */
+  const whyFailed = (error: unknown): string => {
+    const isNothingKept = base === 0 && (connected === null || isLookedAt) && readEarlier(storage) === null;
+    if (!isNothingKept) return describeFailure(error);
+    return isFull(error) ? keepWords.neverRoom : keepWords.blocked;
+  };
+
   const readLast = async (from: Database): Promise<LastGood> => {
     const last = await findLastGood(await listStates(from), (key) => readState(from, key));
+    isLookedAt = true;
     return isNewer(from) ? { ...last, newer: last.newer ?? from.version } : last;
   };
 
   const readNewer = async (): Promise<void> => {
     const from = await connect();
     const [head = 0] = (await listStates(from)).at(-1) ?? [];
+    isLookedAt = true;
     if (head === base) return;
     const last = await readLast(from);
     // This window has saved meanwhile, or is about to: whether that fits is found out there.
@@ -188,7 +200,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       return null;
     } catch (error) {
       unsaved = document;
-      return describeFailure(error);
+      return whyFailed(error);
     }
   };
 
@@ -213,17 +225,22 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     (await closing?.catch(() => null))?.close();
   };
 
+  const locks = navigator.locks ?? undefined;
+  const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(databaseName);
+  /** Without locks the window that edits follows the others too, or they would drift apart until both save. */
+  const followOthers = (): void => {
+    if (reading.peek() !== '') void refresh().catch(() => undefined);
+    else if (locks === undefined) lookAgain();
+  };
+
   const turns = createOneWindow({
-    locks: navigator.locks ?? undefined,
-    channel: typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(databaseName),
+    ...{ locks, channel },
     name: databaseName,
     onGained: () => open().catch(fail),
     onLost: () => {
       if (reading.peek() === '') reading.value = 'elsewhere';
     },
-    onSaved: () => {
-      if (reading.peek() !== '') void refresh().catch(() => undefined);
-    },
+    onSaved: followOthers,
     letGo: () => letGo('elsewhere'),
   });
 
@@ -242,6 +259,8 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     fail(error);
   }
 
+  // Nobody tells what another window has saved.
+  if (channel === null) setInterval(followOthers, betweenLooks);
   if (typeof addEventListener === 'function') {
     for (const back of ['pageshow', 'visibilitychange']) addEventListener(back, lookAgain);
   }
@@ -264,7 +283,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       putAside: (document) => {
         setAside(document, keepWords.asideHere).catch((error: unknown) => {
           unsaved = document;
-          trouble.value = describeFailure(error);
+          trouble.value = whyFailed(error);
         });
       },
       follow(toShow) {

@@ -5,6 +5,7 @@ const below = 'under “Kept in this browser” at the foot of the page';
 export const keepWords = {
   blocked: `This browser lets the page keep nothing, so this sheet is gone when you close it. ${copy}`,
   full: `This browser has no room left to save what you typed last. What was saved before is still there. ${copy}`,
+  neverRoom: `This browser has no room left to save this sheet, so it is gone when you close it. ${copy}`,
   failed: `This browser did not save what you typed last. What was saved before is still there. ${copy}`,
   elsewhere:
     'This sheet is open in another window, so here it can only be read. What is typed there shows here as it is saved.',

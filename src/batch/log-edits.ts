@@ -5,6 +5,7 @@ import { learnPace } from '../formula/learn-pace';
 import type { Look } from '../formula/makes';
 import type { Yours } from '../formula/recipe';
 import type { Instant } from '../formula/timeline/event';
+import { sources } from '../reference/sources';
 import { changeBatch } from './change-batch';
 import { type Batch, type Logged, recipeOf, type SheetDocument } from './document';
 import { longestName, longestNote, mostCorrections, mostDaysWaiting, mostLogged } from './document-limits';
@@ -44,6 +45,26 @@ export function takeLearnedPace(document: SheetDocument): SheetDocument {
   return learn(giveBack(document, paceKey));
 }
 
+/** Whether the milk of a batch comes out of a carton. */
+export function isOfCarton({ source }: Pick<Batch, 'source'>): boolean {
+  return sources[source].family === 'carton';
+}
+
+/**
+ * Finds out whether an entry is about a carton. One that does not say so, from an earlier page, is taken for what its
+ * batch is of now, and for homemade where that is gone.
+ */
+export function cartonFinder({ batches }: Pick<SheetDocument, 'batches'>): (entry: Logged) => boolean {
+  const cartons = new Set(batches.filter(isOfCarton).map(({ id }) => id));
+  return ({ batch, carton }) => carton ?? cartons.has(batch);
+}
+
+/** The looks that may teach the pace of the kitchen: some cartons never turn, and that is no fault of the kitchen’s. */
+export function teachersOf(document: Pick<SheetDocument, 'batches' | 'log'>): readonly Look[] {
+  const isCarton = cartonFinder(document);
+  return looksOf(document.log.filter((entry) => !isCarton(entry)));
+}
+
 /**
  * Keeps what the whole log teaches as the cook’s own pace, within what may be typed for it. A pace that the cook typed
  * stays; where nothing teaches any more, the learned one goes.
@@ -52,7 +73,7 @@ export function learn(document: SheetDocument): SheetDocument {
   const old = document.yours[paceKey];
   if (old !== undefined && !isTaught(paceKey, old.how)) return document;
   if (old === undefined && Object.keys(document.yours).length >= mostCorrections) return document;
-  const learned = learnPace(looksOf(document.log));
+  const learned = learnPace(teachersOf(document));
   if (learned === null) return giveBack(document, paceKey);
   const { least, most } = coefficients.pace;
   return correct(document, paceKey, Math.min(most, Math.max(least, learned.pace)), 'learned');

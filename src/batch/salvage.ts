@@ -5,7 +5,10 @@ import { describeDocumentProblem } from './document-problem-words';
 import { readDocument } from './document-schema';
 import { currentVersion } from './migrations';
 
-/** What a file holds that can be read: any part of a sheet may be missing. */
+/** The parts of a sheet but its batches. */
+export type PartName = 'log' | 'yours' | 'settings' | 'ownFoods' | 'prices';
+
+/** What a file holds. */
 export interface SheetParts {
   readonly batches: readonly Batch[];
   readonly log: SheetDocument['log'];
@@ -16,6 +19,11 @@ export interface SheetParts {
   readonly prices: NonNullable<SheetDocument['prices']>;
 }
 
+/** What can be read of a file; a part of which nothing can is null, which is another thing than an empty one. */
+export type ReadParts = {
+  readonly [P in keyof SheetParts]: P extends 'batches' ? SheetParts[P] : SheetParts[P] | null;
+};
+
 /** A part that could not be read: which it is, and why, in plain words. */
 export interface LostPart {
   readonly what: string;
@@ -23,12 +31,21 @@ export interface LostPart {
 }
 
 export interface Salvaged {
-  readonly parts: SheetParts;
+  readonly parts: ReadParts;
   readonly lost: readonly LostPart[];
 }
 
-/** Of each part of a damaged file; far more than a sheet holds, and little enough to be looked through at once. */
-const mostLookedAt = 10_000;
+/** The first version of the document that has a log. */
+export const firstWithLog = 2;
+
+/** Of each part of a damaged file; twice what a sheet holds, and little enough to be looked through at once. */
+const mostLookedAt = {
+  batches: 2 * mostBatches,
+  log: 2 * mostLogged,
+  yours: 2 * mostCorrections,
+  ownFoods: 2 * mostOwnFoods,
+  prices: mostOwnFoods,
+} as const;
 
 /** The parts of a sheet that is whole. */
 export function partsOf({ batches, log, yours, settings, ownFoods = [], prices = {} }: SheetDocument): SheetParts {
@@ -37,33 +54,55 @@ export function partsOf({ batches, log, yours, settings, ownFoods = [], prices =
 
 /**
  * Reads a damaged sheet part by part: each batch, each line of the log and each correction is kept or named by itself,
- * by the same check as a whole sheet’s. A sheet of a newer version is read as if it were of this one. Never throws on
- * what JSON can hold.
+ * by the same check as a whole sheet’s. A sheet of a newer version is read as if it were of this one. `unread` are parts
+ * that are missing and named already. Never throws on what JSON can hold.
  */
-export function salvage(data: unknown): Salvaged {
+export function salvage(data: unknown, unread: ReadonlySet<PartName> = new Set()): Salvaged {
   const version = versionOf(data);
   const lost: LostPart[] = [];
-  const read = (changes: Readonly<Record<string, unknown>>, what: string, within: string): SheetDocument | null => {
-    const { document, why } = readPart(version, changes, within);
-    if (document === null) lost.push({ what, why });
-    return document;
-  };
   const kept = <T>(list: readonly T[], most: number, what: string): readonly T[] => {
     if (list.length > most) lost.push({ what: `All but the first ${most} ${what}`, why: 'A sheet holds no more.' });
     return list.slice(0, most);
   };
-
-  const entries = (key: string): readonly (readonly [key: string, value: unknown])[] => {
+  const isMissing = (key: 'batches' | 'log' | 'yours' | 'settings', what: string): boolean => {
+    if (key !== 'batches' && unread.has(key)) return true;
+    if ((key === 'log' && version < firstWithLog) || own(data, key) !== undefined) return false;
+    lost.push({ what, why: 'It is missing.' });
+    return true;
+  };
+  /** The entries of a part that are as they should be, as `read` gives them; null where nothing of it can be read. */
+  const entries = <T>(
+    key: keyof typeof mostLookedAt,
+    read: (one: unknown, key: string) => readonly T[],
+  ): readonly T[] | null => {
     const part = own(data, key);
     if (typeof part !== 'object' || part === null) {
       if (part !== undefined) lost.push({ what: `The part “${key}”`, why: 'It is not as it should be.' });
-      return [];
+      return part === undefined ? [] : null;
     }
-    return kept(Object.entries(part), mostLookedAt, `entries of “${key}”`);
+    const keys = Array.isArray(part)
+      ? Array.from(part.slice(0, mostLookedAt[key] + 1).keys(), String)
+      : Object.keys(part);
+    const looked = kept(keys, mostLookedAt[key], `entries of “${key}”`);
+    const found = looked.flatMap((name) => read(own(part, name), name));
+    return found.length === 0 && looked.length > 0 ? null : found;
+  };
+  const readOne = (changes: Data, what: string, within: string): SheetDocument | null => {
+    const { document, why } = readPart(version, changes, within);
+    if (document === null) lost.push({ what, why });
+    return document;
+  };
+  const lacks = (one: unknown, key: string, kind: 'string' | 'number', what: string): boolean => {
+    // By far the most of what is put in to be read at length lacks the very first of what it should have.
+    const isLacking = typeof own(one, key) !== kind;
+    if (isLacking) lost.push({ what, why: isRecord(one) ? `Wrong in it: ${key}.` : 'It is not as it should be.' });
+    return isLacking;
   };
 
-  const batches = entries('batches').flatMap(([at, one]) => {
+  isMissing('batches', 'The batches');
+  const batches = entries('batches', (one, at) => {
     const name = nameOf('Batch', at, one);
+    if (lacks(one, 'id', 'string', name)) return [];
     const { document, why, at: wrong } = readPart(version, { batches: [one] }, 'batches.0');
     if (document !== null) return document.batches;
     // Nothing else of a batch depends on its heat step.
@@ -71,32 +110,47 @@ export function salvage(data: unknown): Salvaged {
     lost.push({ what: heatless === null ? name : `The heat step of ${name}`, why });
     return heatless?.batches ?? [];
   });
-  const log = entries('log').flatMap(([at, one]) => read({ log: [one] }, nameOf('Log', at, one), 'log.0')?.log ?? []);
-  const yours = entries('yours').map(([key, one]) =>
-    Object.entries(read({ yours: record(key, one) }, `Your figure “${shorten(key)}”`, `yours.${key}`)?.yours ?? {}),
+  const noLog = isMissing('log', 'The log');
+  const log = entries('log', (one, at) => {
+    const name = nameOf('Log', at, one);
+    return lacks(one, 'batch', 'string', name) ? [] : (readOne({ log: [one] }, name, 'log.0')?.log ?? []);
+  });
+  const noYours = isMissing('yours', 'Your own figures');
+  const yours = entries('yours', (one, key) => {
+    const name = `Your figure “${shorten(key)}”`;
+    if (lacks(one, 'value', 'number', name)) return [];
+    return Object.entries(readOne({ yours: record(key, one) }, name, `yours.${key}`)?.yours ?? {});
+  });
+  const ownFoods = entries('ownFoods', (one, at) => {
+    const name = nameOf('Own food', at, one);
+    return lacks(one, 'name', 'string', name) ? [] : (readOne({ ownFoods: [one] }, name, 'ownFoods.0')?.ownFoods ?? []);
+  });
+  const prices = entries('prices', (one, key) =>
+    Object.entries(readOne({ prices: record(key, one) }, `Price of “${shorten(key)}”`, `prices.${key}`)?.prices ?? {}),
   );
-  const ownFoods = entries('ownFoods').flatMap(
-    ([at, one]) => read({ ownFoods: [one] }, nameOf('Own food', at, one), 'ownFoods.0')?.ownFoods ?? [],
-  );
-  const prices = entries('prices').map(([key, one]) =>
-    Object.entries(read({ prices: record(key, one) }, `Price of “${shorten(key)}”`, `prices.${key}`)?.prices ?? {}),
-  );
+  const noSettings = isMissing('settings', 'The settings');
   const settings = own(data, 'settings');
   return {
     parts: {
-      batches: kept(withOwnIds(batches, log), mostBatches, 'batches'),
-      log: kept(log, mostLogged, 'lines of the log'),
-      yours: Object.fromEntries(kept(yours.flat(), mostCorrections, 'figures of yours')),
-      settings: settings === undefined ? null : (read({ settings }, 'The settings', 'settings')?.settings ?? null),
-      ownFoods: kept(ownFoods, mostOwnFoods, 'own foods'),
-      prices: Object.fromEntries(prices.flat()),
+      batches: kept(withOwnIds(batches ?? [], log ?? []), mostBatches, 'batches'),
+      log: noLog || log === null ? null : kept(log, mostLogged, 'lines of the log'),
+      yours: noYours || yours === null ? null : Object.fromEntries(kept(yours, mostCorrections, 'figures of yours')),
+      settings: noSettings ? null : (readOne({ settings }, 'The settings', 'settings')?.settings ?? null),
+      ownFoods: unread.has('ownFoods') || ownFoods === null ? null : kept(ownFoods, mostOwnFoods, 'own foods'),
+      prices: unread.has('prices') || prices === null ? null : Object.fromEntries(prices),
     },
     lost,
   };
 }
 
+type Data = Readonly<Record<string, unknown>>;
+
+function isRecord(data: unknown): boolean {
+  return typeof data === 'object' && data !== null;
+}
+
 /** One part put into a sheet that is otherwise sound, so that whatever is wrong is wrong with it; `at` is where in it. */
-function readPart(version: number, changes: Readonly<Record<string, unknown>>, within: string) {
+function readPart(version: number, changes: Data, within: string) {
   const { batches, settings, log, yours } = demo;
   const read = readDocument({ batches, settings, log, yours, ...changes, version });
   if (read.ok) return { document: read.document, why: '', at: '' };
@@ -134,12 +188,12 @@ function withOwnIds(batches: readonly Batch[], log: SheetDocument['log']): reado
 }
 
 function own(data: unknown, key: string): unknown {
-  if (typeof data !== 'object' || data === null || !Object.hasOwn(data, key)) return undefined;
-  return Object.entries(data).find(([name]) => name === key)?.[1];
+  if (typeof data !== 'object' || data === null) return undefined;
+  return Object.getOwnPropertyDescriptor(data, key)?.value;
 }
 
 /** An object with one key of its own, also where that key is one with a meaning to objects. */
-function record(key: string, value: unknown): Readonly<Record<string, unknown>> {
+function record(key: string, value: unknown): Data {
   return Object.fromEntries([[key, value]]);
 }
 

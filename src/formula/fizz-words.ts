@@ -1,8 +1,9 @@
 import { writeNumber } from '../measure/write-quantity';
 import { carrollHenry, fermenting } from '../reference/fermenting';
 import { bothUnits } from './both-units';
+import { changeRecipe } from './change';
 import type { Fizz, InPlace, TightLid, Verdict } from './fizz';
-import type { Formulation } from './formulate';
+import { type Formulation, formulate } from './formulate';
 import { leftOutAt } from './left-out';
 import { type Kitchen, writeValue } from './write-row';
 
@@ -69,6 +70,17 @@ export function adviseFizz({ rows, of }: Formulation, kitchen: Kitchen): readonl
       ? 'For less pressure use less sugar, in the jar and in the bottle.'
       : 'All this gas is of the milk’s own sugar. For less pressure leave more of the bottle empty.',
   ];
+}
+
+/** The likely pressure where the plan lets the bottles stand for other hours than the sheet says; null where it does not. */
+export function describePlanned({ recipe, rows }: Formulation, hours: number | null, kitchen: Kitchen): string | null {
+  const { value } = rows.bottleTime;
+  const time = (some: number): string => writeValue(some, 'time', null, kitchen).metric;
+  if (hours === null || typeof value !== 'number' || time(hours) === time(value)) return null;
+  const standing = { do: 'type', row: 'bottleTime', text: `${hours} h`, kind: 'time', amount: hours } as const;
+  const likely = formulate(changeRecipe(recipe, [standing])).rows.bottlePressureLikely.value;
+  const by = typeof likely === 'number' ? `: likely ${writePressure(likely, kitchen)} by then` : '';
+  return `Your plan lets them stand for ${time(hours)} instead${by}.`;
 }
 
 function leftOut(pressure: number, kitchen: Kitchen): string {

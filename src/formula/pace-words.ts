@@ -2,6 +2,10 @@ import { writeNumber } from '../measure/write-quantity';
 import { coefficients } from './coefficients';
 import type { LearnedPace } from './learn-pace';
 
+/** Why what was found at a carton says nothing of the kitchen. */
+export const cartonTeachesNothing =
+  'Teaches nothing about this kitchen: some cartons turn late or never, and that is the carton.';
+
 /**
  * What the log has taught: `From 4 batches: this kitchen ripens 1.2 times as fast as the usual (likely 1.0–1.4).` Where
  * the sheet counts with another pace than that, as beyond what may be typed for it, that is said as well.

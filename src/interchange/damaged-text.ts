@@ -1,86 +1,198 @@
+import { firstWithLog, type PartName } from '../batch/salvage';
+
 /** What is found in the text of a sheet that is no longer sound JSON. */
 export interface FoundParts {
   /** As `salvage` takes it, with what could be read. */
   readonly data: Readonly<Record<string, unknown>>;
-  /** What begins in the text and can’t be read to its end. */
+  /** The parts of which nothing could be read, or that may have been there before the text was cut off. */
+  readonly unread: ReadonlySet<PartName>;
+  /** What begins in the text and can’t be read to its end, and what is missing, by name. */
   readonly broken: readonly string[];
 }
 
-// Each part is found by how the sheet writes it: a batch begins with its id and name, a line of the log with its batch,
-// and nothing but an own food with its name.
-const batchStart = /\{\s*"id"\s*:\s*"[^"]{0,64}"\s*,\s*"name"\s*:/g;
-const lineStart = /\{\s*"batch"\s*:\s*"[^"]{0,64}"\s*,/g;
-const foodStart = /\{\s*"name"\s*:/g;
+/** A list of a sheet, whose parts are found by how the sheet writes their beginnings. */
+interface List {
+  readonly key: string;
+  readonly start: RegExp;
+  /** What one of its parts is called, and a stretch in which none is found. */
+  readonly what: string;
+  readonly stretch: string;
+  /** What is missing where nothing of the list is found, and where it has no end after the last part. */
+  readonly all: string;
+  readonly end: (last: string) => string;
+  /** The last of what names a part, after its name. */
+  readonly more?: string;
+}
+
+const batchList: List = {
+  key: 'batches',
+  start: /\{\s*"id"\s*:\s*"[^"]{0,64}"\s*,\s*"name"\s*:/g,
+  what: 'Batch',
+  stretch: 'A part',
+  all: 'The batches',
+  end: (last) => `What came after ${last}`,
+};
+const logList: List = {
+  key: 'log',
+  start: /\{\s*"batch"\s*:\s*"[^"]{0,64}"\s*,/g,
+  what: 'Log',
+  stretch: 'A part of the log',
+  all: 'The log, or its end',
+  end: () => 'The log, or its end',
+  more: 'at',
+};
+const foodList: List = {
+  key: 'ownFoods',
+  start: /\{\s*"name"\s*:/g,
+  what: 'Own food',
+  stretch: 'A part of the own foods',
+  all: 'Own foods',
+  end: () => 'Own foods after those that can be read, if it had any',
+};
 
 /**
  * Finds batches, lines of the log, own foods, prices, figures and settings in a text that is cut off or damaged, each by
- * itself. Goes through the text a fixed number of times, whatever is in it. Gives null where there is nothing of a sheet
- * in it.
+ * itself, and names what lies between them. Goes through the text a fixed number of times, whatever is in it. Gives null
+ * where there is nothing of a sheet in it.
  */
 export function findParts(text: string): FoundParts | null {
-  const batches = collect(text, batchStart, 'Batch');
-  const log = collect(text, lineStart, 'Log');
+  const batches = collect(text, batchList);
+  const log = collect(text, logList);
   if (batches.found.length === 0 && log.found.length === 0) return null;
+  const version = Number(/"version"\s*:\s*(\d{1,6})/.exec(text)?.[1] ?? Number.NaN);
+  const isBeforeLog = version < firstWithLog && log.found.length === 0;
   const yours = partAfter(text, 'yours', '{');
   const settings = partAfter(text, 'settings', '{');
-  const foods = findFoods(text);
+  const foods = findFoods(text, log.isLast);
   const prices = partAfter(text, 'prices', '{');
-  const version = /"version"\s*:\s*(\d{1,6})/.exec(text)?.[1];
+  const noPrices = prices === undefined ? missing(text, 'prices', 'Prices', log.isLast || foods.isLast) : [];
+  const unread = new Set<PartName>();
+  if (!isBeforeLog && log.found.length === 0 && log.broken.length > 0) unread.add('log');
+  if (yours === undefined) unread.add('yours');
+  if (settings === undefined) unread.add('settings');
+  if (foods.found.length === 0 && foods.broken.length > 0) unread.add('ownFoods');
+  if (noPrices.length > 0) unread.add('prices');
   return {
     data: {
-      ...(version === undefined ? {} : { version: Number(version) }),
-      batches: batches.found,
-      log: log.found,
+      ...(Number.isNaN(version) ? {} : { version }),
+      ...{ batches: batches.found, log: log.found, ownFoods: foods.found },
       ...(yours === undefined ? {} : { yours }),
       ...(settings === undefined ? {} : { settings }),
-      ...(foods.found === undefined ? {} : { ownFoods: foods.found }),
       ...(prices === undefined ? {} : { prices }),
     },
+    unread,
     broken: [
       ...batches.broken,
-      ...log.broken,
+      ...(isBeforeLog ? [] : log.broken),
       ...(yours === undefined ? ['Your own figures'] : []),
       ...(settings === undefined ? ['The settings'] : []),
       ...foods.broken,
-      ...(prices === undefined ? missing(text, 'prices', 'Prices') : []),
+      ...noPrices,
     ],
   };
 }
 
-function findFoods(text: string): { readonly found?: unknown; readonly broken: readonly string[] } {
-  const whole = partAfter(text, 'ownFoods', '[');
-  if (whole !== undefined) return { found: whole, broken: [] };
+function findFoods(text: string, isOver: boolean): Collected {
   const from = placeAfter(text, 'ownFoods', '[');
-  if (from < 0) return { broken: missing(text, 'ownFoods', 'Own foods') };
-  const { found, broken } = collect(text.slice(from), foodStart, 'Own food');
-  return { found, broken: broken.length > 0 ? broken : ['Own foods after those that can be read, if it had any'] };
+  if (from < 0) return { found: [], broken: missing(text, 'ownFoods', 'Own foods', isOver), isLast: false };
+  const end = endOfPart(text.slice(from));
+  const whole = end === null ? undefined : parse(text.slice(from, from + end));
+  if (Array.isArray(whole)) return { found: whole, broken: [], isLast: text.slice(from + (end ?? 0)).trim() === '}' };
+  return collect(text.slice(text.lastIndexOf('"ownFoods"', from)), foodList);
 }
 
 /** Names a part that not every sheet has, where it can’t be read: whether there was one is not known of a text cut off. */
-function missing(text: string, key: string, what: string): readonly string[] {
+function missing(text: string, key: string, what: string, isOver: boolean): readonly string[] {
   if (text.includes(`"${key}"`)) return [what];
-  return endOfPart(text) === text.trimEnd().length ? [] : [`${what}, if it had any`];
+  return isOver || endOfPart(text) === text.trimEnd().length ? [] : [`${what}, if it had any`];
 }
 
-function collect(text: string, start: RegExp, what: string) {
+interface Collected {
+  readonly found: readonly unknown[];
+  readonly broken: readonly string[];
+  /** Whether it has its end, and the sheet ends after it. */
+  readonly isLast: boolean;
+}
+
+/** The parts of a list that can be read, and the name of every stretch of it that is none of them. */
+function collect(text: string, list: List): Collected {
+  const opened = placeAfter(text, list.key, '[');
+  const places = Array.from(text.matchAll(list.start), ({ index }) => index);
+  const [first] = places;
+  if (first === undefined) {
+    const inside = opened < 0 ? '' : text.slice(opened + 1).trimStart();
+    const isEmpty = inside.startsWith(']');
+    return { found: [], broken: isEmpty ? [] : [list.all], isLast: isEmpty && inside.slice(1).trim() === '}' };
+  }
   const found: unknown[] = [];
   const broken: string[] = [];
-  const places = Array.from(text.matchAll(start), ({ index }) => index);
+  let isLast = false;
+  const title = (at: number): string => titleOf(text.slice(places[at], (places[at] ?? 0) + longestStart), list, at);
+  if (opened < 0 || opened > first || !isBlank(text.slice(opened + 1, first))) {
+    broken.push(`${list.stretch} before ${title(0)}`);
+  }
   for (const [at, from] of places.entries()) {
     // No part holds another of its kind, so a part that runs into the next one has lost its end.
-    const written = text.slice(from, places[at + 1] ?? text.length);
-    const part = readPart(written);
+    const next = places[at + 1];
+    const written = text.slice(from, next ?? nextKey(text, from));
+    const end = endOfPart(written);
+    const part = end === null ? undefined : parse(written.slice(0, end));
     if (part !== undefined) found.push(part);
-    else broken.push(`${what} ${at + 1}${nameIn(written.slice(0, longestStart))}`);
+    else broken.push(`${list.what} ${at + 1}${inBrackets(nameIn(written.slice(0, longestStart)))}`);
+    const after = part === undefined || end === null ? written : written.slice(end);
+    const inner = next === undefined ? beforeClosing(after) : after;
+    // One that has lost its beginning may lie in one that has lost its end.
+    const isGap = inner !== null && (part === undefined ? countNames(inner) > 1 : !isBlank(inner));
+    isLast = next === undefined && inner !== null && !isGap && /\}$/.test(after.trimEnd());
+    if (inner === null) broken.push(list.end(title(at)));
+    else if (isGap && next === undefined) broken.push(`${list.stretch} after ${title(at)}`);
+    else if (isGap) broken.push(`${list.stretch} between ${title(at)} and ${title(at + 1)}`);
   }
-  return { found, broken };
+  return { found, broken, isLast };
 }
 
 const longestStart = 400;
 
-function nameIn(start: string): string {
-  const name = /"name"\s*:\s*"([^"\\]{1,60})/.exec(start)?.[1];
-  return name === undefined ? '' : ` (“${name.replaceAll(/\p{C}/gu, '')}”)`;
+function isBlank(text: string): boolean {
+  return /^[\s,]*$/.test(text);
+}
+
+function countNames(text: string): number {
+  return Array.from(text.matchAll(/name"\s*:/g)).length;
+}
+
+/** Where the next part of the sheet itself begins; the end of the text where none does. */
+function nextKey(text: string, from: number): number {
+  const key = /"(?:version|batches|yours|settings|log|ownFoods|prices)"\s*:/g;
+  key.lastIndex = from;
+  return key.exec(text)?.index ?? text.length;
+}
+
+/** What comes before the bracket that closes a list, at the end of a text or before the next key; null without one. */
+function beforeClosing(text: string): string | null {
+  const trimmed = text.trimEnd();
+  const rest = /[,}]$/.test(trimmed) ? trimmed.slice(0, -1).trimEnd() : trimmed;
+  return rest.endsWith(']') ? rest.slice(0, -1) : null;
+}
+
+function titleOf(start: string, { what, more }: List, at: number): string {
+  const name = nameIn(start);
+  const rest = more === undefined ? null : textIn(start, more);
+  return name === null ? `${what} ${at + 1}` : `“${name}${rest === null ? '' : `, ${rest.replace('T', ' ')}`}”`;
+}
+
+function inBrackets(name: string | null): string {
+  return name === null ? '' : ` (“${name}”)`;
+}
+
+function nameIn(start: string): string | null {
+  return textIn(start, 'name');
+}
+
+/** The text under a key, if only its beginning. */
+function textIn(start: string, key: string): string | null {
+  const text = new RegExp(`"${key}"\\s*:\\s*(?:"([^"\\\\]{1,60}))?`).exec(start)?.[1];
+  return text === undefined ? null : text.replaceAll(/\p{C}/gu, '');
 }
 
 /** Where the object or list under a key begins; -1 where there is none. */

@@ -1,16 +1,18 @@
 import { describeDocumentProblem } from '../batch/document-problem-words';
 import { readDocument } from '../batch/document-schema';
-import { type LostPart, partsOf, type SheetParts, salvage } from '../batch/salvage';
+import { type LostPart, partsOf, type ReadParts, salvage } from '../batch/salvage';
 import { findParts } from './damaged-text';
 import { mostBytes, tooLarge } from './file-limit';
 
 export type FileRead =
   | {
       readonly ok: true;
-      readonly parts: SheetParts;
+      readonly parts: ReadParts;
       /** What is wrong with the file as a whole, in plain words; null where it is sound. */
       readonly message: string | null;
       readonly lost: readonly LostPart[];
+      /** Whether it is sound, but of a newer version. */
+      readonly isNewer: boolean;
     }
   | { readonly ok: false; readonly message: string };
 
@@ -27,22 +29,22 @@ export function readFile(text: string): FileRead {
   } catch {
     const found = findParts(plain);
     if (found === null) return { ok: false, message: 'There is no sheet in this file that can be read.' };
-    const { parts, lost } = salvage(found.data);
+    const { parts, lost } = salvage(found.data, found.unread);
     const cut = found.broken.map((what) => ({ what, why: 'Its text is damaged or missing.' }));
-    return withParts(parts, 'The text of this file is damaged.', [...cut, ...lost]);
+    return withParts(parts, 'The text of this file is damaged.', [...cut, ...lost], false);
   }
   const read = readDocument(data);
-  if (read.ok) return { ok: true, parts: partsOf(read.document), message: null, lost: [] };
+  if (read.ok) return { ok: true, parts: partsOf(read.document), message: null, lost: [], isNewer: false };
   const why = describeDocumentProblem(read.why);
   if (read.why.code === 'notADocument' && !looksLikeSheet(data)) return { ok: false, message: why };
   const { parts, lost } = salvage(data);
-  return withParts(parts, why, lost);
+  return withParts(parts, why, lost, read.why.code === 'newer');
 }
 
-function withParts(parts: SheetParts, message: string, lost: readonly LostPart[]): FileRead {
-  const isEmpty = parts.batches.length === 0 && parts.log.length === 0;
+function withParts(parts: ReadParts, message: string, lost: readonly LostPart[], isNewer: boolean): FileRead {
+  const isEmpty = parts.batches.length === 0 && (parts.log ?? []).length === 0;
   if (isEmpty) return { ok: false, message: `${message} No batch in it can be read.` };
-  return { ok: true, parts, message, lost };
+  return { ok: true, parts, message, lost, isNewer };
 }
 
 function looksLikeSheet(data: unknown): boolean {

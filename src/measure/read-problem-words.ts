@@ -32,6 +32,18 @@ const examples = {
   acidity: 'a number, such as 4.4',
 } as const satisfies Record<Kind, string>;
 
+/** Kinds of which nobody has a thousand, each with a number that has decimals. */
+const small: Readonly<Partial<Record<Kind, string>>> = {
+  temperature: '21.5',
+  temperatureDifference: '2.5',
+  acidity: '4.5',
+};
+
+function withComma(kind: Kind): string | null {
+  const example = small[kind];
+  return example === undefined ? null : `a comma before the decimals, such as ${example.replace('.', ',')}`;
+}
+
 type Words = { readonly [C in ReadProblemCode]: (problem: ReadProblem<C>) => string };
 
 const words = {
@@ -43,13 +55,13 @@ const words = {
     `Can’t find a number in “${text === '' ? typed : text}”. Write ${examples[wanted]}.`,
   malformedNumber: ({ text }) => `Can’t read “${text}” as one number. Write it plainly, such as 1.5 or 1 1/2.`,
   divisionByZero: ({ text }) => `“${text}” divides by zero. Write a fraction with another number below the line.`,
-  unclearComma: ({ text, decimalComma }) =>
+  unclearComma: ({ text, decimalComma, wanted }) =>
     decimalComma
       ? `Can’t tell what the comma in “${text}” means. Write one comma before the decimals, such as 1,5.`
-      : `Can’t tell what the comma in “${text}” means. Write a point before the decimals, such as 1.5, or 1,000 for a thousand.`,
-  unclearPoint: ({ text, decimalComma }) =>
+      : `Can’t tell what the comma in “${text}” means. Write a point before the decimals, such as ${small[wanted] ?? '1.5, or 1,000 for a thousand'}.`,
+  unclearPoint: ({ text, decimalComma, wanted }) =>
     decimalComma
-      ? `“${text}” could be in thousands or have decimals. Write 1000 for a thousand, or 1,0 for one.`
+      ? `“${text}” could be in thousands or have decimals. Write ${withComma(wanted) ?? '1000 for a thousand, or 1,0 for one'}.`
       : `“${text}” has more than one point. Write one point before the decimals, such as 1.5.`,
   range: ({ text }) => `“${text}” is a range, and this takes one amount. Write the number you want to use.`,
   beyondNumbers: ({ text }) => `“${text}” is too large or too small to work with. Write an amount that fits a kitchen.`,

@@ -62,7 +62,7 @@ export function readQuantity(text: string, options: ReadOptions): ReadResult {
     return { ok: false, problem: { code: 'tooLong', limit: longest, ...place } };
   }
   const typed = normaliseTyped(text);
-  const settled = settle(typed.text, options);
+  const settled = settle(options.kind === 'time' ? spellOutClock(typed.text) : typed.text, options);
   if (!settled.ok) return { ok: false, problem: placeFault(settled.fault, text, typed, options.kind) };
   const { amount, kind, unit, last } = settled;
   const double = toDouble(amount);
@@ -73,6 +73,11 @@ export function readQuantity(text: string, options: ReadOptions): ReadResult {
   const reading = { kind, amount: double, exact: amount, unit };
   const assumed = findAssumption(last, kind, unit);
   return { ok: true, reading: assumed === null ? reading : { ...reading, assumed } };
+}
+
+/** Hours and minutes as a clock or a timetable has them, 10:30 and 8h30, in the units that are read here. */
+function spellOutClock(text: string): string {
+  return text.replace(/^(\d{1,3})(?::| ?h ?)([0-5]\d)$/i, '$1 h $2 min');
 }
 
 function settle(text: string, options: ReadOptions): Settled {

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { cellProblem } from '../batch/cell-problem';
 import type { Batch } from '../batch/document';
+import { planFor } from '../batch/plan-batches';
 import type { Store } from '../batch/store';
 import { findCaution } from '../formula/cautions';
 import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../formula/fizz';
@@ -8,6 +9,7 @@ import { type DrawnPressure, drawFizz } from '../formula/fizz-picture';
 import {
   adviseFizz,
   describeFizz,
+  describePlanned,
   describeTightLid,
   explainFizz,
   explainVerdict,
@@ -17,6 +19,7 @@ import {
   writeVolumes,
 } from '../formula/fizz-words';
 import { severities } from '../formula/problem';
+import { secondHoursOf } from '../formula/timeline/schedule';
 import { waysOut } from '../formula/ways-out';
 import { describeProblem } from '../formula/words';
 import { type Kitchen, writeValue } from '../formula/write-row';
@@ -37,6 +40,8 @@ export function Fizz({ batch, store }: Props) {
   const tight = tightLidOf(formulation);
   const hasBottle = formulation.rows.bottleTime.value !== 0;
   const isTyped = batch.given.some(({ row }) => row === 'bottleLimit');
+  const plan = planFor(batch, formulation, kitchen);
+  const planned = plan === null ? null : describePlanned(formulation, secondHoursOf(plan.schedule), kitchen);
   return (
     <section class="time-card fizz" aria-label={`Fizz in the bottles of ${batch.name}`}>
       <h2>
@@ -55,6 +60,7 @@ export function Fizz({ batch, store }: Props) {
               <li key={line}>{line}</li>
             ))}
           </ol>
+          {planned !== null && <p>{planned}</p>}
           <WaysUnder batch={batch} store={store} />
           <Gauge fizz={fizz} kitchen={kitchen} isTyped={isTyped} />
           <Warming fizz={fizz} kitchen={kitchen} />

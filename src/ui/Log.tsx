@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Batch, Logged } from '../batch/document';
-import { forgetPace, looksOf, paceKey, removeEntry, takeLearnedPace } from '../batch/log-edits';
+import { cartonFinder, forgetPace, paceKey, removeEntry, takeLearnedPace, teachersOf } from '../batch/log-edits';
 import { logSteps } from '../batch/log-words';
 import type { Store } from '../batch/store';
 import { learnPace } from '../formula/learn-pace';
@@ -61,8 +61,9 @@ export function Log({ batch, store }: Props) {
 
 /** What the whole log has taught, and the way back. */
 function Learned({ store }: Pick<Props, 'store'>) {
-  const { log, yours, settings } = store.document.value;
-  const learned = useMemo(() => learnPace(looksOf(log)), [log]);
+  const { batches, log, yours, settings } = store.document.value;
+  const learned = useMemo(() => learnPace(teachersOf({ batches, log })), [batches, log]);
+  const hasCarton = useMemo(() => log.some(cartonFinder({ batches })), [batches, log]);
   const own = yours[paceKey];
   const taught =
     learned === null ? null : describePace(learned, own?.how === 'learned' ? own.value : null, settings.decimalComma);
@@ -71,6 +72,7 @@ function Learned({ store }: Pick<Props, 'store'>) {
   return (
     <div class="learned">
       <h3>What the log has taught</h3>
+      {hasCarton && <p>Only homemade milk teaches how fast this kitchen is. A carton does not: some never turn.</p>}
       {own?.how === 'learned' ? (
         <>
           <p>

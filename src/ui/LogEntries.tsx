@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Batch, Logged } from '../batch/document';
-import { latestFirst } from '../batch/log-edits';
+import { cartonFinder, latestFirst } from '../batch/log-edits';
 import { describeEntry, isAcidEnough, whyNotAcid, whyUnlearned, writeWhen } from '../batch/log-words';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
+import { cartonTeachesNothing } from '../formula/pace-words';
 import { writeTrimmed } from '../measure/write-quantity';
 
 interface Props {
@@ -16,7 +17,8 @@ interface Props {
 /** The entries of this batch, or of all, those of batches that are gone too; the latest first. */
 export function LogEntries({ batch, store, onChange, onRemove }: Props) {
   const [all, setAll] = useState(false);
-  const { log, settings } = store.document.value;
+  const { batches, log, settings } = store.document.value;
+  const isCarton = cartonFinder({ batches });
   const own = log.filter((entry) => entry.batch === batch.id);
   const shown = (all ? log : own).toSorted(latestFirst);
   const reading = shown.find((entry) => entry.batch === batch.id && entry.acidity !== null);
@@ -33,7 +35,7 @@ export function LogEntries({ batch, store, onChange, onRemove }: Props) {
           {shown.map((entry) => {
             const words = describeEntry(entry, settings);
             const name = all ? `${entry.name}: ${words}` : words;
-            const unlearned = whyUnlearned(entry);
+            const unlearned = isCarton(entry) && entry.found !== 'looked' ? cartonTeachesNothing : whyUnlearned(entry);
             const sour = whyNotAcid(entry, settings);
             return (
               <li key={log.indexOf(entry)}>

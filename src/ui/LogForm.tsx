@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import type { Batch, Logged } from '../batch/document';
 import { longestNote, mostLogged } from '../batch/document-limits';
 import { now, wallOf } from '../batch/local-time';
-import { addEntry, changeEntry, expectedHours } from '../batch/log-edits';
+import { addEntry, changeEntry, expectedHours, isOfCarton } from '../batch/log-edits';
 import { describeEntry, foundWords, logSteps } from '../batch/log-words';
 import { type LogForm as Form, type LogField, readLogEntry } from '../batch/read-log-entry';
 import type { Store } from '../batch/store';
@@ -48,11 +48,13 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
     const isSameRoom = changed !== null && formOf(changed, settings.decimalComma).temperature === form.temperature;
     const stays = changed !== null && (changed.batch !== batch.id || (isSameRoom && changed.expected !== null));
     const expected = stays ? changed.expected : expectedHours(document, batch, read.found.temperature);
+    const carton = changed === null ? isOfCarton(batch) : changed.carton;
     const entry: Logged = {
       batch: changed?.batch ?? batch.id,
       name: changed?.name ?? batch.name,
       expected,
       ...read.found,
+      ...(carton === undefined ? {} : { carton }),
     };
     if (changed === null) store.takeEdit(addEntry(document, entry), logSteps.add(entry, settings));
     else store.takeEdit(changeEntry(document, document.log.indexOf(changed), entry), logSteps.change);

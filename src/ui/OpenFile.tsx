@@ -20,9 +20,14 @@ type Opened = Extract<FileRead, { readonly ok: true }> & { readonly name: string
 interface Said {
   readonly name: string;
   readonly words: string;
+  /** What the sheet is while this is true of it; left out of what is about the file alone. */
+  readonly of?: SheetDocument;
 }
 
-const unreadable = 'This file could not be read. If you are offline, try again when online.';
+const notLoaded = 'This part of the page could not be loaded. If you are offline, try again when online.';
+const unreadable = 'This file could not be read. Choose it again; if that does not help, copy it to this device first.';
+const allRead = 'All of its parts can be read.';
+const someRead = 'What can be read of it is below.';
 const mostNamed = 12;
 
 /** A saved copy, looked at before anything is done with it: then merged, put in place of the sheet, or left. */
@@ -50,9 +55,10 @@ export function OpenFile({ store, state }: Props) {
     if (picker.current !== null) picker.current.value = '';
   };
   const close = (words: string) => {
-    setSaid(opened === null ? null : { name: opened.name, words });
+    setSaid(opened === null ? null : { name: opened.name, words, of: store.document.peek() });
     setOpened(null);
   };
+  const isTrue = said !== null && (said.of === undefined || said.of === store.document.value);
   return (
     <section
       class={over ? 'panel files-over' : 'panel'}
@@ -82,7 +88,7 @@ export function OpenFile({ store, state }: Props) {
         </label>
       </p>
       <p role="status">
-        {said !== null && (
+        {isTrue && (
           <>
             <bdi>{said.name}</bdi>: {said.words}
           </>
@@ -95,12 +101,10 @@ export function OpenFile({ store, state }: Props) {
 
 /** Reads a file and what is in it; never rejects. */
 async function readText(file: File): Promise<FileRead> {
-  try {
-    const [{ readFile }, text] = await Promise.all([import('../interchange/open-file'), file.text()]);
-    return readFile(text);
-  } catch {
-    return { ok: false, message: unreadable };
-  }
+  const reader = await import('../interchange/open-file').catch(() => null);
+  if (reader === null) return { ok: false, message: notLoaded };
+  const text = await file.text().catch(() => null);
+  return text === null ? { ok: false, message: unreadable } : reader.readFile(text);
 }
 
 interface OpeningProps extends Props {
@@ -108,7 +112,7 @@ interface OpeningProps extends Props {
   readonly onDone: (words: string) => void;
 }
 
-function Opening({ opened: { name, parts, message, lost }, store, state, onDone }: OpeningProps) {
+function Opening({ opened: { name, parts, message, lost, isNewer }, store, state, onDone }: OpeningProps) {
   const [withSettings, setWithSettings] = useState(false);
   const document = store.document.value;
   const plan = useMemo(() => planOpening(document, parts), [document, parts]);
@@ -126,7 +130,7 @@ function Opening({ opened: { name, parts, message, lost }, store, state, onDone 
       <h3>
         <bdi>{name}</bdi>
       </h3>
-      {message !== null && <Lost message={message} lost={lost} />}
+      {message !== null && <Lost message={message} lost={lost} isNewer={isNewer} />}
       {plan.settings.length > 0 && (
         <label>
           <input
@@ -158,6 +162,9 @@ function Opening({ opened: { name, parts, message, lost }, store, state, onDone 
       </p>
       <h4>Replacing</h4>
       {parts.batches.length === 0 && <p>It has no batch that can be read, so it can’t take the sheet’s place.</p>}
+      {plan.stays.length > 0 && parts.batches.length > 0 && (
+        <p>It has nothing that can be read of these, so yours stay: {plan.stays.join(', ')}.</p>
+      )}
       <Changes changes={plan.byReplacing} />
       <p class="correct">
         <button
@@ -178,16 +185,22 @@ function Opening({ opened: { name, parts, message, lost }, store, state, onDone 
   );
 }
 
-function Lost({ message, lost }: { readonly message: string; readonly lost: readonly LostPart[] }) {
+interface LostProps {
+  readonly message: string;
+  readonly lost: readonly LostPart[];
+  readonly isNewer: boolean;
+}
+
+function Lost({ message, lost, isNewer }: LostProps) {
   const { length: more } = lost.slice(mostNamed);
   return (
     <div class="message">
       <p>
-        {message} {lost.length === 0 ? 'All of its parts can be read.' : 'What can be read of it is below, without:'}
+        {message} {lost.length > 0 ? 'What can be read of it is below, without:' : isNewer ? allRead : someRead}
       </p>
       <ul>
-        {lost.slice(0, mostNamed).map(({ what, why }) => (
-          <li key={what}>
+        {lost.slice(0, mostNamed).map(({ what, why }, at) => (
+          <li key={`${at} ${what}`}>
             <bdi>{what}</bdi>: <bdi>{why}</bdi>
           </li>
         ))}

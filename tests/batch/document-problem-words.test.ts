@@ -11,3 +11,10 @@ test('says what is wrong and where', () => {
 test('an overlong path is cut', () => {
   expect(describeDocumentProblem({ code: 'prototypeKey', at: 'a'.repeat(500) }).length).toBeLessThan(200);
 });
+
+test('says what there is too much of', () => {
+  expect(describeDocumentProblem({ code: 'tooMany', at: 'yours', most: 5000 })).toBe(
+    'There is more in it than a sheet holds: “yours” has more than 5000 entries.',
+  );
+  expect(describeDocumentProblem({ code: 'tooMuch' })).toMatch(/more in it than any sheet holds/);
+});

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import type { SheetDocument } from '../../src/batch/document';
+import { hottestHeat, longestHeat } from '../../src/batch/document-limits';
 import * as edits from '../../src/batch/edits';
 import type { NumericRowId } from '../../src/formula/order';
 import { numericRowIds } from '../batches';
@@ -220,7 +221,11 @@ describe('clearCells', () => {
   });
 });
 
-test('a heat step holds no negative zero, which a saved sheet would lose', () => {
-  const heated = edits.setHeat(demo, 'b1', { what: 'milk', temperature: -0, minutes: -0 });
-  expect(heated.batches[0]?.heat).toEqual({ what: 'milk', temperature: 0, minutes: 0 });
+test('a heat step is above nothing, and no hotter or longer than a saved one may be', () => {
+  const heat = (temperature: number, minutes: number) =>
+    first(edits.setHeat(demo, 'b1', { what: 'milk', temperature, minutes })).heat;
+  expect(heat(hottestHeat, longestHeat)).toEqual({ what: 'milk', temperature: 100, minutes: 1000 });
+  for (const refused of [heat(-0, 10), heat(80, 0), heat(101, 10), heat(80, 1e300), heat(Number.NaN, 1)]) {
+    expect(refused).toBeNull();
+  }
 });

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
-import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import type { SheetDocument } from '../../src/batch/document';
 import { typeCell } from '../../src/batch/edits';
@@ -19,7 +19,19 @@ const saved = ({ how }: Keeping) => vi.waitUntil(() => how.value !== 'saving').t
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
   Object.defineProperty(globalThis, 'navigator', { value: {}, configurable: true });
+  vi.stubGlobal('BroadcastChannel', SilentChannel);
 });
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.useRealTimers();
+});
+
+/** Of which no window hears anything, so that each goes by what it has read itself. */
+class SilentChannel {
+  addEventListener(): void {}
+  postMessage(): void {}
+}
 
 async function writeOver(value: unknown): Promise<void> {
   const database = await openDatabase({ onNewer: () => {}, onGone: () => {} });

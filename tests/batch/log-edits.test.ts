@@ -8,6 +8,7 @@ import { readDocument } from '../../src/batch/document-schema';
 import { correct } from '../../src/batch/edits';
 import {
   addEntry,
+  cartonFinder,
   changeEntry,
   expectedHours,
   forgetPace,
@@ -16,6 +17,7 @@ import {
   paceKey,
   removeEntry,
   takeLearnedPace,
+  teachersOf,
 } from '../../src/batch/log-edits';
 import { createStore } from '../../src/batch/store';
 import { formulate } from '../../src/formula/formulate';
@@ -167,6 +169,46 @@ describe('the log', () => {
         expect(readDocument(saved)).toEqual({ ok: true, document });
       }),
     );
+  });
+});
+
+describe('what is found at a carton', () => {
+  const carton: SheetDocument = {
+    ...start,
+    batches: [first(start), { ...first(start), id: 'b2', source: 'cartonPlain' }],
+  };
+  const stubborn = [24, 71].map((hours) =>
+    entry({ batch: 'b2', found: 'flat', hours, at: `2026-11-2${hours % 7}T08:00` }),
+  );
+
+  test('teaches nothing of the kitchen, however long it stays flat', () => {
+    const document = stubborn.reduce<SheetDocument>((all, one) => addEntry(all, { ...one, carton: true }), carton);
+    expect([document.log.length, document.yours]).toEqual([2, {}]);
+    expect(readyOf(document)).toBe(readyOf(start));
+    expect(takeLearnedPace(document).yours).toEqual({});
+  });
+
+  test('is known by its batch where the entry does not say, as one of an earlier page', () => {
+    const document = stubborn.reduce<SheetDocument>((all, one) => addEntry(all, one), carton);
+    expect(document.yours).toEqual({});
+    expect(teachersOf({ ...document, batches: start.batches })).toHaveLength(2);
+    expect(cartonFinder(document)(entry())).toBe(false);
+  });
+
+  test('stays so when its batch is made of something else, or goes; and homemade stays homemade', () => {
+    const marked = addEntry(carton, entry({ batch: 'b2', found: 'flat', hours: 24, carton: true }));
+    expect(teachersOf({ ...marked, batches: start.batches })).toEqual([]);
+    const homemade = addEntry(start, entry({ carton: false }));
+    const turned: SheetDocument = { ...homemade, batches: [{ ...first(start), source: 'cartonPlain' }] };
+    expect(teachersOf(turned)).toHaveLength(1);
+  });
+
+  test('and what it teaches not takes nothing from what homemade milk teaches', () => {
+    const taught = addEntry(carton, entry());
+    const both = stubborn.reduce<SheetDocument>((all, one) => addEntry(all, one), taught);
+    expect(both.yours).toEqual(taught.yours);
+    const saved: unknown = JSON.parse(JSON.stringify(addEntry(both, entry({ carton: true }))));
+    expect(readDocument(saved).ok).toBe(true);
   });
 });
 

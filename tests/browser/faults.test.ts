@@ -37,7 +37,7 @@ describeInBrowser('when something goes wrong', () => {
         await kill();
       }
     } finally {
-      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
     }
     console.log(`browser killed mid-edit: last committed edit there ${kept} times of ${kills}`);
     expect(kept).toBe(kills);
@@ -199,6 +199,12 @@ describeInBrowser('when something goes wrong', () => {
       await typeInto(page, 'Source, as bought', '150 g');
       expect(await readCell(page, 'Source, as bought')).toContain('150 g');
       await waitForKept(page, 'unsaved');
+      expect(await message(page).textContent()).toContain('keep nothing');
+      expect(await message(page).textContent()).not.toContain('still there');
+      const again = page.getByRole('button', { name: 'Try to save again' });
+      await again.click();
+      await waitForKept(page, 'unsaved');
+      expect(await message(page).textContent()).toContain('keep nothing');
       expect(await page.getByRole('button', { name: 'Download a copy' }).count()).toBe(1);
       const asked = page.waitForEvent('dialog');
       const leaving = page.close({ runBeforeUnload: true });

@@ -133,6 +133,31 @@ describeInBrowser('files', () => {
     expect(await names(page()).allInnerTexts()).toEqual(['Saturday almond']);
   });
 
+  test('a copy that has lost a quote, or its end, names what is gone, and keeps yours of it in replacing', async () => {
+    await openFiles(page());
+    const { text } = await save(page(), 'Save a copy');
+    const data = JSON.parse(text);
+    const [one] = data.batches;
+    data.batches = ['One', 'Two', 'Three'].map((name, at) => ({ ...one, id: `b${at + 1}`, name }));
+    const three = JSON.stringify(data, null, 2);
+    const panel = await choose(page(), three.replace('"id": "b2"', '"id: "b2"'));
+    await expect.poll(() => said(panel)).toContain('A part between “One” and “Three”');
+    expect(await said(panel)).not.toContain('All of its parts can be read');
+    await choose(page(), three.slice(0, three.indexOf('"settings"') + 20));
+    await expect.poll(() => said(panel)).toContain('The log, or its end');
+    expect(await said(panel)).toContain('so yours stay: the log, own foods, prices.');
+    await panel.getByRole('button', { name: 'Replace' }).click();
+    await expect.poll(() => said(panel)).toContain('Undo takes it back.');
+    await page().getByRole('button', { name: /^Undo/ }).click();
+    await expect.poll(() => said(panel)).not.toContain('Undo takes it back.');
+  });
+
+  test('a file of far more than a sheet holds is refused in words, soon', async () => {
+    await openFiles(page());
+    const panel = await choose(page(), `{"version":2,"batches":[${'{},'.repeat(3_299_950)}{}]}`);
+    await expect.poll(() => said(panel), { timeout: 15_000 }).toContain('There is more in it than any sheet holds.');
+  });
+
   test('a file dropped on the panel is looked at too', async () => {
     await openFiles(page());
     const { text } = await save(page(), 'Save a copy');

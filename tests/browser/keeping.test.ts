@@ -218,9 +218,26 @@ describeInBrowser('a kept sheet', () => {
     expect(await readCell(other, source)).toContain('120 g');
   });
 
+  test('is followed by a window that has no lock either, with nothing typed in it', async () => {
+    await visit.context.addInitScript(() => Object.defineProperty(Navigator.prototype, 'locks', { value: undefined }));
+    const one = await openAnother();
+    const two = await openAnother();
+    await typeInto(one, source, '110 g');
+    await waitForKept(one);
+    await expect.poll(() => readCell(two, source)).toContain('110 g');
+    await typeInto(two, source, '220 g');
+    await waitForKept(two);
+    await expect.poll(() => readCell(one, source)).toContain('220 g');
+    expect((await readRecords(page)).aside).toEqual([]);
+  });
+
   test('is never overwritten by a window that has no lock and builds on an older revision', async () => {
     const { context } = visit;
-    await context.addInitScript(() => Object.defineProperty(Navigator.prototype, 'locks', { value: undefined }));
+    await context.addInitScript(() => {
+      Object.defineProperty(Navigator.prototype, 'locks', { value: undefined });
+      // A window that hears of what the other saved would have followed it.
+      BroadcastChannel.prototype.postMessage = () => {};
+    });
     const one = await openAnother();
     const two = await openAnother();
     await typeInto(one, source, '110 g');

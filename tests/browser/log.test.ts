@@ -69,6 +69,20 @@ describeInBrowser('the log', () => {
     await log.getByText('It did not reach pH 4.6 within 3 days: throw it out.').waitFor();
   });
 
+  test('of a carton that stays flat leaves the time of a homemade milk as it is', async () => {
+    const before = await ready();
+    await choose(page, 'Nut, seed or coconut', 'Carton, unsweetened');
+    for (const hours of ['24 h', '71 h']) {
+      await log.getByRole('radio', { name: 'Still flat' }).check();
+      await log.getByLabel('Hours since the grains went in').fill(hours);
+      await log.getByRole('button', { name: 'Save' }).click();
+      await log.getByText(new RegExp(`^Saved: Still flat after ${hours.replace(' ', '\\s')}`)).waitFor();
+    }
+    await log.getByText('A carton does not: some never turn.').waitFor();
+    await choose(page, 'Nut, seed or coconut', 'Almonds, whole');
+    expect(await ready()).toBe(before);
+  });
+
   test('fits a narrow phone', async () => {
     await page.setViewportSize({ width: 320, height: 800 });
     await logReady('2026-01-10');

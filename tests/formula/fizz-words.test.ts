@@ -3,10 +3,12 @@ import { fizzOf, tightLidOf } from '../../src/formula/fizz';
 import {
   adviseFizz,
   describeFizz,
+  describePlanned,
   describeTightLid,
   explainFizz,
   explainVerdict,
   writePlace,
+  writePressure,
   writeVerdict,
   writeVolumes,
 } from '../../src/formula/fizz-words';
@@ -103,4 +105,16 @@ describe('a tight lid', () => {
     expect(words(typed('headspaceVolume', 20))).toMatch(/the liquid alone can burst it/);
     expect(words(typed('roomTemperature', 34))).toMatch(/first ferment: forgotten some/);
   });
+});
+
+test('other hours by the plan are told with their pressure, and nothing where they are the same', () => {
+  const formulation = formulate(recipeOf());
+  const told = (hours: number | null) => describePlanned(formulation, hours, metric);
+  expect(told(null)).toBeNull();
+  expect(told(8)).toBeNull();
+  const at = formulate(recipeOf({ given: [typed('bottleTime', 10)] })).rows.bottlePressureLikely.value;
+  expect(typeof at === 'number' && at > 0.82).toBe(true);
+  expect(spaced(told(10) ?? '')).toBe(
+    `Your plan lets them stand for 10 h instead: likely ${spaced(writePressure(Number(at), metric))} by then.`,
+  );
 });

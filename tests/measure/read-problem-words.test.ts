@@ -34,6 +34,15 @@ describe('describeReadProblem', () => {
     expect(explain('1.000 L', 'volume', true)).toContain('Write 1000 for a thousand, or 1,0 for one');
   });
 
+  test('speaks of no thousand where nobody has one', () => {
+    expect(explain('4,5', 'acidity')).toBe(
+      'Can’t tell what the comma in “4,5” means. Write a point before the decimals, such as 4.5.',
+    );
+    expect(explain('21,5 °C', 'temperature')).toMatch(/such as 21\.5\.$/);
+    expect(explain('4.500', 'acidity', true)).toMatch(/Write a comma before the decimals, such as 4,5\.$/);
+    expect(explain('4,5', 'acidity', true)).toBe('read as 4.5');
+  });
+
   test('says what to do about every problem, in whole sentences without jargon', () => {
     const texts = [
       '',

@@ -45,7 +45,10 @@ describe('the log', () => {
     await type('Note', 'thick');
     await press('Save');
     expect(store.document.value.log).toEqual([
-      entry({ at: store.document.value.log[0]?.at ?? '', expected, temperature: 22, acidity: 4.4, note: 'thick' }),
+      entry({
+        ...{ at: store.document.value.log[0]?.at ?? '', expected, temperature: 22, acidity: 4.4, note: 'thick' },
+        carton: false,
+      }),
     ]);
     expect(wallOf(now()).startsWith(store.document.value.log[0]?.at.slice(0, 10) ?? 'never')).toBe(true);
     expect(text()).toMatch(/Ready after 9 h · room 22 °C \(72 °F\) · pH 4.40/);
@@ -63,6 +66,12 @@ describe('the log', () => {
     expect(log.getByText('Choose what you found.')).toBeTruthy();
     await pick('Too sour');
     await type('Hours since the grains went in', 'overnight');
+    await type('pH', '4,5');
+    await type('Room temperature then', '21,5');
+    await press('Save');
+    expect(log.getByText(/Write a point before the decimals, such as 4\.5\.$/)).toBeTruthy();
+    expect(log.getByText(/Write a point before the decimals, such as 21\.5\.$/)).toBeTruthy();
+    await type('Room temperature then', '21.5');
     await type('pH', '99');
     await press('Save');
     const hours = field('Hours since the grains went in');
@@ -143,6 +152,22 @@ describe('the log', () => {
     await expect.poll(text).toContain('You set the pace to 1.5 yourself, and it stays.');
     await press('Use what the log says');
     expect(store.document.value.yours).toEqual(learned);
+  });
+
+  test('of a carton teaches nothing of the kitchen, says so, and is kept as of a carton', async () => {
+    const { store, pick, type, press, text, amountOf } = await openLog((sheet) =>
+      sheet.choose('b1', 'source', 'cartonPlain'),
+    );
+    const before = amountOf('readyTime');
+    await pick('Still flat');
+    await type('Hours since the grains went in', '24');
+    await press('Save');
+    expect(store.document.value.log[0]).toMatchObject({ found: 'flat', hours: 24, carton: true });
+    expect(store.document.value.yours).toEqual({});
+    expect(amountOf('readyTime')).toBe(before);
+    expect(text()).toContain('some cartons turn late or never, and that is the carton.');
+    expect(text()).toContain('Only homemade milk teaches how fast this kitchen is.');
+    expect(text()).toContain('Nothing yet.');
   });
 
   test('says of an entry that teaches nothing why', async () => {

@@ -79,6 +79,36 @@ describe('of two files chosen one after the other', () => {
   });
 });
 
+test('what became of a file is said until the sheet changes, and again once it is as it was then', async () => {
+  const { store, user, choose, plan } = open();
+  await choose(new File([copyOf('Theirs')], 'theirs.json', { type: 'application/json' }));
+  await plan();
+  await user.click(screen.getByRole('button', { name: 'Replace' }));
+  expect(status()).toBe('theirs.json: It has taken the sheet’s place. Undo takes it back.');
+  store.undo();
+  await expect.poll(status).toBe('');
+  store.redo();
+  await expect.poll(status).toContain('taken the sheet’s place');
+});
+
+test('a damaged file is not said to be whole, and a newer one is; what stays in replacing is named', async () => {
+  const { choose, plan } = open();
+  const show = async (text: string) => {
+    await choose(new File([text], 'copy.json', { type: 'application/json' }));
+    return textOf(await plan());
+  };
+  const copy = copyOf('Theirs');
+  const damaged = await show(copy.replace('"version": 2,', '"version": 2,,'));
+  expect(damaged).toContain('The text of this file is damaged. What can be read of it is below.');
+  expect(damaged).not.toContain('It has nothing');
+  expect(await show(copy.replace('"version": 2', '"version": 99'))).toContain('All of its parts can be read.');
+  const cut = await show(copy.slice(0, copy.indexOf('"yours"')));
+  expect(cut).toContain('The log, or its end: Its text is damaged or missing.');
+  expect(cut).toContain(
+    'It has nothing that can be read of these, so yours stay: the log, your own figures, own foods, prices.',
+  );
+});
+
 test('a file that can’t be read says so under its name', async () => {
   const { choose } = open();
   const gone = slowFile('gone.json', '');

@@ -1,3 +1,4 @@
+import { convertNumber } from '../../measure/units';
 import type { Instant } from './event';
 import type { Making, Wait } from './making';
 import { type Following, findWait } from './night-free';
@@ -37,6 +38,12 @@ export interface Schedule {
   readonly drink: Instant | null;
   /** Why it is planned no further; null where it is planned to its first glass. */
   readonly stopped: string | null;
+}
+
+/** For how long the bottles stand by a plan, h; null where it has no second ferment. */
+export function secondHoursOf({ waits }: Schedule): number | null {
+  const wait = waits.find(({ kind }) => kind === 'second');
+  return wait === undefined ? null : convertNumber(wait.to - wait.from, 'min', 'h');
 }
 
 /**

@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { instantOf, wallClock, wallOf } from '../../../src/batch/local-time';
 import type { Making } from '../../../src/formula/timeline/making';
-import { drinkAt, nightWork, planForwards, type Schedule, type StepKind } from '../../../src/formula/timeline/schedule';
+import {
+  drinkAt,
+  nightWork,
+  planForwards,
+  type Schedule,
+  type StepKind,
+  secondHoursOf,
+} from '../../../src/formula/timeline/schedule';
 import { isInNight } from '../../../src/formula/timeline/span';
 import { at, clocks, day, makings, makingWith, starts, usualClock, wait } from './makings';
 
@@ -43,6 +50,8 @@ describe('a batch from its start on', () => {
     expect([when(exact, 'strain'), when(exact, 'chill')]).toEqual([at(0, 13, 25), at(0, 21, 55)]);
     const flexible = bottled({ bottle: 15, wait: wait(6, 8, 10), fridge: 5 });
     expect([when(flexible, 'strain'), when(flexible, 'chill')]).toEqual([at(0, 14), at(0, 21, 55)]);
+    // Strained from 14:00 and bottled from 14:15, each in a quarter of an hour.
+    expect([secondHoursOf(flexible), secondHoursOf(bottled(null))]).toEqual([445 / 60, null]);
     const hopeless = bottled({ bottle: 15, wait: wait(12, 12, 12), fridge: 5 });
     expect(nightWork(hopeless).map(({ id }) => id)).toEqual(['make', 'chill']);
     expect(when(hopeless, 'strain')).toBe(at(0, 14));
