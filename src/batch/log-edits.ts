@@ -11,6 +11,7 @@ import { type Batch, type Logged, recipeOf, type SheetDocument } from './documen
 import { longestName, longestNote, mostCorrections, mostDaysWaiting, mostLogged } from './document-limits';
 import { correct, giveBack } from './edits';
 import { instantOf } from './local-time';
+import { cutText } from './plain-text';
 
 const minutesOfHour = 60;
 
@@ -133,8 +134,8 @@ function isSound({ hours, expected, temperature, acidity }: Logged): boolean {
 function tidy(entry: Logged): Logged {
   return {
     ...entry,
-    name: entry.name.slice(0, longestName),
-    note: entry.note.slice(0, longestNote),
+    name: cutText(entry.name, longestName),
+    note: cutText(entry.note, longestNote),
     hours: entry.hours === null ? null : entry.hours + 0,
     temperature: entry.temperature === null ? null : entry.temperature + 0,
     acidity: entry.acidity === null ? null : entry.acidity + 0,

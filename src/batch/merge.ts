@@ -3,6 +3,7 @@ import type { Batch, SheetDocument } from './document';
 import { longestName, mostBatches, mostCorrections, mostOwnFoods } from './document-limits';
 import { isTaught, learn } from './log-edits';
 import { joinLog, type Knows, knowsFrom } from './merge-log';
+import { cutText } from './plain-text';
 import type { SheetParts } from './salvage';
 import { writeSorted } from './same-data';
 
@@ -143,7 +144,7 @@ const longestTail = 20;
 
 /** All that makes a batch what it is: everything but its id, and the shape of its own jar; so joining again finds it. */
 function contentOf({ id, name, ...rest }: Batch, shape: SheetDocument['yours']): string {
-  const own = name.replace(tail, '').slice(0, longestName - longestTail);
+  const own = cutText(name.replace(tail, ''), longestName - longestTail);
   return writeSorted([own, rest, renameShape(shape, id, 'x')]);
 }
 
@@ -154,7 +155,7 @@ function shapesIn(yours: SheetDocument['yours']): (batchId: string) => SheetDocu
 }
 
 function nameFromFile(name: string, taken: ReadonlySet<string>): string {
-  const own = name.replace(tail, '').slice(0, longestName - longestTail);
+  const own = cutText(name.replace(tail, ''), longestName - longestTail);
   let free = `${own} (from file)`;
   for (let number = 2; taken.has(free); number += 1) free = `${own} (from file, ${number})`;
   return free;

@@ -4,6 +4,7 @@ import { mostBatches, mostCorrections, mostLogged, mostOwnFoods } from './docume
 import { describeDocumentProblem } from './document-problem-words';
 import { readDocument } from './document-schema';
 import { currentVersion } from './migrations';
+import { cutText } from './plain-text';
 
 /** The parts of a sheet but its batches. */
 export type PartName = 'log' | 'yours' | 'settings' | 'ownFoods' | 'prices';
@@ -208,5 +209,5 @@ const longest = 60;
 
 function shorten(text: string): string {
   const plain = text.replaceAll(/\p{C}/gu, '');
-  return plain.length > longest ? `${plain.slice(0, longest)}…` : plain;
+  return plain.length > longest ? `${cutText(plain, longest)}…` : plain;
 }

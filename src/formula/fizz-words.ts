@@ -1,3 +1,4 @@
+import { convertNumber } from '../measure/units';
 import { writeNumber } from '../measure/write-quantity';
 import { carrollHenry, fermenting } from '../reference/fermenting';
 import { bothUnits } from './both-units';
@@ -5,6 +6,7 @@ import { changeRecipe } from './change';
 import type { Fizz, InPlace, TightLid, Verdict } from './fizz';
 import { type Formulation, formulate } from './formulate';
 import { leftOutAt } from './left-out';
+import { writeElapsed } from './timeline/elapsed-words';
 import { type Kitchen, writeValue } from './write-row';
 
 /** A pressure as it is read: bar and psi, the kitchen’s own first. */
@@ -66,9 +68,9 @@ export function adviseFizz({ rows, of }: Formulation, kitchen: Kitchen): readonl
   return [
     `Chill them${hours} if one gets hard or fizzy. Leave none in the warmth.`,
     'Open each cold, over the sink, in a towel, away from your face.',
-    of('sugarRate') > 0 || of('bottleSugar') > 0
-      ? 'For less pressure use less sugar, in the jar and in the bottle.'
-      : 'All this gas is of the milk’s own sugar. For less pressure leave more of the bottle empty.',
+    of('sugarRate') === 0 && of('bottleSugar') === 0
+      ? 'All this gas is of the milk’s own sugar. Chill it sooner for less, or seal none of it.'
+      : 'For less pressure use less sugar, in the jar and in the bottle.',
   ];
 }
 
@@ -80,7 +82,8 @@ export function describePlanned({ recipe, rows }: Formulation, hours: number | n
   const standing = { do: 'type', row: 'bottleTime', text: `${hours} h`, kind: 'time', amount: hours } as const;
   const likely = formulate(changeRecipe(recipe, [standing])).rows.bottlePressureLikely.value;
   const by = typeof likely === 'number' ? `: likely ${writePressure(likely, kitchen)} by then` : '';
-  return `Your plan lets them stand for ${time(hours)} instead${by}.`;
+  const elapsed = writeElapsed(convertNumber(hours, 'h', 'min'), kitchen.decimalComma);
+  return `Your plan lets them stand for ${elapsed} instead${by}.`;
 }
 
 function leftOut(pressure: number, kitchen: Kitchen): string {

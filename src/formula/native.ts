@@ -1,8 +1,9 @@
-import { coefficientInEffect } from './coefficients';
+import { coefficientInEffect, coefficientKey, coefficients } from './coefficients';
 import type { Reduced } from './models/milk';
 import { stagesAt } from './models/milk';
 import { hexosePerSugar } from './models/strain';
 import type { Ranged } from './models/sugar';
+import type { Recipe } from './recipe';
 import type { Access } from './row';
 import { compositionInEffect, reducedAt, reducedWith, withSugarOfLabel } from './treated';
 
@@ -33,16 +34,33 @@ export function nativeSugarRange(x: Access): Ranged {
   };
 }
 
-/** The same by the least and the most that labels of this kind say; null where there is none or the cook's own is known. */
-function labelsSay(x: Access, ratio: number): { readonly low: number; readonly high: number } | null {
-  if (x.choices.source.label === null) return null;
-  const { low, high } = coefficientInEffect('labelSugar', x.recipe, x.choices);
-  if (low === undefined || high === undefined) return null;
-  return { low: sugarByLabel(x, ratio, low).low, high: sugarByLabel(x, ratio, high).high };
+/** Whether there is no label to read, or both its figures are the cook’s: a sugar without its serving is a guess. */
+export function isLabelRead({ choices, recipe }: Pick<Access, 'choices' | 'recipe'>): boolean {
+  return choices.source.label === null || (isOwn('labelSugar', recipe) && isOwn('labelServing', recipe));
 }
 
-function sugarByLabel(x: Access, ratio: number, labelSugar: number): Ranged {
-  const food = withSugarOfLabel(x, labelSugar);
+function isOwn(id: 'labelSugar' | 'labelServing', recipe: Recipe): boolean {
+  return recipe.yours[coefficientKey(id, recipe)] !== undefined;
+}
+
+/**
+ * The same by the least and the most that labels of this kind say, or that the cook’s sugar comes to in the servings that
+ * labels count by; null where there is no label, or its own figures are known.
+ */
+function labelsSay(x: Access, ratio: number): { readonly low: number; readonly high: number } | null {
+  if (isLabelRead(x)) return null;
+  const sugar = coefficientInEffect('labelSugar', x.recipe, x.choices);
+  // The sugars of the table are those of its serving; the cook's own may be of any that labels count by.
+  const { value, low: least = value, high: most = value } = coefficients.labelServing.find(x.choices);
+  const [small, large] = isOwn('labelSugar', x.recipe) ? [least, most] : [value, value];
+  return {
+    low: sugarByLabel(x, ratio, sugar.low ?? sugar.value, large).low,
+    high: sugarByLabel(x, ratio, sugar.high ?? sugar.value, small).high,
+  };
+}
+
+function sugarByLabel(x: Access, ratio: number, labelSugar: number, serving: number): Ranged {
+  const food = withSugarOfLabel(x, labelSugar, serving);
   const reduced = reducedWith(x, food, ratio);
   const stages = stagesAt(reduced, ratio);
   const factor = hexosePerSugar(food, reduced.strain, null, x.choices.grain.takes);

@@ -13,7 +13,7 @@ import {
 import type { Evaluation } from './evaluate';
 import { readGiven } from './givens';
 import { fermentableOf } from './models/blend';
-import { nativeSugarRange } from './native';
+import { isLabelRead, nativeSugarRange } from './native';
 import { type NumericRowId, type RowId, stockIds, stockRows } from './order';
 import type { Problem } from './problem';
 import { numericRows } from './sheet';
@@ -37,12 +37,6 @@ function moreThanOnHand(id: NumericRowId, x: Evaluation): readonly Problem[] {
 }
 
 const none: readonly Problem[] = [];
-
-/** Whether there is no label to read, or both its figures are the cook’s: a sugar without its serving is a guess. */
-function isLabelRead({ choices, recipe }: Evaluation): boolean {
-  const figures = ['labelSugar', 'labelServing'] as const;
-  return choices.source.label === null || figures.every((id) => recipe.yours[coefficientKey(id, recipe)] !== undefined);
-}
 
 /** Where a refused figure of the cook's own is told of, if it belongs to the kitchen and not to a choice. */
 const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {

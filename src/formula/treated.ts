@@ -14,12 +14,12 @@ export interface TreatedFood {
 /** The composition in effect: the table's, or for a carton the table's with the sugar of its label. */
 export function compositionInEffect(x: Access): Composition {
   const { source } = x.choices;
-  return source.label ? withSugarOfLabel(x, x.c('labelSugar')) : source.composition;
+  return source.label ? withSugarOfLabel(x, x.c('labelSugar'), x.c('labelServing')) : source.composition;
 }
 
-/** The composition of a carton whose label says so much sugar, g per serving. */
-export function withSugarOfLabel(x: Access, labelSugar: number): Composition {
-  return withLabelSugar(x.choices.source.composition, labelSugar, x.c('labelServing'));
+/** The composition of a carton whose label says so much sugar, g, in so much of it, mL. */
+export function withSugarOfLabel(x: Access, labelSugar: number, serving: number): Composition {
+  return withLabelSugar(x.choices.source.composition, labelSugar, serving);
 }
 
 /** The source with how this cook soaks and presses it, ready for the balance, at most `ratio` of its own water used. */

@@ -116,7 +116,8 @@ const sentences: Sentences = {
   outsideModels: ({ at, celsius, coolest, warmest }, write) => {
     const [typed, least, most] = [celsius, coolest, warmest].map((degrees) => write(degrees, 'temperature'));
     // A hair outside must not read as the end itself.
-    const shown = typed === least || typed === most ? `${write.number(celsius, 1)}\u00A0°C` : typed;
+    const hair = typed === least ? 'just under ' : typed === most ? 'just over ' : '';
+    const shown = `${hair}${typed}`;
     const why = `the published models part ways outside ${least} to ${most}.`;
     return at === 'bottlePressureLikely'
       ? `At ${shown} no likely pressure can be told: ${why} What a forgotten bottle can reach still holds.`
@@ -128,7 +129,7 @@ const sentences: Sentences = {
   bottleTooFull: ({ least }, write) =>
     `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
   overLimit: ({ limit, unsweetened }, write) =>
-    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. ${unsweetened ? 'The milk’s own sugar alone is enough for that: seal none of it in this bottle, or measure what sugar is left. Then the first ferment counts.' : 'Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.'}`,
+    `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. ${unsweetened ? 'The milk’s own sugar alone is enough for that, so less of it added is no way out: leave more empty, seal none of it, or measure what sugar is left. Then the first ferment counts.' : 'Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.'}`,
   noSugarUnderLimit: () =>
     'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
   beyondFormula: ({ most }, write) =>

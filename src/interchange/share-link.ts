@@ -41,7 +41,7 @@ export interface SentBatch {
  * that it is worked out with. Not what is on hand, its dates and whether a carton was opened: those are of one kitchen
  * and one day.
  */
-export function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
+function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
   const { name, vessel, source, sweetener, grains, given, measured, heat } = batch;
   const [only] = sweetener;
   const isUsual = sweetener.length === 1 && only?.id === leftOut.sweetener && only.share === 1;

@@ -62,7 +62,7 @@ export function readQuantity(text: string, options: ReadOptions): ReadResult {
     return { ok: false, problem: { code: 'tooLong', limit: longest, ...place } };
   }
   const typed = normaliseTyped(text);
-  const settled = settle(options.kind === 'time' ? spellOutClock(typed.text) : typed.text, options);
+  const settled = settle(options.bareUnit === 'h' ? spellOutClock(typed.text) : typed.text, options);
   if (!settled.ok) return { ok: false, problem: placeFault(settled.fault, text, typed, options.kind) };
   const { amount, kind, unit, last } = settled;
   const double = toDouble(amount);

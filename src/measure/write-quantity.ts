@@ -60,8 +60,8 @@ function writeBySize(value: number, steps: readonly Step[], decimalComma: boolea
 function writeTime(hours: number, decimalComma: boolean): string {
   const minutes = convertNumber(hours, 'h', 'min');
   const size = Math.abs(roundNumber(minutes, 0));
-  if (size >= 60) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
-  if (size >= 1 || minutes === 0) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
+  if (size >= 60 || minutes === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
+  if (size >= 1) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
   return withUnit(writeNumber(convertNumber(hours, 'h', 's'), 0, decimalComma), 's');
 }
 

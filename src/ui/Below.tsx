@@ -69,7 +69,12 @@ function OfBatch({ batch, store }: { batch: Batch; store: Store }) {
           <OnHand batch={batch} store={store} />
           <Part id="time">
             <div class="time-cards">
-              <Ripening formulation={formulation} kitchen={kitchen} name={batch.name} />
+              <Ripening
+                formulation={formulation}
+                kitchen={kitchen}
+                name={batch.name}
+                isOpened={batch.opened !== undefined}
+              />
               <ReadyIn batch={batch} store={store} />
             </div>
           </Part>

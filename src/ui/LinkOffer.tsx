@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { addShared, figuresToKeep, figuresToTake } from '../batch/add-shared';
 import { longestName, mostBatches } from '../batch/document';
+import { cutText } from '../batch/plain-text';
 import type { Store } from '../batch/store';
 import { labelOf } from '../formula/labels';
 import type { LinkRead } from '../interchange/open-link';
@@ -71,7 +72,7 @@ function Offer({ linked, store, state, onDone }: OfferProps) {
     const next = addShared(document, linked, { withFigures, after: state.spot.value.batch });
     if (next === document) return setProblem(full);
     const added = next.batches.find(({ id }) => !document.batches.some((one) => one.id === id));
-    store.takeEdit(next, `Add ${batch.name.slice(0, longestName)} from a link`);
+    store.takeEdit(next, `Add ${cutText(batch.name, longestName)} from a link`);
     if (added !== undefined) state.select({ ...state.spot.value, batch: added.id });
     onDone();
   };

@@ -9,6 +9,7 @@ import { type ReadyInWay, wayToBeReady } from '../formula/ready-in-way';
 import { describeReady } from '../formula/ripening-words';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../formula/write-row';
 import { leading } from './leading';
+import { placeOf } from './PageParts';
 import { Whose } from './Whose';
 
 interface Props {
@@ -64,6 +65,9 @@ export function ReadyIn({ batch, store }: Props) {
           such as 10 h or 1 day
         </span>
       </label>
+      <p class="hint">
+        For an hour of the day, <a href={`#${placeOf('plan')}`}>plan it</a>.
+      </p>
       {!wanted.ok && (
         <p class="problem refusal" role="alert">
           <span>{wanted.why}</span>

@@ -10,10 +10,12 @@ interface Props {
   readonly formulation: Formulation;
   readonly kitchen: Kitchen;
   readonly name: string;
+  /** Whether it is of a carton that was opened for this batch. */
+  readonly isOpened: boolean;
 }
 
 /** When it is ready, drawn against the temperature of the room, and the same in words and as a table. */
-export function Ripening({ formulation, kitchen, name }: Props) {
+export function Ripening({ formulation, kitchen, name, isOpened }: Props) {
   const points = ripeningAgainstRoom(formulation);
   const picture = points === null ? null : drawRipening(points, formulation, kitchen.decimalComma);
   return (
@@ -25,8 +27,17 @@ export function Ripening({ formulation, kitchen, name }: Props) {
       <p role="status">{describeReady(formulation, kitchen)}</p>
       {formulation.choices.source.family === 'carton' && (
         <p>
-          A carton can take days, or never turn. <a href={`#${waitingPlace}`}>Say that it was opened for this batch</a>,
-          and there are days to wait, with a taste and a pH on each.
+          A carton can take days, or never turn.{' '}
+          {isOpened ? (
+            <>
+              This one was opened for the batch: <a href={`#${waitingPlace}`}>taste it and test its pH each day</a>.
+            </>
+          ) : (
+            <>
+              <a href={`#${waitingPlace}`}>Say that it was opened for this batch</a>, and there are days to wait, with a
+              taste and a pH on each.
+            </>
+          )}
         </p>
       )}
       {points !== null && picture !== null && (

@@ -52,7 +52,11 @@ describe('readDocument', () => {
     ['an older version than there ever was', { ...demo, version: 0 }, { code: 'wrongPart', at: 'version' }],
     ['no batches', { ...demo, batches: [] }, { code: 'wrongPart', at: 'batches' }],
     ['two batches of one id', { ...demo, batches: [batch, batch] }, { code: 'wrongPart', at: 'batches' }],
-    ['too many batches', { ...demo, batches: many(mostBatches + 1) }, { code: 'wrongPart', at: 'batches' }],
+    [
+      'too many batches',
+      { ...demo, batches: many(mostBatches + 1) },
+      { code: 'tooMany', at: 'batches', most: mostBatches },
+    ],
     ['an id with a space in it', withBatch({ id: 'b 1' }), { code: 'wrongPart', at: 'batches.0.id' }],
     ['a name that is too long', withBatch({ name: 'n'.repeat(201) }), { code: 'wrongPart', at: 'batches.0.name' }],
     ['a jar of no table', withBatch({ vessel: 'constructor' }), { code: 'wrongPart', at: 'batches.0.vessel' }],
@@ -63,16 +67,11 @@ describe('readDocument', () => {
       { code: 'wrongPart', at: 'batches.0.sweetener.0.share' },
     ],
     ['a row given twice', withBatch({ given: [cell({}), cell({})] }), { code: 'wrongPart', at: 'batches.0.given' }],
-    ...[0, -1, 100.1, 1e300].map((temperature): [string, unknown, unknown] => [
-      `heat to ${temperature} °C`,
-      withBatch({ heat: { what: 'milk', temperature, minutes: 5 } }),
-      { code: 'wrongPart', at: 'batches.0.heat.temperature' },
-    ]),
-    ...[0, -5, 1000.1, 1e300].map((minutes): [string, unknown, unknown] => [
-      `heat for ${minutes} minutes`,
-      withBatch({ heat: { what: 'source', temperature: 80, minutes } }),
+    [
+      'heat for less than no time',
+      withBatch({ heat: { what: 'source', temperature: 80, minutes: -5 } }),
       { code: 'wrongPart', at: 'batches.0.heat.minutes' },
-    ]),
+    ],
     [
       'a row of no sheet',
       withBatch({ given: [cell({ row: 'toString' })] }),

@@ -94,13 +94,20 @@ describe('a saved larder', () => {
     ['an endless name', { ownFoods: [{ ...oats, name: 'x'.repeat(longestName + 1) }] }, 'ownFoods.0.name'],
     ['foods that are no list', { ownFoods: { 0: oats } }, 'ownFoods'],
     ['no foods as null', { ownFoods: null }, 'ownFoods'],
-    ['more foods than a larder holds', { ownFoods: Array.from({ length: mostOwnFoods + 1 }, () => oats) }, 'ownFoods'],
     ['a price below zero', { prices: { honey: -1 } }, 'prices.honey'],
     ['a price in words', { prices: { honey: '9.50' } }, 'prices.honey'],
     ['prices in a list', { prices: [9.5] }, 'prices'],
   ])('with %s is refused, with the place', (_, wrong, at) => {
     const read = readDocument(JSON.parse(JSON.stringify({ ...demo, ...wrong })));
     expect(read).toEqual({ ok: false, why: { code: 'wrongPart', at } });
+  });
+
+  test('with more foods than a larder holds is refused, with how many that is', () => {
+    const ownFoods = Array.from({ length: mostOwnFoods + 1 }, () => oats);
+    expect(readDocument(JSON.parse(JSON.stringify({ ...demo, ownFoods })))).toEqual({
+      ok: false,
+      why: { code: 'tooMany', at: 'ownFoods', most: mostOwnFoods },
+    });
   });
 
   test('with a price of what is no sweetener is refused', () => {

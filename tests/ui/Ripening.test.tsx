@@ -10,8 +10,10 @@ import { openSheet, textOf } from './open-sheet';
 
 afterEach(cleanup);
 
-function show(changes: Partial<Recipe> = {}) {
-  render(<Ripening formulation={formulate(recipeOf(changes))} kitchen={demo.settings} name="Saturday" />);
+function show(changes: Partial<Recipe> = {}, isOpened = false) {
+  render(
+    <Ripening formulation={formulate(recipeOf(changes))} kitchen={demo.settings} name="Saturday" isOpened={isOpened} />,
+  );
   return screen.getByRole('region', { name: 'Time for Saturday' });
 }
 const drawing = (section: HTMLElement) => within(section).queryByRole('img');
@@ -34,6 +36,9 @@ describe('the time of a batch', () => {
   test('of a carton leads to where it is said to be opened for the batch', () => {
     const link = within(show({ source: 'cartonPlain' })).getByRole('link', { name: /opened for this batch/ });
     expect(link.getAttribute('href')).toBe('#how-long-to-wait');
+    cleanup();
+    const opened = within(show({ source: 'cartonPlain' }, true)).getByRole('link', { name: /each day/ });
+    expect(opened.getAttribute('href')).toBe('#how-long-to-wait');
     cleanup();
     expect(within(show()).queryByRole('link')).toBeNull();
   });

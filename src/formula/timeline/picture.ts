@@ -103,7 +103,7 @@ export function drawTimeline(schedules: readonly Schedule[], { clock, present, h
 }
 
 /** When a plan is over: its first glass, or its last work where it stops before. */
-export function endOf({ drink, start, steps }: Schedule): Instant {
+function endOf({ drink, start, steps }: Schedule): Instant {
   return drink ?? Math.max(start, ...steps.map(({ at, minutes }) => at + minutes));
 }
 

@@ -62,7 +62,12 @@ describe('the sweetener', () => {
     expect(unread.low).toBeCloseTo((1000 * 4) / 240, 3);
     expect(unread.high).toBeCloseTo((1000 * 13 * 1.05263) / 240, 3);
     expect(of().of('sugarUnsure')).toBeCloseTo(unread.high - unread.value, 9);
-    const read = of({ 'cartonSweetened.labelSugar': { value: 7, how: 'typed' } });
+    const sugar = { 'cartonSweetened.labelSugar': { value: 7, how: 'typed' } } as const;
+    // Its serving may be 250 mL, or the 100 mL of most labels.
+    const unsure = nativeSugarRange(of(sugar).evaluation);
+    expect(unsure.low).toBeCloseTo((1000 * 7) / 250, 3);
+    expect(unsure.high).toBeCloseTo((1000 * 7 * 1.05263) / 100, 3);
+    const read = of({ ...sugar, 'cartonSweetened.labelServing': { value: 240, how: 'typed' } });
     expect(read.of('sugarUnsure')).toBeCloseTo((1000 * 7 * (1.05263 - 1.026315)) / 240, 3);
   });
 
