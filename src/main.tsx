@@ -37,9 +37,9 @@ function commitOpenCell(): void {
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
 }
 
-// A phone may never come back to a page that it put away.
+// A phone may never come back to a page that it put away; at a desk one only looks something up.
 document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') commitOpenCell();
+  if (document.visibilityState === 'hidden' && matchMedia('(pointer: coarse)').matches) commitOpenCell();
 });
 
 /** What opens, checks and keeps a sheet; tried again, for as long as the page is open, where it can't be loaded. */

@@ -23,6 +23,8 @@ const sentences = {
     `The first reading of ${line} or less came after ${time}; when it got there nobody can tell. The careful answer is to throw it out.`,
   undatedReading: ({ line }) =>
     `It reads ${line} or less, but the sheet does not know when it got there. Log when the reading was taken.`,
+  undatedAfter: ({ line, time }) =>
+    `It reads ${line} or less, but the sheet does not know when it got there, and ${time} are over. Log when the reading was taken; if that was later, the careful answer is to throw it out.`,
   tasteOnly: ({ line }) =>
     `It tastes ready. Whether it has reached ${line} nobody can tell without a reading. Measure now.`,
   noSign: ({ line, time }) => `Over after ${time}, with no reading of ${line} and no “ready”: throw it out.`,

@@ -18,6 +18,7 @@ export type WaitingReason =
   | 'noReadingInTime'
   | 'readingTooLate'
   | 'undatedReading'
+  | 'undatedAfter'
   | 'tasteOnly'
   | 'noSign';
 
@@ -65,7 +66,7 @@ export function waitingOf(
   const { value } = rows.finalPH;
   const measured = typeof value === 'number' ? value : null;
   const undated = make.length === 0 ? latestAcidity(looks) : null;
-  const { verdict, reason } = judge(make, undated ?? measured, {
+  const { verdict, reason } = judge(make, higher(undated, measured), {
     limit: days * day,
     elapsed,
     day,
@@ -105,6 +106,11 @@ function latestAcidity(looks: readonly Look[]): number | null {
   return found.length === 0 ? null : Math.max(...found);
 }
 
+/** Of two readings that nobody dated the more careful one. */
+function higher(one: number | null, other: number | null): number | null {
+  return one === null || other === null ? (one ?? other) : Math.max(one, other);
+}
+
 /** A look at 24 h is of the first day still. */
 function dayOf(hours: number): number {
   return Math.max(1, Math.ceil(hours / kitchen.acidityTime.value));
@@ -128,7 +134,7 @@ function judge(
   // What stands in the sheet has no hour of its own, and counts where the log has no reading. Still above the line it
   // says that the line was not reached before now, however old it is; at the line it says nothing of when.
   if (readings.length === 0 && undated !== null) {
-    if (undated <= line) return { verdict: 'cannotTell', reason: 'undatedReading' };
+    if (undated <= line) return { verdict: 'cannotTell', reason: isOver ? 'undatedAfter' : 'undatedReading' };
     readings.push({ hours: elapsed, acidity: undated });
   }
   const last = readings.at(-1);

@@ -140,7 +140,9 @@ function collect(text: string, list: List): Collected {
     if (part !== undefined) found.push(part);
     else broken.push(`${list.what} ${at + 1}${inBrackets(nameIn(written.slice(0, longestStart)))}`);
     const after = part === undefined || end === null ? written : written.slice(end);
-    const inner = next === undefined ? beforeClosing(after) : after;
+    // A last part without its end says nothing of the end of its list: a bracket may be of its own text.
+    const isOpen = part === undefined && next === undefined && nextKey(text, from) === text.length;
+    const inner = next !== undefined ? after : isOpen ? null : beforeClosing(after);
     // One that has lost its beginning may lie in one that has lost its end.
     const isGap = inner !== null && (part === undefined ? countNames(inner) > 1 : !isBlank(inner));
     isLast = next === undefined && inner !== null && !isGap && /\}$/.test(after.trimEnd());

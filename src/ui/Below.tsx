@@ -33,17 +33,17 @@ export function Below({ store, state }: Props) {
     <WhoseName.Provider value={batches.length > 1 ? current.name : null}>
       <MayEdit store={store}>
         <OfBatch key={current.id} batch={current} store={store} />
-        <Part id="plan">
-          <Timeline store={store} state={state} />
-        </Part>
+      </MayEdit>
+      <Part id="plan">
+        <Timeline store={store} state={state} />
+      </Part>
+      <MayEdit store={store}>
         <Part id="log">
           <Log key={current.id} batch={current} store={store} />
         </Part>
       </MayEdit>
       <Part id="share">
-        <MayEdit store={store}>
-          <Recipes batch={current} store={store} state={state} />
-        </MayEdit>
+        <Recipes batch={current} store={store} state={state} />
         <Files batch={current} store={store} state={state} />
         <Labels batch={current} store={store} />
         <PrintTools store={store} />

@@ -8,6 +8,7 @@ import { lookUpAmount } from '../interchange/look-up-amount';
 import { readOwnFood } from '../interchange/own-food';
 import { writeMetric } from '../measure/write-quantity';
 import { leading } from './leading';
+import { MayEdit } from './MayEdit';
 
 interface Props {
   readonly store: Store;
@@ -84,7 +85,9 @@ export function LookUp({ store }: Props) {
           <span>{found.why}</span>
         </p>
       )}
-      <OwnFoods store={store} onKept={(name) => setFood(ownKey(name))} />
+      <MayEdit store={store}>
+        <OwnFoods store={store} onKept={(name) => setFood(ownKey(name))} />
+      </MayEdit>
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
 import type { Store } from '../batch/store';
 import { LookUp } from './LookUp';
+import { MayEdit } from './MayEdit';
 import { RecipeOut } from './RecipeOut';
 import { RecipePaste } from './RecipePaste';
 import { Swap } from './Swap';
@@ -32,10 +33,14 @@ export function Recipes({ batch, store, state }: Props) {
   return (
     <div class="recipes">
       <Fold name="Paste a recipe" id={pasteFold}>
-        <RecipePaste store={store} state={state} />
+        <MayEdit store={store}>
+          <RecipePaste store={store} state={state} />
+        </MayEdit>
       </Fold>
       <Fold name="Swap the sweetener">
-        <Swap batch={batch} store={store} />
+        <MayEdit store={store}>
+          <Swap batch={batch} store={store} />
+        </MayEdit>
       </Fold>
       <Fold name="Write it as a recipe">
         <RecipeOut batch={batch} store={store} />

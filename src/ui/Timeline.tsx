@@ -6,6 +6,7 @@ import { setQuiet } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
 import { CalendarButton } from './CalendarButton';
 import { eventsFor } from './events-for';
+import { MayEdit } from './MayEdit';
 import type { SheetState } from './sheet-state';
 import { TimelineClashes } from './TimelineClashes';
 import { TimelineOver } from './TimelineOver';
@@ -51,17 +52,19 @@ export function Timeline({ store, state }: Props) {
     <section class="timeline" aria-label="Plan">
       <h2>Plan</h2>
       <p class="timeline-lead">Say when to start, or when to drink it; the work stays out of the quiet hours.</p>
-      <div class="timeline-asked">
-        {document.batches.filter((batch) => !folded.includes(batch)).map(ask)}
-        <QuietHours store={store} />
-      </div>
-      {folded.length > 0 && (
-        <details class="timeline-others">
-          <summary>Plan another of {folded.length} batches</summary>
-          <div class="timeline-asked">{folded.map(ask)}</div>
-        </details>
-      )}
-      <TimelineClashes clashes={clashes} batches={document.batches} store={store} />
+      <MayEdit store={store}>
+        <div class="timeline-asked">
+          {document.batches.filter((batch) => !folded.includes(batch)).map(ask)}
+          <QuietHours store={store} />
+        </div>
+        {folded.length > 0 && (
+          <details class="timeline-others">
+            <summary>Plan another of {folded.length} batches</summary>
+            <div class="timeline-asked">{folded.map(ask)}</div>
+          </details>
+        )}
+        <TimelineClashes clashes={clashes} batches={document.batches} store={store} />
+      </MayEdit>
       <TimelineOver over={over} />
       {picture !== null && <TimelinePicture picture={picture} />}
       <div class="timeline-plans">

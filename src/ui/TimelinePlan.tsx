@@ -119,7 +119,7 @@ function MoveButton({
 }: Omit<Noted, 'plan'> & { by: When['by']; at: Instant; label: string }) {
   const move = () => store.takeEdit(setWhenAt(store.document.peek(), batch.id, by, at), `Plan ${batch.name}`);
   return (
-    <button type="button" class="button" onClick={move}>
+    <button type="button" class="button" disabled={store.readOnly.value} onClick={move}>
       {label}
     </button>
   );

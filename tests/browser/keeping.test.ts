@@ -121,6 +121,9 @@ describeInBrowser('a kept sheet', () => {
     const open = other.getByRole('region', { name: 'Open a file' });
     expect(await open.locator('input[type=file]').isDisabled()).toBe(true);
     expect(await other.getByRole('button', { name: 'Print this card' }).isDisabled()).toBe(false);
+    expect(await other.getByRole('button', { name: /^Start now/ }).isDisabled()).toBe(true);
+    await other.locator('summary', { hasText: 'Write it as a recipe' }).click();
+    expect(await other.getByRole('button', { name: /^Copy/ }).first().isDisabled()).toBe(false);
     await findCell(other, source).click();
     await other.keyboard.type('9 g');
     expect(await other.getByRole('grid').getByRole('textbox').count()).toBe(0);

@@ -89,6 +89,19 @@ describe('of a text that is cut off', () => {
     expect(lost).toEqual(expect.arrayContaining(['Log 2 (“Two”)', end]));
   });
 
+  test('within a batch, right after a bracket of its own, names what came after it too', () => {
+    const line = JSON.stringify(three);
+    const inTwo = line.indexOf('"given":[]', line.indexOf('"b2"')) + '"given":[]'.length;
+    const named = whatIsLost(line.slice(0, inTwo));
+    expect(named).toEqual(expect.arrayContaining(['Batch 2 (“Two”)', 'What came after “Two”']));
+  });
+
+  test('within a note that has the brackets of a list in it takes nothing for read', () => {
+    const noted = JSON.stringify({ ...three, log: [entry({ note: 'jar {[2]} by the window' })] });
+    const text = noted.slice(0, noted.indexOf(']} by the window') + 2);
+    expect(whatIsLost(text)).toEqual(expect.arrayContaining(['Own foods, if it had any', 'Prices, if it had any']));
+  });
+
   test('after a batch, what came after it is named', () => {
     const text = copy.slice(0, copy.indexOf('"id": "b3"') - 8);
     expect(namesIn(text)).toEqual(['One', 'Two']);

@@ -8,7 +8,7 @@ import type { WriteAmount } from '../step-words/step';
 import type { Kitchen } from '../write-row';
 import { writeElapsed } from './elapsed-words';
 import type { TimelineEvent } from './event';
-import { mayTake } from './making-of';
+import { mayTake, standsAbout } from './making-of';
 import type { BatchPlan } from './plan-batch';
 import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
 
@@ -74,7 +74,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     );
   }
 
-  make({ minutes }: PlannedStep): string {
+  make(): string {
     const { source, sweetener, grain } = this.pen.formulation.choices;
     const sweet = sweetener.map(({ entry }) => entry.name).join(' and ');
     const milk =
@@ -83,7 +83,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
         : `Blend the ${source.plural} with water, ${this.pen.amount('blendWater')}, and strain: ${this.pen.amount('milkVolume')} of milk.`;
     const isSweet = this.pen.value('sweetenerMass') !== 0;
     return say(
-      this.inTurns(minutes),
+      this.inTurns(),
       this.flexed('soak', 'Soaked'),
       milk,
       isSweet ? `${sweet}: ${this.pen.amount('sweetenerMass')}.` : null,
@@ -182,11 +182,11 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   /** What to do where making takes longer than milk may stand about; null where it does not. */
-  private inTurns(minutes: number): string | null {
+  private inTurns(): string | null {
     const room = this.pen.value('roomTemperature');
     const isHot = room !== null && room > handwork.hotRoom.value;
     const most = (isHot ? handwork.outOfColdHot : handwork.outOfCold).value;
-    if (minutes <= convertNumber(most, 'h', 'min')) return null;
+    if (standsAbout(this.pen.formulation) <= convertNumber(most, 'h', 'min')) return null;
     const hours = this.pen.quantity(most, 'time');
     return `This takes over ${hours}: make it in turns, or chill each load. Until the grains are in, milk stays out of the cold for ${hours} at most.`;
   }

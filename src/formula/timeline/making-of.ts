@@ -99,6 +99,14 @@ function makeOf(formulation: Formulation): number {
   );
 }
 
+/** For how long milk stands about while it is made, in minutes: from the first load until the last jar is filled. */
+export function standsAbout(formulation: Formulation): number {
+  const isPoured = formulation.choices.source.form === 'liquid';
+  const loads = Math.ceil(numberAt(formulation, 'blenderLoads') ?? 1);
+  const milk = isPoured ? handwork.pour.value : loads * handwork.load.value;
+  return workOn(milk, handwork.jar.value, numberAt(formulation, 'vesselCount'));
+}
+
 /** So many minutes once and so many for each jar or bottle, of which there is at least one, in whole steps. */
 function workOn(once: number, each: number, count: number | null): number {
   const { value: step } = handwork.step;
