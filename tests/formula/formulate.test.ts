@@ -8,7 +8,7 @@ import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typ
 import { agrees, codesAt, numberIn, problemAt } from '../results';
 
 // Thousands of recipes take longer than one example does.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 180_000 });
 
 const anything = fc.oneof(
   { weight: 3, arbitrary: anyRecipe },

@@ -63,7 +63,7 @@ function run(recipes: fc.Arbitrary<Recipe>, numRuns: number) {
   return tally;
 }
 
-describe('the engine', { timeout: 120_000 }, () => {
+describe('the engine', { timeout: 300_000 }, () => {
   test.each([
     ['any', anyRecipe, counts.any],
     ['sensible', sensibleRecipe, counts.sensible],

@@ -9,7 +9,7 @@ import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typ
 import { agrees } from '../results';
 
 // Thousands of recipes take longer than one example does.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 180_000 });
 
 const anything = fc.oneof(anyRecipe, sensibleRecipe, measuredRecipe);
 

@@ -233,7 +233,7 @@ function report(what: string, count: number): void {
   refused = 0;
 }
 
-describe('hostile', { timeout: 60_000 }, () => {
+describe('hostile', { timeout: 180_000 }, () => {
   test(`files, ${files} of them`, () => {
     fc.assert(fc.property(anyFile, openHostileFile), { numRuns: files });
     expectHarmless();
