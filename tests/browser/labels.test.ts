@@ -113,7 +113,7 @@ describeInBrowser('labels on paper', () => {
     await page().evaluate(() => dispatchEvent(new Event('afterprint')));
     await expect.poll(() => page().locator('.label-sheet').count()).toBe(0);
     await page().emulateMedia({ media: 'print' });
-    expect(await page().getByRole('region', { name: 'Steps for Saturday almond' }).isVisible()).toBe(true);
+    await expect.poll(() => page().getByRole('article', { name: 'Card of Saturday almond' }).isVisible()).toBe(true);
     expect(await page().locator('.jar-label').first().isVisible()).toBe(false);
   });
 
