@@ -1,6 +1,7 @@
 import { type Allergen, type AllergenId, allergens } from '../reference/allergens';
 import { judgement, type Origin } from '../reference/origins';
 import type { Formulation } from './formulate';
+import { lowerFirst } from './lower-first';
 import { describeOrigin } from './origin-words';
 
 export interface BatchAllergen {
@@ -66,8 +67,4 @@ function joinOrigins([first, ...others]: readonly Origin[]): Origin {
 
 function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -3,6 +3,7 @@ import { writeUS } from '../measure/write-quantity';
 import { bottles } from '../reference/bottles';
 import type { Formulation } from './formulate';
 import { labelOf } from './labels';
+import { lowerFirst } from './lower-first';
 import { fermentableOf } from './models/blend';
 import { fillAtPressure, gasFromSugar } from './models/fizz';
 import type { NumericRowId } from './order';
@@ -100,10 +101,6 @@ function ratesOf({ recipe }: Formulation): readonly NumericRowId[] {
 /** Both at once, where neither is enough. */
 function withNothingAdded({ label, changes }: WayOut): WayOut {
   return { label: `Add nothing to the bottle, and ${lowerFirst(label)}`, changes: [nothingAdded, ...changes] };
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 /** The same sugar with more room over it: closed form, offered up to half of the bottle. */

@@ -2,6 +2,7 @@ import { type Allergen, type AllergenId, allergens } from '../reference/allergen
 import { alcoholLine } from '../reference/fermenting';
 import { allergensOf, findCaution } from './cautions';
 import type { Formulation } from './formulate';
+import { lowerFirst } from './lower-first';
 import { fateAfterBottle, fateOfFirst } from './sugar-fate';
 import type { Kitchen } from './write-row';
 
@@ -50,7 +51,7 @@ export function labelOfBatch(
   const keep = findCaution('keepCold', formulation);
   const lines: readonly (LabelLine | null)[] = [
     { id: 'name', text: name },
-    { id: 'what', text: `Plant-milk kefir of ${source.plural}, made with ${lowerFirst(grain.name)}.` },
+    { id: 'what', text: `Plant-milk kefir of ${source.plural}, made with ${nameWithin(grain.name)}.` },
     { id: 'made', text: `Made ${days.made ?? blank}` },
     { id: 'tasteBy', text: writeLast(days) },
     { id: 'allergens', text: writeAllergens(formulation) },
@@ -108,7 +109,7 @@ function writeAllergens(formulation: Formulation): string {
 
 function writeAllergen(id: AllergenId): string {
   const { name, us, eu }: Allergen = allergens[id];
-  const contains = `Contains ${lowerFirst(name)}: ${listsOf(id)}`;
+  const contains = `Contains ${nameWithin(name)}: ${listsOf(id)}`;
   return us || eu ? `${contains}.` : `${contains}, yet some people react to it.`;
 }
 
@@ -119,6 +120,7 @@ function listsOf(id: AllergenId): string {
   return eu ? 'on the EU allergen list, not the US one' : 'on neither the US nor the EU allergen list';
 }
 
-function lowerFirst(text: string): string {
-  return text.startsWith('Brazil') ? text : text.charAt(0).toLowerCase() + text.slice(1);
+/** A name within a sentence; that of a place keeps its capital. */
+function nameWithin(text: string): string {
+  return text.startsWith('Brazil') ? text : lowerFirst(text);
 }

@@ -1,6 +1,5 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import { now } from '../batch/local-time';
 import { type Planned, planBatches } from '../batch/plan-batches';
 import { setQuiet } from '../batch/plan-edits';
 import type { Store } from '../batch/store';
@@ -13,6 +12,7 @@ import { TimelineOver } from './TimelineOver';
 import { TimelinePicture } from './TimelinePicture';
 import { isToCome, TimelinePlan } from './TimelinePlan';
 import { TimelineWhen } from './TimelineWhen';
+import { useMinutes } from './use-minutes';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
 interface Props {
@@ -22,8 +22,6 @@ interface Props {
 
 /** So many batches that are not planned stand open among those that are. */
 const mostOpen = 4;
-
-const minute = 60_000;
 
 /** When each batch is begun, tasted, strained and drunk: what is asked for, the drawing of it, and the same in words. */
 export function Timeline({ store, state }: Props) {
@@ -75,15 +73,6 @@ export function Timeline({ store, state }: Props) {
       {picture !== null && <ForAll plans={plans} store={store} print={paper.start} />}
     </section>
   );
-}
-
-/** Shows the plan anew each minute: what is past, what is late and where now is depends on it. */
-function useMinutes(): void {
-  const [, setAt] = useState(now);
-  useEffect(() => {
-    const timer = setInterval(() => setAt(now()), minute);
-    return () => clearInterval(timer);
-  }, []);
 }
 
 interface ForAllProps {

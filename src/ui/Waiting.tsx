@@ -1,6 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { Batch } from '../batch/document';
-import { now } from '../batch/local-time';
 import { hoursOf, looksOf, openCarton } from '../batch/log-edits';
 import { describeEntry, logSteps } from '../batch/log-words';
 import type { Store } from '../batch/store';
@@ -8,21 +6,16 @@ import { describeOrigin } from '../formula/origin-words';
 import { daysOffered, waitingOf } from '../formula/waiting';
 import { describeWaiting } from '../formula/waiting-words';
 import { cartonWaiting } from '../reference/carton-waiting';
+import { useMinutes } from './use-minutes';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
 }
 
-const minute = 60_000;
-
 /** How long there is waiting for this batch: days only for a heat-treated carton opened for it, up to a stop. */
 export function Waiting({ batch, store }: Props) {
-  const [at, setAt] = useState(now);
-  useEffect(() => {
-    const timer = setInterval(() => setAt(now()), minute);
-    return () => clearInterval(timer);
-  }, []);
+  const at = useMinutes();
   const { log, settings } = store.document.value;
   const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
   const waiting = waitingOf(store.formulationOf(batch), looks, batch.opened ?? null, hoursOf(at));
