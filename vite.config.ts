@@ -1,4 +1,4 @@
-import { defineConfig } from 'vite';
+import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   plugins: [
@@ -9,6 +9,7 @@ export default defineConfig({
       transformIndexHtml: (page) => page.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'"),
     },
   ],
+  test: { setupFiles: 'tests/seed.ts' },
   build: {
     // Every browser this is built for knows modulepreload by itself.
     modulePreload: { polyfill: false },
