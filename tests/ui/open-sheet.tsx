@@ -5,9 +5,9 @@ import type { Batch } from '../../src/batch/document';
 import { createStore, type Store } from '../../src/batch/store';
 import { labelOf } from '../../src/formula/labels';
 import type { RowId } from '../../src/formula/order';
-import { App } from '../../src/ui/App';
+import { App } from '../../src/ui/page/App';
 // Loaded before any test, so that a busy machine does not outrun the wait for it.
-import '../../src/ui/after-paint-parts';
+import '../../src/ui/page/after-paint-parts';
 
 /** The text of a part of the page as it is read: every run of spaces is one. */
 export function textOf(part: Element): string {

@@ -1,0 +1,23 @@
+import { drawJar } from '../../formula/drawing';
+import type { Formulation } from '../../formula/formulate';
+import { type Kitchen, writeRow } from '../../formula/write-row';
+import { describeJar } from './describe-jar';
+import { JarDrawing } from './JarDrawing';
+import { leading } from './leading';
+
+interface Props {
+  readonly formulation: Formulation;
+  readonly kitchen: Kitchen;
+}
+
+/** The jar of a batch as it is filled. */
+export function JarOf({ formulation, kitchen }: Props) {
+  const depth = writeRow(formulation, 'headspaceDepth', kitchen);
+  return (
+    <JarDrawing
+      drawing={drawJar(formulation)}
+      words={describeJar(formulation, kitchen)}
+      headspace={depth === null ? '' : leading(depth, kitchen.leads).first}
+    />
+  );
+}

@@ -1,0 +1,20 @@
+import type { Formulation } from '../../formula/formulate';
+import { type Kitchen, writeRow } from '../../formula/write-row';
+import { leading } from './leading';
+
+/** The drawing of a jar in words. */
+export function describeJar(formulation: Formulation, kitchen: Kitchen): string {
+  const { choices, rows } = formulation;
+  const depth = writeRow(formulation, 'headspaceDepth', kitchen);
+  const grains = writeRow(formulation, 'grainMass', kitchen);
+  const fill = writeRow(formulation, 'fillVolume', kitchen);
+  if (depth === null || fill === null || grains === null)
+    return 'No jar can be drawn yet: mend the marked cells first.';
+  const where = choices.grain.floats ? 'floating at the top' : 'lying at the bottom';
+  const count = rows.vesselCount.value === 1 ? 'One jar' : `One of ${rows.vesselCount.value} jars`;
+  const say = (written: typeof depth) => {
+    const { first, second } = leading(written, kitchen.leads);
+    return second === null ? first : `${first} (${second})`;
+  };
+  return `${count}: ${choices.jar.name}, filled with ${say(fill)} to ${say(depth)} below the rim, the grains ${where}.`;
+}

@@ -1,0 +1,32 @@
+import type { Batch } from '../../batch/document';
+import { now } from '../../batch/local-time';
+import type { Store } from '../../batch/store';
+import type { NumericRowId } from '../../formula/order';
+import type { TimelineEvent } from '../../formula/timeline/event';
+import { eventsOf } from '../../formula/timeline/events';
+import type { BatchPlan } from '../../formula/timeline/plan-batch';
+import { writeRow } from '../../formula/write-row';
+import { leading } from '../jar/leading';
+
+/** The plan of a batch as events in this cook's words: the unit that leads, the other in brackets. */
+export function eventsFor(
+  batch: Batch,
+  plan: BatchPlan,
+  store: Pick<Store, 'formulationOf' | 'settings'>,
+): readonly TimelineEvent[] {
+  const settings = store.settings.value;
+  const formulation = store.formulationOf(batch);
+  const write = (id: NumericRowId): string => {
+    const written = writeRow(formulation, id, settings);
+    if (written === null) return '';
+    const { first, second } = leading(written, settings.leads);
+    return second === null ? first : `${first} (${second})`;
+  };
+  return eventsOf(plan, formulation, write, settings);
+}
+
+/** Whether any of a plan is still to come: a calendar has no use for what is past. */
+export function isAhead(events: readonly TimelineEvent[]): boolean {
+  const present = now();
+  return events.some(({ at }) => at >= present);
+}

@@ -1,0 +1,160 @@
+import { useState } from 'preact/hooks';
+import { forgetOwnFood, keepOwnFood } from '../../batch/larder';
+import type { Store } from '../../batch/store';
+import { cupWeights, type FoodEntry, listFoods, ownKey } from '../../formula/look-up';
+import { describeOrigin } from '../../formula/origin-words';
+import { writeValue } from '../../formula/write-row';
+import { lookUpAmount } from '../../interchange/look-up-amount';
+import { readOwnFood } from '../../interchange/own-food';
+import { writeMetric } from '../../measure/write-quantity';
+import { leading } from '../jar/leading';
+import { MayEdit } from '../page/MayEdit';
+
+interface Props {
+  readonly store: Store;
+}
+
+/** Any food's cup: an amount of it one way, read the other way, with the range to expect and where it is from. */
+export function LookUp({ store }: Props) {
+  const settings = store.settings.value;
+  const { ownFoods = [] } = store.document.value;
+  const foods = listFoods(ownFoods).filter(({ key }) => cupWeights(key, ownFoods).length > 0);
+  const [picked, setPicked] = useState<string>(almonds);
+  const [form, setForm] = useState('');
+  // A food of one's own may have been forgotten, or undone, since it was picked.
+  const food = foods.some(({ key }) => key === picked) ? picked : almonds;
+  const setFood = (key: string) => {
+    setPicked(key);
+    setForm('');
+  };
+  const [text, setText] = useState('1 cup');
+  const forms = [
+    ...new Set(cupWeights(food, ownFoods).flatMap((weight) => (weight.form === null ? [] : [weight.form]))),
+  ];
+  const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
+  const found = lookUpAmount(text, food, form === '' ? null : form, habits);
+  const say = (amount: number, kind: 'mass' | 'volume') => {
+    const { first, second } = leading(writeValue(amount, kind, null, settings), settings.leads);
+    return second === null ? first : `${first} (${second})`;
+  };
+  return (
+    <section class="panel" aria-label="Cups to grams, any food">
+      <h2>Cups to grams, any food</h2>
+      <div class="stock">
+        <label>
+          Food
+          <select value={food} onChange={(event) => setFood(event.currentTarget.value)}>
+            {byName(foods).map(({ key, name }) => (
+              <option key={key} value={key}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        {forms.length > 1 && (
+          <label>
+            Cut or packing
+            <select value={form} onChange={(event) => setForm(event.currentTarget.value)}>
+              <option value="">the usual</option>
+              {forms.map((one) => (
+                <option key={one} value={one}>
+                  {one}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        <label>
+          Amount
+          <input value={text} autocomplete="off" onInput={(event) => setText(event.currentTarget.value)} />
+        </label>
+      </div>
+      {found.ok ? (
+        <p role="status">
+          {say(found.typed.amount, found.typed.kind)} is{' '}
+          <b>{say(found.other.spread.likely, found.typed.kind === 'mass' ? 'volume' : 'mass')}</b>, by another cook’s
+          hand {say(found.other.spread.low, found.typed.kind === 'mass' ? 'volume' : 'mass')} to{' '}
+          {say(found.other.spread.high, found.typed.kind === 'mass' ? 'volume' : 'mass')}.
+          <span class="origin">
+            By “{found.other.by.measure}”, {writeMetric(found.other.by.grams, 'mass', settings.decimalComma)}.{' '}
+            {describeOrigin(found.other.by.origin)}
+          </span>
+        </p>
+      ) : (
+        <p class="problem refusal" role="alert">
+          <span>{found.why}</span>
+        </p>
+      )}
+      <MayEdit store={store}>
+        <OwnFoods store={store} onKept={(name) => setFood(ownKey(name))} />
+      </MayEdit>
+    </section>
+  );
+}
+
+const almonds = '12061';
+
+function byName(foods: readonly FoodEntry[]): readonly FoodEntry[] {
+  return [...foods].sort((a, b) => a.name.localeCompare(b.name));
+}
+
+/** Weigh a cup once: it is remembered as yours. */
+function OwnFoods({ store, onKept }: Props & { onKept: (name: string) => void }) {
+  const [name, setName] = useState('');
+  const [measure, setMeasure] = useState('1 cup');
+  const [weight, setWeight] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
+  const { ownFoods = [] } = store.document.value;
+  const keep = (event: Event) => {
+    event.preventDefault();
+    const read = readOwnFood(name, measure, weight, store.settings.value);
+    setProblem(read.ok ? null : read.why);
+    if (!read.ok) return;
+    store.takeEdit(keepOwnFood(store.document.value, read.food), `Keep the weight of ${read.food.name}`);
+    onKept(read.food.name);
+    setName('');
+    setWeight('');
+  };
+  return (
+    <details class="settings">
+      <summary>Weigh a cup once and keep it</summary>
+      <form class="stock" onSubmit={keep}>
+        <label>
+          Name of the food
+          <input value={name} autocomplete="off" onInput={(event) => setName(event.currentTarget.value)} />
+        </label>
+        <label>
+          Measure filled
+          <input value={measure} autocomplete="off" onInput={(event) => setMeasure(event.currentTarget.value)} />
+        </label>
+        <label>
+          It weighs
+          <input value={weight} autocomplete="off" onInput={(event) => setWeight(event.currentTarget.value)} />
+        </label>
+        <button type="submit" class="button">
+          Keep
+        </button>
+      </form>
+      {problem !== null && (
+        <p class="problem refusal" role="alert">
+          <span>{problem}</span>
+        </p>
+      )}
+      <ul>
+        {ownFoods.map((food) => (
+          <li key={food.name}>
+            <bdi>{food.name}</bdi>{' '}
+            <button
+              type="button"
+              class="follow"
+              aria-label={`Forget ${food.name}`}
+              onClick={() => store.takeEdit(forgetOwnFood(store.document.value, food.name), `Forget ${food.name}`)}
+            >
+              Forget
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

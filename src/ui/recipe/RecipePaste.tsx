@@ -1,0 +1,86 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { addPlanned } from '../../batch/add-planned';
+import type { Store } from '../../batch/store';
+import { isFoodKey, listFoods } from '../../formula/look-up';
+import { planFromRecipe } from '../../interchange/recipe-batch';
+import { chooseFood, type RecipeText, readRecipe } from '../../interchange/recipe-text';
+import { weighIngredients } from '../../interchange/recipe-weigh';
+import type { SheetState } from '../sheet/sheet-state';
+import { RecipeLines } from './RecipeLines';
+import { RecipePlan } from './RecipePlan';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+}
+
+// Browsers take many seconds to put thousands of lines into a text box by themselves; set at once, they take none.
+const longPaste = 20_000;
+
+/** A pasted recipe: read line by line, open to correction, and shown as a batch before one is made of it. */
+export function RecipePaste({ store, state }: Props) {
+  const [text, setText] = useState('');
+  const [read, setRead] = useState<RecipeText | null>(null);
+  const [readings, setReadings] = useState(0);
+  const settings = store.settings.value;
+  const { ownFoods = [], yours } = store.document.value;
+  const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
+  const result = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (readings > 0) result.current?.focus();
+  }, [readings]);
+  const readIt = () => {
+    setRead(readRecipe(text, habits));
+    setReadings(readings + 1);
+  };
+  const make = (planned: Parameters<typeof addPlanned>[1]) => {
+    const next = addPlanned(store.document.value, planned, state.spot.value.batch);
+    const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
+    store.takeEdit(next, `Make a batch of ${planned.name}`);
+    if (added === undefined) return;
+    // To the new batch, a long way up, or the page would look as if nothing had happened.
+    state.goTo({ line: 'source', batch: added.id });
+    state.notice.value = `“${planned.name}” is added, from a recipe.`;
+  };
+  return (
+    <section class="panel" aria-label="Paste a recipe">
+      <h2>Paste a recipe</h2>
+      <p>Paste ingredient lines as they are written, in cups or grams. Nothing is changed before you have seen it.</p>
+      <textarea
+        class="recipe-box"
+        aria-label="Recipe text"
+        rows={8}
+        value={text}
+        placeholder={'1 ¼ cups almonds\n3 ¼ cups water\n1 tbsp sugar\n2 tbsp water kefir grains'}
+        onInput={(event) => setText(event.currentTarget.value)}
+        onPaste={(event) => {
+          const pasted = event.clipboardData?.getData('text/plain') ?? '';
+          if (pasted.length < longPaste) return;
+          const { currentTarget: box } = event;
+          event.preventDefault();
+          box.setRangeText(pasted, box.selectionStart, box.selectionEnd, 'end');
+          setText(box.value);
+        }}
+      />
+      <p>
+        <button type="button" class="button" onClick={readIt}>
+          Read it
+        </button>
+      </p>
+      {read !== null && (
+        <div class="recipe-result" ref={result} tabIndex={-1}>
+          <RecipeLines
+            read={read}
+            weighed={weighIngredients(read, habits)}
+            foods={listFoods(ownFoods)}
+            kitchen={settings}
+            onFood={(line, at, key) => {
+              if (isFoodKey(key, ownFoods)) setRead(chooseFood(read, line, at, key, habits));
+            }}
+          />
+          <RecipePlan key={readings} plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
+        </div>
+      )}
+    </section>
+  );
+}

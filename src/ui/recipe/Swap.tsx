@@ -1,0 +1,127 @@
+import { useState } from 'preact/hooks';
+import type { Batch } from '../../batch/document';
+import { setPrice } from '../../batch/larder';
+import { stepNames } from '../../batch/step-names';
+import type { Store } from '../../batch/store';
+import { swapSweetener } from '../../batch/swap-sweetener';
+import { blendMass, type Swap as Swapped, swapsFor } from '../../formula/swap';
+import { readPrice, writeGrams } from '../../interchange/typed-texts';
+import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
+import { SwapTable } from './SwapTable';
+
+interface Props {
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+/** The sweetener of a batch swapped at equal fermentable sugar, or blended with another. */
+export function Swap({ batch, store }: Props) {
+  const settings = store.settings.value;
+  const { prices = {} } = store.document.value;
+  const swaps = swapsFor(store.formulationOf(batch), prices);
+  const use = ({ id, name, mass }: Swapped) => {
+    if (mass === null) return;
+    const text = writeGrams(mass.value, settings.decimalComma);
+    store.takeEdit(
+      swapSweetener(store.document.value, batch.id, [{ id, share: 1 }], text),
+      `Swap the sweetener for ${name}`,
+    );
+  };
+  return (
+    <section class="panel" aria-label={`Swap the sweetener of ${batch.name}`}>
+      <h2>Swap the sweetener</h2>
+      {swaps === null ? (
+        <p>This batch adds no fermentable sugar, so there is nothing to swap.</p>
+      ) : (
+        <>
+          <p>
+            Every line holds the same fermentable sugar as what <bdi>{batch.name}</bdi> uses now.
+          </p>
+          <Blend batch={batch} store={store} />
+          <SwapTable
+            swaps={swaps}
+            used={new Set(batch.sweetener.map(({ id }) => id))}
+            kitchen={settings}
+            prices={prices}
+            onUse={use}
+            onPrice={(id, text) => savePrice(store, id, text)}
+          />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** Keeps a price as typed, and forgets it where the text is blank; false where it can’t be read and nothing is done. */
+export function savePrice(store: Store, id: SweetenerId, text: string): boolean {
+  const price = readPrice(text, store.settings.value.decimalComma);
+  if (price === null && text.trim() !== '') return false;
+  store.takeEdit(setPrice(store.document.value, id, price), `Price ${sweeteners[id].name}`);
+  return true;
+}
+
+/** Two sweeteners by share of the mass. */
+function Blend({ batch, store }: Props) {
+  const [picked, setPicked] = useState<SweetenerId>('honey');
+  const [share, setShare] = useState('50');
+  const first = batch.sweetener[0]?.id;
+  const parts = shares.find(({ value }) => value === share);
+  const others = usable.filter((id) => id !== first);
+  const other = others.find((id) => id === picked) ?? others[0];
+  if (first === undefined || parts === undefined || other === undefined) return null;
+  const blend = () => {
+    const blended = [
+      { id: first, share: parts.first },
+      { id: other, share: parts.second },
+    ];
+    const mass = blendMass(blended, store.formulationOf(batch));
+    if (mass === null) return;
+    const text = writeGrams(mass, store.settings.value.decimalComma);
+    store.takeEdit(swapSweetener(store.document.value, batch.id, blended, text), stepNames.blendSweeteners(blended));
+  };
+  return (
+    <p class="correct">
+      <label>
+        Blend {sweeteners[first].name.toLowerCase()} with{' '}
+        <select value={other} onChange={(event) => setPicked(idOf(event.currentTarget.value))}>
+          {others.map((id) => (
+            <option key={id} value={id}>
+              {sweeteners[id].name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span class="unseen">Share of it</span>
+        <select value={share} onChange={(event) => setShare(event.currentTarget.value)}>
+          {shares.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="button" class="button" onClick={blend}>
+        Blend
+      </button>
+    </p>
+  );
+}
+
+const shares = [
+  { value: '25', label: 'a quarter', first: 0.75, second: 0.25 },
+  { value: '50', label: 'half', first: 0.5, second: 0.5 },
+  { value: '75', label: 'three quarters', first: 0.25, second: 0.75 },
+] as const;
+
+function isSweetener(id: string): id is SweetenerId {
+  return Object.hasOwn(sweeteners, id);
+}
+
+const usable = Object.keys(sweeteners)
+  .filter(isSweetener)
+  .filter((id) => sweeteners[id].refused === undefined && id !== 'none');
+
+function idOf(value: string): SweetenerId {
+  return isSweetener(value) ? value : 'honey';
+}

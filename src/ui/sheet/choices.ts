@@ -1,0 +1,56 @@
+import type { ChoiceRowId } from '../../formula/order';
+import { grains } from '../../reference/grains';
+import { jars } from '../../reference/jars';
+import { sources } from '../../reference/sources';
+import { sweeteners } from '../../reference/sweeteners';
+
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+export interface OptionGroup {
+  readonly label: string;
+  readonly options: readonly Option[];
+}
+
+function named(table: Readonly<Record<string, { readonly name: string }>>): readonly Option[] {
+  return Object.entries(table).map(([value, { name }]) => ({ value, label: name }));
+}
+
+const families = [
+  { label: 'Nuts', of: ['nut'] },
+  { label: 'Legumes', of: ['legume'] },
+  { label: 'Seeds', of: ['seed'] },
+  { label: 'Coconut', of: ['coconut'] },
+  { label: 'Ready made', of: ['carton'] },
+] as const;
+
+function bySource(): readonly OptionGroup[] {
+  return families.map(({ label, of }) => ({
+    label,
+    options: Object.entries(sources)
+      .filter(([, { family }]) => of.some((one) => one === family))
+      .map(([value, { name }]) => ({ value, label: name })),
+  }));
+}
+
+function bySweetener(): readonly OptionGroup[] {
+  const all = Object.entries(sweeteners);
+  const pick = (refused: boolean): readonly Option[] =>
+    all
+      .filter(([, entry]) => (entry.refused !== undefined) === refused)
+      .map(([value, { name }]) => ({ value, label: name }));
+  return [
+    { label: 'The grains can ferment', options: pick(false) },
+    { label: 'Nothing for the grains', options: pick(true) },
+  ];
+}
+
+/** The menu of each choice row, in groups. */
+export const menus: Readonly<Record<ChoiceRowId, readonly OptionGroup[]>> = {
+  vessel: [{ label: 'Jars', options: named(jars) }],
+  source: bySource(),
+  sweetener: bySweetener(),
+  grains: [{ label: 'Grains', options: named(grains) }],
+};

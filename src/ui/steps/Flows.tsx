@@ -1,0 +1,54 @@
+import { type Flow, flowsOf } from '../../formula/flows';
+import type { Formulation } from '../../formula/formulate';
+import { type Kitchen, writeValue } from '../../formula/write-row';
+import { leading } from '../jar/leading';
+import { Whose } from '../page/Whose';
+
+interface Props {
+  readonly formulation: Formulation;
+  readonly kitchen: Kitchen;
+  readonly name: string;
+}
+
+/** Where the mass goes: what goes in over what comes out, to scale, and the same as a list. */
+export function Flows({ formulation, kitchen, name }: Props) {
+  const flows = flowsOf(formulation);
+  return (
+    <section class="flows" aria-label={`Where the mass goes in ${name}`}>
+      <h2>
+        Where the mass goes
+        <Whose />
+      </h2>
+      {flows === null ? (
+        <p>Nothing to draw yet: mend the marked cells first.</p>
+      ) : (
+        <>
+          <Side title="Goes in" flows={flows.into} kitchen={kitchen} />
+          <Side title="Comes out" flows={flows.out} kitchen={kitchen} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function Side({ title, flows, kitchen }: { title: string; flows: readonly Flow[]; kitchen: Kitchen }) {
+  return (
+    <>
+      <h3>{title}</h3>
+      <div class="stream" aria-hidden="true">
+        {flows.map(({ id, share }) => (
+          <span key={id} class={`part ${id}`} style={{ flexGrow: share }} />
+        ))}
+      </div>
+      <ul>
+        {flows.map(({ id, label, mass, share }) => (
+          <li key={id}>
+            <span class={`swatch ${id}`} aria-hidden="true" />
+            {label}: <b>{leading(writeValue(mass, 'mass', null, kitchen), kitchen.leads).first}</b>,{' '}
+            {new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 1 }).format(share)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+import { useState } from 'preact/hooks';
+import type { Batch } from '../../batch/document';
+import { readHeat } from '../../batch/read-heat';
+import type { Store } from '../../batch/store';
+
+interface Props {
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+/** The optional heat step: what is heated, to what, for how long, as the cook says; none is claimed safe. */
+export function Heat({ batch, store }: Props) {
+  const { heat } = batch;
+  const [what, setWhat] = useState<'source' | 'milk'>(heat?.what ?? 'milk');
+  const [temperature, setTemperature] = useState('');
+  const [minutes, setMinutes] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
+  if (heat !== null) {
+    return (
+      <p class="correct">
+        <button type="button" class="button" onClick={() => store.setHeat(batch.id, null)}>
+          Leave out the heat step
+        </button>
+      </p>
+    );
+  }
+  const add = (event: Event) => {
+    event.preventDefault();
+    const read = readHeat(what, temperature, minutes, store.settings.value);
+    if (read.ok) store.setHeat(batch.id, read.heat);
+    setProblem(read.ok ? null : read.why);
+  };
+  return (
+    <details class="settings">
+      <summary>Add a heat step</summary>
+      <form class="correct" onSubmit={add}>
+        <label>
+          Heat{' '}
+          <select
+            value={what}
+            onChange={(event) => setWhat(event.currentTarget.value === 'source' ? 'source' : 'milk')}
+          >
+            <option value="milk">the milk, after straining</option>
+            <option value="source">the source, before blending</option>
+          </select>
+        </label>
+        <label>
+          to{' '}
+          <input
+            aria-label="Temperature of the heat step"
+            value={temperature}
+            autocomplete="off"
+            onInput={(event) => setTemperature(event.currentTarget.value)}
+          />
+        </label>
+        <label>
+          for{' '}
+          <input
+            aria-label="Time of the heat step"
+            value={minutes}
+            autocomplete="off"
+            onInput={(event) => setMinutes(event.currentTarget.value)}
+          />
+        </label>
+        <button type="submit" class="button">
+          Add
+        </button>
+        {problem !== null && (
+          <p class="problem refusal" role="alert">
+            <span>{problem}</span>
+          </p>
+        )}
+      </form>
+    </details>
+  );
+}

@@ -1,0 +1,82 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { readCoefficient } from '../../batch/read-coefficient';
+import type { Store } from '../../batch/store';
+import type { CoefficientId } from '../../formula/coefficients';
+import type { Coefficient } from '../../reference/origins';
+
+interface Props {
+  readonly id: CoefficientId;
+  readonly at: string;
+  readonly label: string;
+  readonly coefficient: Coefficient;
+  readonly store: Store;
+}
+
+/** Puts a figure of the cook's own in place of a table's, and gives it back. */
+export function Correct({ id, at, label, coefficient, store }: Props) {
+  const [text, setText] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const yours = coefficient.origin.kind === 'yours';
+  const field = useRef<HTMLInputElement>(null);
+  const open = text !== null;
+  useEffect(() => {
+    if (open) field.current?.focus();
+  }, [open]);
+
+  const leave = () => {
+    setProblem(null);
+    setText(null);
+  };
+  const keep = (event: Event) => {
+    event.preventDefault();
+    const read = readCoefficient(id, text ?? '', coefficient.unit, store.settings.value.decimalComma);
+    if (!read.ok) {
+      setProblem(read.why);
+      return;
+    }
+    leave();
+    store.correct(at, read.value);
+  };
+
+  if (text === null) {
+    return (
+      <span class="correct">
+        <button type="button" class="follow" aria-label={`Use my own: ${label}`} onClick={() => setText('')}>
+          Use my own
+        </button>
+        {yours && (
+          <button type="button" class="follow" aria-label={`Give back: ${label}`} onClick={() => store.giveBack(at)}>
+            Give it back
+          </button>
+        )}
+      </span>
+    );
+  }
+  return (
+    <form class="correct" onSubmit={keep}>
+      <label>
+        <span class="unseen">{label}</span>
+        <input
+          ref={field}
+          value={text}
+          autocomplete="off"
+          inputMode="decimal"
+          aria-invalid={problem !== null}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <span>{coefficient.unit}</span>
+      <button type="submit" class="button">
+        Keep
+      </button>
+      <button type="button" class="follow" onClick={leave}>
+        Leave it
+      </button>
+      {problem !== null && (
+        <p class="problem refusal" role="alert">
+          <span>{problem}</span>
+        </p>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,74 @@
+import { useState } from 'preact/hooks';
+import { cellProblem } from '../../batch/cell-problem';
+import type { Batch } from '../../batch/document';
+import type { Store } from '../../batch/store';
+import { findMeasured } from '../../formula/keep-measured';
+import { labelOf } from '../../formula/labels';
+import type { MeasuredRowId } from '../../formula/order';
+import { writeNumeric } from '../../formula/write-row';
+import { writeTrimmed } from '../../measure/write-quantity';
+import { leading } from '../jar/leading';
+
+interface Props {
+  readonly id: MeasuredRowId;
+  readonly batch: Batch;
+  readonly store: Store;
+}
+
+const places = 3;
+
+/** The second entry of a row: what the scale, the jug or the strip said. It never resizes the batch. */
+export function Measuring({ id, batch, store }: Props) {
+  const kitchen = store.settings.value;
+  const cell = batch.measured[id] ?? null;
+  const [text, setText] = useState(cell?.text ?? '');
+  const problem = cell === null ? null : cellProblem(id, cell, kitchen);
+  const formulation = store.formulationOf(batch);
+  const { planned } = formulation.rows[id];
+  const found = findMeasured(id, formulation);
+  const keep = (event: Event) => {
+    event.preventDefault();
+    store.measureCell(batch.id, id, text);
+  };
+  return (
+    <form class="correct" onSubmit={keep}>
+      <label>
+        Measured: what it really was{' '}
+        <input
+          aria-label={`Measured: ${labelOf(id)}`}
+          value={text}
+          autocomplete="off"
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <button type="submit" class="button">
+        Measured
+      </button>
+      {cell !== null && (
+        <button
+          type="button"
+          class="follow"
+          onClick={() => {
+            setText('');
+            store.clearMeasured(batch.id, id);
+          }}
+        >
+          Forget the measurement
+        </button>
+      )}
+      {planned !== null && (
+        <p>Planned: {leading(writeNumeric(formulation, id, planned, kitchen), kitchen.leads).first}</p>
+      )}
+      {found !== null && (
+        <button type="button" class="button" onClick={() => store.keepMeasured(found.key, found.value)}>
+          Keep as yours: {found.label} {writeTrimmed(found.value, places, kitchen.decimalComma)}
+        </button>
+      )}
+      {problem !== null && (
+        <p class="problem refusal" role="alert">
+          <span>{problem}</span>
+        </p>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,140 @@
+import type { Store } from '../../batch/store';
+import { cautionsAt } from '../../formula/cautions';
+import { isRow } from '../../formula/evaluate';
+import { describeAbsence, labelOf } from '../../formula/labels';
+import type { ChoiceRowId, NumericRowId, RowId } from '../../formula/order';
+import { isMeasuredRow } from '../../formula/order';
+import { numericRows } from '../../formula/sheet';
+import { writeRow } from '../../formula/write-row';
+import { leading } from '../jar/leading';
+import type { SheetState } from '../sheet/sheet-state';
+import { AboutChoice } from './AboutChoice';
+import { CautionList } from './CautionList';
+import { Arithmetic, Inputs } from './Inputs';
+import { Measuring } from './Measuring';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+}
+
+/** How the selected number came about: in words, as a formula, with the numbers put in and where each is from. */
+export function Working({ store, state }: Props) {
+  const { line, batch: batchId } = state.spot.value;
+  const batch = store.document.value.batches.find(({ id }) => id === batchId);
+  if (batch === undefined || !isRowId(line)) {
+    return (
+      <section class="working" aria-label="Working">
+        <p>Select a row to see how its number comes about.</p>
+      </section>
+    );
+  }
+  const formulation = store.formulationOf(batch);
+  const cautions = cautionsAt(line, formulation);
+  return (
+    <section class="working" aria-label={`Working of ${labelOf(line)}`}>
+      <h3>
+        {labelOf(line)}
+        {store.document.value.batches.length > 1 && (
+          <small>
+            {' · '}
+            <bdi>{batch.name}</bdi>
+          </small>
+        )}
+      </h3>
+      {isRow(line) ? (
+        <NumberWorking id={line} store={store} state={state} />
+      ) : (
+        <AboutChoice id={choiceOf(line)} batch={batch} store={store} />
+      )}
+      {isRow(line) && isMeasuredRow(line) && (
+        <Measuring key={`${batch.id} ${line}`} id={line} batch={batch} store={store} />
+      )}
+      <CautionList cautions={cautions} />
+    </section>
+  );
+}
+
+function isRowId(line: string): line is RowId {
+  return !line.startsWith('section:');
+}
+
+function choiceOf(line: RowId): ChoiceRowId {
+  return line === 'source' || line === 'sweetener' || line === 'grains' ? line : 'vessel';
+}
+
+interface NumberProps extends Props {
+  readonly id: NumericRowId;
+}
+
+function NumberWorking({ id, store, state }: NumberProps) {
+  const batch = store.document.value.batches.find((one) => one.id === state.spot.value.batch);
+  if (batch === undefined) return null;
+  const formulation = store.formulationOf(batch);
+  const { working, absence } = formulation.rows[id];
+  const given = batch.given.find(({ row }) => row === id);
+  if (absence !== null) {
+    return (
+      <>
+        <p class="in-words">{describeAbsence(absence)}</p>
+        <TypeYourOwn id={id} store={store} state={state} />
+      </>
+    );
+  }
+  if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
+  return (
+    <>
+      <p class="in-words">{working.words}</p>
+      <TypeYourOwn id={id} store={store} state={state} />
+      {given !== undefined && (
+        <p>
+          Typed as <q>{given.text}</q>. <GiveBack id={id} store={store} batch={batch.id} />
+        </p>
+      )}
+      <Arithmetic working={working} store={store} />
+      {working.inputs.length > 0 && (
+        <>
+          <h4>What went in</h4>
+          <Inputs
+            working={working}
+            formulation={formulation}
+            store={store}
+            onFollow={(row) => state.goTo({ line: row, batch: batch.id })}
+          />
+        </>
+      )}
+    </>
+  );
+}
+
+/** Opens the cell, for those who don’t know that it can be typed into. */
+function TypeYourOwn({ id, store, state }: NumberProps) {
+  const { batch: batchId } = state.spot.value;
+  const batch = store.document.value.batches.find((one) => one.id === batchId);
+  const { typed } = numericRows[id];
+  if (batch === undefined || typed === 'never' || typed === 'measured') return null;
+  const kitchen = store.settings.value;
+  const open = () => {
+    const written = writeRow(store.formulationOf(batch), id, kitchen);
+    const text = batch.given.find(({ row }) => row === id)?.text;
+    state.editing.value = {
+      row: id,
+      batch: batchId,
+      text: text ?? (written === null ? '' : leading(written, kitchen.leads).first),
+      touched: false,
+    };
+  };
+  return (
+    <button type="button" class="button type-own" onClick={open}>
+      Type your own
+    </button>
+  );
+}
+
+function GiveBack({ id, store, batch }: { id: NumericRowId; store: Store; batch: string }) {
+  return (
+    <button type="button" class="follow" onClick={() => store.clearCell(batch, id)}>
+      Clear it and have it worked out
+    </button>
+  );
+}

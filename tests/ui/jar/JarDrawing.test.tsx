@@ -1,0 +1,48 @@
+// @vitest-environment happy-dom
+import { cleanup, render, screen } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { drawJar } from '../../../src/formula/drawing';
+import { formulate } from '../../../src/formula/formulate';
+import type { Recipe } from '../../../src/formula/recipe';
+import { JarDrawing } from '../../../src/ui/jar/JarDrawing';
+import { jarIds, recipeOf, typed } from '../../batches';
+import { openSheet, textOf } from '../open-sheet';
+
+afterEach(cleanup);
+
+function draw(changes: Partial<Recipe> = {}) {
+  const drawing = drawJar(formulate(recipeOf(changes)));
+  render(<JarDrawing drawing={drawing} words="A jar in words." headspace="5.0 cm" />);
+  return screen.getByRole('img', { name: 'A jar in words.' });
+}
+
+describe('a jar', () => {
+  test.each(jarIds)('%s is drawn with a text equivalent and no number that is none', (vessel) => {
+    const image = draw({ vessel });
+    expect(image.tagName.toLowerCase()).toBe('svg');
+    expect(image.outerHTML).not.toMatch(/NaN|Infinity|undefined/);
+    expect(textOf(image)).toBe('5.0 cm');
+  });
+
+  test('of a source without fat is drawn too', () => {
+    expect(draw({ source: 'coconutWater' }).outerHTML).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
+  test('that would run over is said in words in place of a drawing', () => {
+    const image = draw({ given: [typed('vesselCount', 1), typed('sourceMass', 900)] });
+    expect(image.tagName.toLowerCase()).not.toBe('svg');
+    expect(textOf(image)).toBe('A jar in words.');
+  });
+});
+
+test('on the page the drawing is named in words that follow the batch', async () => {
+  const { store } = await openSheet();
+  expect(screen.getByRole('img', { name: /^One jar: Quart, wide mouth, filled with 740\smL/ })).toBeDefined();
+  store.choose('b1', 'grains', 'milk');
+  expect(await screen.findByRole('img', { name: /the grains floating at the top/ })).toBeDefined();
+});
+
+test('on the page a jar that can’t be drawn says what to do', async () => {
+  await openSheet((store) => store.typeCell('b1', 'headspaceDepth', '60 cm'));
+  expect(screen.getByRole('img', { name: /No jar can be drawn yet: mend the marked cells first/ })).toBeDefined();
+});

@@ -1,0 +1,71 @@
+// @vitest-environment happy-dom
+import { cleanup, screen, within } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { openSheet, textOf } from '../open-sheet';
+
+afterEach(cleanup);
+
+const region = () => screen.findByRole('region', { name: 'On hand for Saturday almond' });
+const field = async (name: string) =>
+  within(await region()).getByRole<HTMLInputElement>('textbox', { name: `On hand: ${name}` });
+
+describe('what is on hand', () => {
+  test('is typed, kept as typed, and sizes nothing by itself', async () => {
+    const { user, batch, amountOf } = await openSheet();
+    const before = amountOf('milkVolume');
+    await user.type(await field('Almonds, whole'), '½ kg{Enter}');
+    expect(batch().onHand).toEqual({ source: { text: '½ kg', amount: 500, kind: 'mass' } });
+    expect((await field('Almonds, whole')).value).toBe('½ kg');
+    expect(amountOf('milkVolume')).toBe(before);
+  });
+
+  test('is kept when the field is left, as one step', async () => {
+    const { store, user, batch } = await openSheet();
+    await user.type(await field('Water kefir grains'), '60 g');
+    await user.tab();
+    expect(batch().onHand?.grains?.amount).toBe(60);
+    expect(store.undoName.value).toBe('Have 60 g of grains on hand');
+    store.undo();
+    expect(store.undoName.value).toBeNull();
+  });
+
+  test('is forgotten by an empty field', async () => {
+    const { user, batch } = await openSheet((store) => store.stockUp('b1', 'jars', '3'));
+    await user.clear(await field('Jars: Quart, wide mouth'));
+    await user.tab();
+    expect(batch().onHand).toEqual({});
+  });
+
+  test('that can’t be read is told beside its field, and limits nothing', async () => {
+    const { user } = await openSheet();
+    await user.type(await field('Almonds, whole'), 'a bag{Enter}');
+    expect(textOf(within(await region()).getByRole('alert')).length).toBeGreaterThan(10);
+    expect(within(await region()).queryByRole('button', { name: 'Make this batch' })).toBeNull();
+  });
+});
+
+describe('the largest batch', () => {
+  test('names what limits it, and what all else would be enough for', async () => {
+    const { store } = await openSheet();
+    store.stockUp('b1', 'source', '5 kg');
+    store.stockUp('b1', 'grains', '30 g');
+    const said = textOf(await within(await region()).findByRole('status'));
+    expect(said).toContain('limited by the water kefir grains');
+    expect(said).toMatch(/Water kefir grains: enough for .* mL.*Almonds, whole: enough for .* L/);
+  });
+
+  test('is made at a press, as one step, and takes what there is', async () => {
+    const { store, user, batch, amountOf } = await openSheet((made) => {
+      made.typeCell('b1', 'sourceMass', '90 g');
+      made.stockUp('b1', 'source', '5 kg');
+      made.stockUp('b1', 'grains', '30 g');
+    });
+    const before = batch();
+    await user.click(within(await region()).getByRole('button', { name: 'Make this batch' }));
+    expect(batch().given).toEqual([{ row: 'grainMass', text: '30 g', amount: 30, kind: 'mass', use: 'onHand' }]);
+    expect(amountOf('grainMass')).toBe(30);
+    expect(store.undoName.value).toBe('Make the largest batch from 30 g');
+    store.undo();
+    expect(batch()).toEqual(before);
+  });
+});

@@ -1,0 +1,161 @@
+// @vitest-environment happy-dom
+import { cleanup, render, screen, within } from '@testing-library/preact';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { demo } from '../../../src/batch/demo';
+import { setWhen } from '../../../src/batch/plan-edits';
+import { createStore, type Store } from '../../../src/batch/store';
+import { PrintCard } from '../../../src/ui/paper/PrintCard';
+import { PrintCards, PrintTools } from '../../../src/ui/paper/PrintCards';
+import { createSheetState } from '../../../src/ui/sheet/sheet-state';
+import { sourceIds } from '../../batches';
+import { textOf } from '../open-sheet';
+
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['Date'], now: new Date('2026-11-25T10:00:00Z') });
+});
+
+afterEach(() => {
+  cleanup();
+  vi.useRealTimers();
+});
+
+function openCard(edit: (store: Store) => void = () => {}) {
+  const store = createStore(demo);
+  edit(store);
+  const [batch] = store.document.value.batches;
+  if (batch === undefined) throw new Error('the sheet has no batch');
+  render(<PrintCard batch={batch} store={store} />);
+  return screen.getByRole('article', { name: `Card of ${batch.name}` });
+}
+
+/** Each day on the card under what it is the day of; blank where there is a line to write on. */
+function daysOn(card: HTMLElement) {
+  const parts = [...card.querySelectorAll('dl > div')];
+  return Object.fromEntries(parts.map((part) => [...part.children].map(textOf)));
+}
+
+function rowOf(card: HTMLElement, label: string): string[] {
+  const row = within(card).getByRole('row', { name: new RegExp(`^${label}`) });
+  return [...row.children].map(textOf);
+}
+
+const plan = (by: 'start' | 'drink', at: string) => (store: Store) =>
+  store.takeEdit(setWhen(store.document.peek(), 'b1', { by, at }), 'Plan');
+
+describe('a card', () => {
+  test('has lines to write its days on where nothing is planned', () => {
+    const days = daysOn(openCard());
+    expect(Object.keys(days)).toEqual(['Start', 'Made, grains out', 'First glass', 'Taste by', 'Use up by']);
+    expect(new Set(Object.values(days))).toEqual(new Set(['']));
+  });
+
+  test('has the days of its plan, counted from the day the grains come out', () => {
+    const days = daysOn(openCard(plan('drink', '2026-11-28T18:00')));
+    expect(days['First glass']).toMatch(/^28 Nov 2026, (18:00|06:00 pm)$/);
+    expect(days.Start).toMatch(/^26 Nov 2026, /);
+    expect(days['Made, grains out']).toBe('27 Nov 2026');
+    expect(days['Taste by']).toBe('3 Dec 2026');
+    expect(days['Use up by']).toBe('5 Dec 2026');
+  });
+
+  test('names no start and no day that a batch too cold to plan does not have', () => {
+    const days = daysOn(
+      openCard((store) => {
+        store.typeCell('b1', 'roomTemperature', '8 °C');
+        plan('drink', '2026-11-28T18:00')(store);
+      }),
+    );
+    expect(new Set(Object.values(days))).toEqual(new Set(['']));
+  });
+
+  test('says of several jars how much goes into each, and to which line each is filled', () => {
+    const card = openCard((store) => store.typeCell('b1', 'vesselCount', '3'));
+    expect(within(card).getAllByRole('row', { name: /^in each jar/ })).toHaveLength(4);
+    const shares = within(card)
+      .getAllByRole('row', { name: /^in each jar/ })
+      .map(textOf);
+    expect(shares[0]).toMatch(/^in each jar\s?694 mL/);
+    expect(within(card).getByText(/^Fill each of 3 jars to 5\.0/)).toBeTruthy();
+  });
+
+  test('of one jar repeats nothing for each', () => {
+    expect(within(openCard()).queryByRole('row', { name: /^in each jar/ })).toBeNull();
+  });
+
+  test('gives the fill line in centimetres in its drawing, also where US measure leads', () => {
+    const card = openCard((store) => store.changeSettings({ leads: 'us' }));
+    expect(textOf(card.querySelector('.jar text') ?? expect.fail('no measure'))).toBe('5.0 cm');
+  });
+
+  test('names what was chosen beside each section', () => {
+    const heads = within(openCard()).getAllByRole('rowheader').map(textOf);
+    for (const head of ['Jar: Quart, wide mouth', 'Milk: Almonds, whole', 'Culture: Water kefir grains'])
+      expect(heads).toContain(head);
+  });
+
+  test('waits, and says what to mend, each once and at its root', () => {
+    const card = openCard((store) => store.typeCell('b1', 'milkVolume', 'one bathtub'));
+    const box = within(card).getByRole('heading', { name: 'This card waits: mend this first' }).parentElement;
+    const said = within(box ?? card)
+      .getAllByRole('listitem')
+      .map(textOf);
+    expect(said).toHaveLength(1);
+    expect(said[0]).toMatch(/^Milk after straining\. Can.t find a number in “one bathtub”/);
+    expect(rowOf(card, 'Source, as bought')[1]).toBe('–');
+  });
+
+  test('has no such box where all is well', () => {
+    expect(within(openCard()).queryByRole('heading', { name: /first$/ })).toBeNull();
+  });
+
+  test('has allergens once, cautions, and lines for what is found', () => {
+    const card = openCard();
+    expect(textOf(card).split('Almond (tree nut) is on').length).toBe(2);
+    expect(textOf(card)).toContain('Sealed glass can burst');
+    const found = within(card).getByRole('heading', { name: 'What I found' }).parentElement ?? card;
+    expect(within(found).getAllByRole('columnheader').map(textOf)).toEqual(['after h', 'pH', 'taste, look, smell']);
+  });
+
+  test.each(sourceIds)('of %s is without a gap in its words', (source) => {
+    const text = textOf(
+      openCard((store) => {
+        store.choose('b1', 'source', source);
+        store.typeCell('b1', 'vesselCount', '2');
+        plan('start', '2026-11-28T08:00')(store);
+      }),
+    );
+    expect(text).not.toMatch(/NaN|Infinity|undefined|null|\(\)/);
+  });
+});
+
+describe('cards', () => {
+  const names = () => screen.queryAllByRole('article').map((card) => card.getAttribute('aria-label'));
+
+  test('are there only while the page prints: the batch that is looked at, or all', async () => {
+    const store = createStore(demo);
+    store.copyBatch('b1');
+    const state = createSheetState({ batch: 'b1', line: 'milkVolume' });
+    render(
+      <>
+        <PrintTools store={store} />
+        <PrintCards store={store} state={state} />
+      </>,
+    );
+    // What the browser does around its own dialogue.
+    window.print = () => {
+      window.dispatchEvent(new Event('beforeprint'));
+    };
+    expect(names()).toEqual([]);
+    screen.getByRole('button', { name: 'Print this card' }).click();
+    await expect.poll(names).toEqual(['Card of Saturday almond']);
+    window.dispatchEvent(new Event('afterprint'));
+    await expect.poll(names).toEqual([]);
+    screen.getByRole('button', { name: 'Print all 2 cards' }).click();
+    await expect.poll(names).toHaveLength(2);
+  });
+
+  test('of a sheet of one batch are offered as one', () => {
+    render(<PrintTools store={createStore(demo)} />);
+    expect(screen.queryByRole('button', { name: /Print all/ })).toBeNull();
+  });
+});

@@ -1,0 +1,191 @@
+// @vitest-environment happy-dom
+import { cleanup, render, screen, within } from '@testing-library/preact';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, test } from 'vitest';
+import { demo } from '../../../src/batch/demo';
+import { keepOwnFood } from '../../../src/batch/larder';
+import { createStore, type Store } from '../../../src/batch/store';
+import { RecipePaste } from '../../../src/ui/recipe/RecipePaste';
+import { createSheetState } from '../../../src/ui/sheet/sheet-state';
+import { textOf } from '../open-sheet';
+
+afterEach(cleanup);
+
+function openPaste(edit: (store: Store) => void = () => {}) {
+  const store = createStore(demo);
+  edit(store);
+  const state = createSheetState({ line: 'sourceMass', batch: 'b1' });
+  const user = userEvent.setup();
+  render(<RecipePaste store={store} state={state} />);
+  const read = async (text: string) => {
+    const box = screen.getByRole('textbox', { name: 'Recipe text' });
+    await user.clear(box);
+    await user.click(box);
+    await user.paste(text);
+    await user.click(screen.getByRole('button', { name: 'Read it' }));
+  };
+  const row = (text: string) => screen.getByRole('row', { name: (name) => name.startsWith(text) });
+  const plan = () => screen.getByRole('region', { name: 'The batch this makes' });
+  const swapIn = async (name: string) => {
+    await user.click(within(plan()).getByText('Swap its sweetener first'));
+    await user.click(within(plan()).getByRole('button', { name: `Use ${name}`, hidden: true }));
+  };
+  return { store, state, user, read, row, plan, swapIn };
+}
+
+const recipe = `Friday almonds
+For a 2 L jar
+1 ¼ cups almonds
+3 ¼ cups water
+18 g sugar
+40 g water kefir grains
+a pinch of salt
+Blend, strain and wait.`;
+
+describe('a pasted recipe', () => {
+  test('is a row for each ingredient, with weight, range, measure and origin', async () => {
+    const { read, row } = openPaste();
+    await read(recipe);
+    // USDA 12061: a cup of whole almonds weighs 143 g; a measure in another hand is 15 % off either way.
+    const said = textOf(row('1 ¼ cups almonds'));
+    expect(said).toMatch(/179 g/);
+    expect(said).toMatch(/152 g to 206 g/);
+    expect(said).toMatch(/296 mL/);
+    expect(said).toContain('± 15%');
+    expect(said).toContain('record 12061');
+    expect(textOf(row('a pinch of salt'))).toContain('no amount that can be weighed');
+  });
+
+  test('keeps a line that can’t be read with its text and why, also where two are alike', async () => {
+    const { read } = openPaste();
+    await read('½/0 cups walnuts\n½/0 cups walnuts\n1 cup almonds\nBlend well.');
+    const rows = within(screen.getByRole('table', { name: 'What was read' }))
+      .getAllByRole('row')
+      .slice(1);
+    expect(rows.map(textOf)).toEqual([
+      expect.stringMatching(/^½\/0 cups walnuts“½\/0” can’t be read/),
+      expect.stringMatching(/^½\/0 cups walnuts“½\/0” can’t be read/),
+      expect.stringMatching(/^1 cup almonds/),
+      'Blend well.Not an ingredient.',
+    ]);
+  });
+
+  test('has its first rows shown, and more at a press', async () => {
+    const { read, user } = openPaste();
+    await read('1 cup almonds\n'.repeat(70));
+    const rows = () => screen.getAllByRole('rowheader', { name: '1 cup almonds' });
+    expect(rows()).toHaveLength(60);
+    await user.click(screen.getByRole('button', { name: 'Show more of these 70 lines' }));
+    expect(rows()).toHaveLength(70);
+    expect(screen.queryByRole('button', { name: /^Show more/ })).toBeNull();
+  });
+
+  test('asks for level or grams where a measure is heaped', async () => {
+    const { read, row } = openPaste();
+    await read('1 heaped cup cashews');
+    expect(textOf(row('1 heaped cup cashews'))).toMatch(/Say how many level ones it is, or how many grams/);
+    expect(textOf(row('1 heaped cup cashews'))).not.toMatch(/\d g\b/);
+  });
+
+  test('shows its own weight beside the published cup, with the percentage', async () => {
+    const { read, row } = openPaste();
+    await read('1 cup (170 g) almonds');
+    // 170 ÷ 143 = 1.19.
+    expect(textOf(row('1 cup'))).toContain('The text says 170 g, the published cup makes it 143 g: +19%.');
+  });
+
+  test('rounds what is weighed to the scale, and never what is printed or stated', async () => {
+    const { read, row } = openPaste((store) => store.changeSettings({ scale: 5 }));
+    await read('1 cup almonds\n1 cup (172 g) cashews');
+    expect(textOf(row('1 cup almonds'))).toMatch(/145 g.*cup, whole, 143 g\./);
+    expect(textOf(row('1 cup (172 g) cashews'))).toMatch(/170 g/);
+  });
+
+  test('weighs a line anew when its food is corrected, and back again', async () => {
+    const { read, row, user } = openPaste();
+    await read('1 cup almonds\n1 cup sprinkles');
+    const menu = () => screen.getByRole('combobox', { name: 'Food of 1 cup almonds' });
+    await user.selectOptions(menu(), 'Cashews');
+    expect(textOf(row('1 cup almonds'))).not.toContain('143 g');
+    await user.selectOptions(menu(), 'Almonds, whole');
+    expect(textOf(row('1 cup almonds'))).toContain('143 g');
+    expect(textOf(row('1 cup sprinkles'))).toContain('not in the tables');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Food of 1 cup sprinkles' }), 'Almonds, whole');
+    expect(textOf(row('1 cup sprinkles'))).toContain('143 g');
+  });
+
+  test('takes the cook’s own weighing for a food of that name', async () => {
+    const { read, row } = openPaste((store) => {
+      const food = { name: 'Sprouted oats', grams: 90, millilitres: 236.588 };
+      store.takeEdit(keepOwnFood(store.document.value, food), 'Keep');
+    });
+    await read('1 cup sprouted oats');
+    expect(textOf(row('1 cup sprouted oats'))).toMatch(/90 g.*Yours, measured/);
+  });
+});
+
+describe('the batch of a pasted recipe', () => {
+  test('is shown before it is made, with what is usual and what is left over, and nothing is changed', async () => {
+    const { store, read, plan } = openPaste();
+    await read(recipe);
+    const said = textOf(plan());
+    expect(said).toContain('Two-litre jar · Almonds, whole · Cane sugar, white · Water kefir grains');
+    expect(said).toContain('Source, as bought: 179 g');
+    expect(said).toContain('Water to blend: 769 mL');
+    expect(said).toMatch(/Water per source, by weight: 4\.28.*usual is/);
+    expect(said).toMatch(/Left over, for you to remembera pinch of salt/);
+    expect(store.document.value).toBe(demo);
+    expect(store.undoName.value).toBeNull();
+  });
+
+  test('is made at a press, is then the one looked at, and goes by undo', async () => {
+    const { store, state, read, user } = openPaste();
+    await read(recipe);
+    await user.click(screen.getByRole('button', { name: 'Make this batch' }));
+    const made = store.document.value.batches.at(-1);
+    expect(made).toMatchObject({ name: 'Friday almonds', vessel: 'twoLitre', source: 'almond', grains: 'water' });
+    expect(made?.given.map(({ text }) => text)).toEqual(['179 g', '769 mL', '18 g', '40 g']);
+    expect(state.spot.value.batch).toBe(made?.id);
+    expect(store.undoName.value).toBe('Make a batch of Friday almonds');
+    store.undo();
+    expect(store.document.value).toBe(demo);
+  });
+
+  test('has its sweetener swapped at equal fermentable sugar before it is made', async () => {
+    const { store, read, plan, swapIn, user } = openPaste();
+    await read(recipe);
+    await swapIn('Honey');
+    // 18 g of cane sugar hold as much as 22.99 g of honey.
+    expect(textOf(plan())).toContain('· Honey ·');
+    expect(textOf(plan())).toContain('Sweetener to add: 22.99 g');
+    expect(store.document.value).toBe(demo);
+    await user.click(screen.getByRole('button', { name: 'Make this batch' }));
+    expect(store.document.value.batches.at(-1)).toMatchObject({ sweetener: [{ id: 'honey', share: 1 }] });
+  });
+
+  test('has its swapped sweetener weighed anew when a food is corrected', async () => {
+    const { read, plan, swapIn, user } = openPaste();
+    await read('1 cup almonds\n2 cups water\n50 g honey');
+    await swapIn('Cane sugar, white');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Food of 50 g honey' }), 'Maple syrup');
+    // 50 g of maple syrup hold 31.75 g of hexose; cane sugar holds 1.05053 g per g.
+    expect(textOf(plan())).toContain('Sweetener to add: 30.23 g');
+  });
+
+  test('starts from the text alone once another text is read', async () => {
+    const { read, plan, swapIn } = openPaste();
+    await read(recipe);
+    await swapIn('Honey');
+    await read('1 cup almonds\n2 cups water\n20 g maple syrup');
+    expect(textOf(plan())).toContain('· Maple syrup ·');
+    expect(textOf(plan())).toContain('Sweetener to add: 20 g');
+  });
+});
+
+test('an empty box, and garbage, are read as nothing', async () => {
+  const { read, plan } = openPaste();
+  for (const text of [' ', '%%% ¼/// \u0000 = \u202E )))', '🥥'.repeat(500)]) {
+    await read(text);
+    expect(textOf(plan())).toContain('No nut, seed or coconut was found');
+  }
+});

@@ -1,0 +1,124 @@
+// @vitest-environment happy-dom
+import { cleanup, render, screen } from '@testing-library/preact';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Batch } from '../../../src/batch/document';
+import { createStore, type Store } from '../../../src/batch/store';
+import type { Given } from '../../../src/formula/recipe';
+import { Swap } from '../../../src/ui/recipe/Swap';
+import { onHand, recipeOf, typed } from '../../batches';
+import { documentOf } from '../../stocked';
+import { textOf } from '../open-sheet';
+
+afterEach(cleanup);
+
+function Swapping({ store }: { readonly store: Store }) {
+  const [batch] = store.document.value.batches;
+  return batch === undefined ? null : <Swap batch={batch} store={store} />;
+}
+
+function openSwap(given: readonly Given[], edit: (store: Store) => void = () => {}) {
+  const store = createStore(documentOf(recipeOf({ given })));
+  edit(store);
+  const user = userEvent.setup();
+  render(<Swapping store={store} />);
+  const batch = (): Batch => {
+    const [first] = store.document.value.batches;
+    if (first === undefined) throw new Error('there is no batch');
+    return first;
+  };
+  const row = (name: string) => textOf(screen.getByRole('row', { name: (all) => all.startsWith(name) }));
+  /** Hexose that the batch adds, g. */
+  const sugar = () => {
+    const { of } = store.formulationOf(batch());
+    return of('sweetenerMass') * of('fermentable');
+  };
+  const price = (name: string) => screen.getByRole<HTMLInputElement>('textbox', { name: `Price of 1 kg: ${name}` });
+  return { store, user, batch, row, sugar, price };
+}
+
+describe('the sweeteners at equal fermentable sugar', () => {
+  test('are a row each: amount, spoons, water, kinds of sugar, spoon for spoon, taste', () => {
+    const { row } = openSwap([typed('caneEquivalent', 18)]);
+    expect(row('Cane sugar, white')).toMatch(/in use.*18 g.*100%, 0%, 0%.*0% sugar/);
+    // 22.99 g of honey, 17.1 % water; a tablespoon holds 17.27 g of hexose against 13.24 g.
+    expect(row('Honey')).toMatch(/23 g.*tbsp.*3\.9 g.*\+30% sugar/);
+    expect(row('Stevia')).toMatch(/ferment/);
+    expect(screen.queryByRole('button', { name: /^Use Stevia/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: 'Use Cane sugar, white' })).toBeNull();
+  });
+
+  test('are none where the batch adds no sugar', () => {
+    openSwap([typed('sweetenerMass', 0)]);
+    expect(screen.queryByRole('table')).toBeNull();
+    expect(screen.getByText(/nothing to swap/)).toBeTruthy();
+  });
+
+  test.each([
+    ['typed', typed('sweetenerMass', 18)],
+    ['typed as cane sugar', typed('caneEquivalent', 18)],
+    ['all there is', onHand('sweetenerMass', 18)],
+  ])('keep the sugar of a batch when one is used, by a weight that is %s', async (_, given) => {
+    const { store, user, batch, sugar } = openSwap([given]);
+    const before = sugar();
+    await user.click(screen.getByRole('button', { name: 'Use Honey' }));
+    expect(batch().sweetener).toEqual([{ id: 'honey', share: 1 }]);
+    expect(sugar() / before).toBeCloseTo(1, 2);
+    expect(store.undoName.value).toBe('Swap the sweetener for Honey');
+    store.undo();
+    expect(store.undoName.value).toBeNull();
+  });
+});
+
+describe('a blend', () => {
+  test.each([
+    ['half', 0.5],
+    ['a quarter', 0.25],
+  ])('of %s keeps the sugar of the batch, as one step', async (label, share) => {
+    const { store, user, batch, sugar } = openSwap([typed('sweetenerMass', 18)]);
+    const before = sugar();
+    await user.selectOptions(screen.getByRole('combobox', { name: /^Blend cane sugar, white with/ }), 'Honey');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Share of it' }), label);
+    await user.click(screen.getByRole('button', { name: 'Blend' }));
+    expect(batch().sweetener).toEqual([
+      { id: 'caneWhite', share: 1 - share },
+      { id: 'honey', share },
+    ]);
+    expect(sugar() / before).toBeCloseTo(1, 2);
+    expect(store.undoName.value).toBe('Blend Cane sugar, white with Honey');
+  });
+});
+
+describe('the price of a sweetener', () => {
+  test('is kept as one step and gives what the amount costs', async () => {
+    const { store, user, row, price } = openSwap([typed('caneEquivalent', 18)]);
+    await user.type(price('Honey'), '9.50');
+    await user.tab();
+    expect(store.document.value.prices).toEqual({ honey: 9.5 });
+    // 22.99 g at 9.50 a kilogram.
+    expect(row('Honey')).toContain('costs 0.22');
+    expect(store.undoName.value).toBe('Price Honey');
+    await user.clear(price('Honey'));
+    await user.tab();
+    expect(store.document.value.prices).toEqual({});
+  });
+
+  test('that can’t be read is said beside it, and the old one is kept', async () => {
+    const { store, user, row, price } = openSwap([typed('caneEquivalent', 18)]);
+    await user.type(price('Honey'), '9.50');
+    await user.tab();
+    await user.clear(price('Honey'));
+    await user.type(price('Honey'), 'dear');
+    await user.tab();
+    expect(row('Honey')).toContain('Not a price');
+    expect(store.document.value.prices).toEqual({ honey: 9.5 });
+  });
+
+  test('is shown with the cook’s own decimal sign', () => {
+    const { price } = openSwap([typed('caneEquivalent', 18)], (store) => {
+      store.changeSettings({ decimalComma: true });
+      store.takeEdit({ ...store.document.value, prices: { honey: 9.5 } }, 'Price');
+    });
+    expect(price('Honey').value).toBe('9,5');
+  });
+});

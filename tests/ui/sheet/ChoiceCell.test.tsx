@@ -1,0 +1,92 @@
+// @vitest-environment happy-dom
+import { cleanup, waitFor, within } from '@testing-library/preact';
+import { afterEach, describe, expect, test } from 'vitest';
+import { rowOrder } from '../../../src/formula/order';
+import { sources } from '../../../src/reference/sources';
+import { sweeteners } from '../../../src/reference/sweeteners';
+import { openSheet, textOf } from '../open-sheet';
+
+afterEach(cleanup);
+
+function menuOf(cell: HTMLElement): HTMLSelectElement {
+  return within(cell).getByRole<HTMLSelectElement>('combobox');
+}
+
+function labelsIn(menu: HTMLSelectElement): readonly string[] {
+  return [...menu.options].map(textOf);
+}
+
+describe('choosing', () => {
+  test('changes the batch, and is one step that names what was chosen', async () => {
+    const { store, user, cell, batch } = await openSheet();
+    await user.selectOptions(menuOf(cell('source')), 'Cashews');
+    expect(batch().source).toBe('cashew');
+    expect(store.undoName.value).toBe('Choose Cashews');
+    expect(menuOf(cell('source')).selectedOptions[0]?.textContent).toBe('Cashews');
+  });
+
+  test('what stands there already is no step', async () => {
+    const { store, user, cell } = await openSheet();
+    await user.selectOptions(menuOf(cell('source')), 'Almonds, whole');
+    expect(store.undoName.value).toBeNull();
+  });
+
+  test('another jar changes the amounts', async () => {
+    const { user, cell, amountOf } = await openSheet();
+    const before = Number(amountOf('milkVolume'));
+    await user.selectOptions(menuOf(cell('vessel')), 'Two-litre jar');
+    expect(amountOf('milkVolume')).toBeGreaterThan(before);
+  });
+});
+
+describe('the menu', () => {
+  test('offers every source and every sweetener of the tables once, also those refused', async () => {
+    const { cell } = await openSheet();
+    const names = (table: Readonly<Record<string, { readonly name: string }>>) =>
+      Object.values(table).map(({ name }) => name);
+    expect([...labelsIn(menuOf(cell('source')))].sort()).toEqual(names(sources).sort());
+    expect([...labelsIn(menuOf(cell('sweetener')))].sort()).toEqual(names(sweeteners).sort());
+  });
+
+  test('keeps the keys of the grid to itself', async () => {
+    const { user, cell } = await openSheet();
+    await user.click(cell('source'));
+    menuOf(cell('source')).focus();
+    await user.keyboard('{ArrowDown}{End}');
+    expect(cell('source').getAttribute('aria-selected')).toBe('true');
+    expect(document.activeElement).toBe(menuOf(cell('source')));
+  });
+});
+
+describe('by keyboard', () => {
+  test.each(['{Enter}', '{F2}', 'h'])('%s goes into the menu', async (key) => {
+    const { user, cell } = await openSheet();
+    cell('source').focus();
+    await user.keyboard(key);
+    expect(document.activeElement).toBe(menuOf(cell('source')));
+  });
+
+  test.each(['{Escape}', '{Enter}'])('%s comes back out to the cell', async (key) => {
+    const { user, cell } = await openSheet();
+    cell('source').focus();
+    await user.keyboard(`{F2}${key}`);
+    expect(document.activeElement).toBe(cell('source'));
+  });
+});
+
+test.each(
+  Object.entries(sweeteners).flatMap(([id, { name, refused }]) => (refused === undefined ? [] : [[name, id, refused]])),
+)('%s is refused beside the cell, with the reason', async (name, _, reason) => {
+  const { user, cell } = await openSheet();
+  await user.selectOptions(menuOf(cell('sweetener')), name);
+  await waitFor(() => expect(textOf(cell('sweetener'))).toContain(`${name} can’t feed the grains. ${reason}`));
+  expect(textOf(cell('sweetenerMass'))).toContain('The grains can’t ferment this sweetener.');
+});
+
+test('a cell is named after its row and what is chosen in it', async () => {
+  const { container, cell } = await openSheet();
+  for (const row of rowOrder) {
+    const ids = (cell(row).getAttribute('aria-labelledby') ?? '').split(' ');
+    for (const id of ids) expect(container.querySelector(`[id="${id}"]`), `${row}: ${id}`).not.toBeNull();
+  }
+});
