@@ -153,7 +153,7 @@ const guards: Record<string, Guard> = {
       ['src/ui/Cell.tsx', "const cell = <td class='a / b'>1 * 2 / 3, by Math.round</td>; // a * b"],
       ['src/ui/Cell.tsx', "const label = 'jar' + (' ' + name) + `, cold`;"],
       ['src/ui/leading.ts', 'const next = { row: row + 1, column: column - 1 }; row++;'],
-      ['src/ui/JarDrawing.tsx', 'const middle = width / 2;'],
+      ['src/ui/jar/JarDrawing.tsx', 'const middle = width / 2;'],
       ['src/formula/rows/milk.ts', 'const milk = slurry - pulp;'],
     ],
   },
