@@ -56,8 +56,11 @@ const heatStep = z.object({
 const localMinute = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d$/));
 const timeOfDay = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 
-/** When a batch is made: the soak begins at this time, or the first glass is wanted by it. */
-const when = z.object({ by: z.enum(['start', 'drink']), at: localMinute });
+/**
+ * When a batch is made: the soak begins at this time, or the first glass is wanted by it. No start before `from` could
+ * be made any more when a glass was asked for; left out by earlier pages.
+ */
+const when = z.object({ by: z.enum(['start', 'drink']), at: localMinute, from: z.exactOptional(localMinute) });
 
 const batch = z.object({
   id: batchId,

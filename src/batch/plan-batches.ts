@@ -3,7 +3,14 @@ import { type Clashes, findClashes } from '../formula/timeline/clashes';
 import type { Instant } from '../formula/timeline/event';
 import { makingOf } from '../formula/timeline/making-of';
 import { drawTimeline, type Picture } from '../formula/timeline/picture';
-import { type BatchPlan, overAt, planBatch } from '../formula/timeline/plan-batch';
+import {
+  type BatchPlan,
+  type FirstGlass,
+  firstGlassFrom,
+  overAt,
+  planBatch,
+  soonestStart,
+} from '../formula/timeline/plan-batch';
 import { strainedAt } from '../formula/timeline/schedule';
 import type { WallClock } from '../formula/timeline/span';
 import { type Day, dayAfter } from './calendar-day';
@@ -101,7 +108,7 @@ export function plannedDay(plan: BatchPlan | null): Day | null {
 }
 
 /** When the first glass of a batch would be there if it were begun at a time; null where no one can tell. */
-export function firstGlassFrom(
+export function glassOf(
   batch: Batch,
   start: Instant,
   formulation: Formulation,
@@ -109,6 +116,22 @@ export function firstGlassFrom(
 ): Instant | null {
   const making = makingOf(formulation, batch, settings);
   return planBatch(making, { by: 'start', at: start }, wallClock(settings.quiet)).schedule.drink;
+}
+
+/** The first glass that can still be had of a batch, with the start it asks for; null where there is none near. */
+export function soonestGlass(
+  batch: Batch,
+  formulation: Formulation,
+  settings: SheetDocument['settings'],
+): FirstGlass | null {
+  return firstGlassFrom(makingOf(formulation, batch, settings), soonestStart(now()), wallClock(settings.quiet));
+}
+
+/** The latest start from which a plan to drink at a time can still be kept; null where there is none any more. */
+export function stillInTime({ making, wanted }: BatchPlan, settings: SheetDocument['settings']): Instant | null {
+  const from = soonestStart(now());
+  const { schedule } = planBatch(making, { ...wanted, from }, wallClock(settings.quiet));
+  return wanted.by === 'drink' && schedule.start >= from && schedule.drink === wanted.at ? schedule.start : null;
 }
 
 function planOf(
@@ -119,11 +142,16 @@ function planOf(
 ): BatchPlan | null {
   const { when, name, opened } = batch;
   const at = when === undefined ? null : instantOf(when.at);
+  const from = when?.from === undefined ? null : instantOf(when.from);
   if (when === undefined || at === null) return null;
   const old = remembered.get(formulation);
   const isSame = old?.when === when && old.name === name && old.opened === opened && old.settings === settings;
   if (old !== undefined && isSame && old.plan.making.batch === batch.id) return old.plan;
-  const plan = planBatch(makingOf(formulation, batch, settings), { by: when.by, at }, clock);
+  const plan = planBatch(
+    makingOf(formulation, batch, settings),
+    { by: when.by, at, ...(from === null ? {} : { from }) },
+    clock,
+  );
   remembered.set(formulation, { when, name, opened, settings, plan });
   return plan;
 }

@@ -13,14 +13,21 @@ const years = { first: '1970', last: '9998' };
 /** Plans a batch; the same plan, or a text that is no time, changes nothing. */
 export function setWhen(document: SheetDocument, batchId: string, when: When): SheetDocument {
   if (!isPlannable(when.at)) return document;
-  return changeBatch(document, batchId, (batch) =>
-    batch.when?.by === when.by && batch.when.at === when.at ? batch : { ...batch, when: { ...batch.when, ...when } },
-  );
+  return changeBatch(document, batchId, (batch) => (isSame(batch.when, when) ? batch : { ...batch, when }));
 }
 
-/** Plans a batch for an instant, as the clock on the wall shows it. */
-export function setWhenAt(document: SheetDocument, batchId: string, by: When['by'], at: Instant): SheetDocument {
-  return setWhen(document, batchId, { by, at: wallOf(at) });
+function isSame(one: When | undefined, other: When): boolean {
+  return one?.by === other.by && one.at === other.at && one.from === other.from;
+}
+
+/** Plans a batch to begin at an instant, as the clock on the wall shows it. */
+export function startAt(document: SheetDocument, batchId: string, at: Instant): SheetDocument {
+  return setWhen(document, batchId, { by: 'start', at: wallOf(at) });
+}
+
+/** Plans a batch to be ready to drink at an instant, and to begin no earlier than another where that can be had. */
+export function drinkAt(document: SheetDocument, batchId: string, at: Instant, from: Instant): SheetDocument {
+  return setWhen(document, batchId, { by: 'drink', at: wallOf(at), from: wallOf(from) });
 }
 
 /** Takes a batch out of the plan. */

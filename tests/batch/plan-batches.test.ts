@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import { type Batch, recipeOf, type SheetDocument } from '../../src/batch/document';
-import { firstGlassFrom, planBatches, planFor } from '../../src/batch/plan-batches';
+import { glassOf, planBatches, planFor, soonestGlass } from '../../src/batch/plan-batches';
 import { setWhen } from '../../src/batch/plan-edits';
 import { formulate } from '../../src/formula/formulate';
 
@@ -20,7 +20,8 @@ test.each([1e7, 1e15, 1e300])('a heat step of %d minutes is refused in words, an
     expect([over, clashes, picture]).toEqual([[], { told: [], more: 0 }, null]);
     const batch = plans[0]?.batch ?? expect.fail('not planned');
     expect(planFor(batch, formulationOf(batch), document.settings)?.schedule.steps).toEqual([]);
-    expect(firstGlassFrom(batch, 0, formulationOf(batch), document.settings)).toBeNull();
+    expect(glassOf(batch, 0, formulationOf(batch), document.settings)).toBeNull();
+    expect(soonestGlass(batch, formulationOf(batch), document.settings)).toBeNull();
   }
 });
 

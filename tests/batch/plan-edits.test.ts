@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import { readDocument } from '../../src/batch/document-schema';
 import { instantOf } from '../../src/batch/local-time';
-import { clearWhen, isPlannable, setQuiet, setWhen, setWhenAt } from '../../src/batch/plan-edits';
+import { clearWhen, drinkAt, isPlannable, setQuiet, setWhen, startAt } from '../../src/batch/plan-edits';
 
 const when = { by: 'drink', at: '2026-11-28T18:00' } as const;
 const planned = setWhen(demo, 'b1', when);
@@ -24,7 +24,17 @@ describe('planning a batch', () => {
 
   test('for an instant takes the time that the clock shows then', () => {
     const at = instantOf('2026-12-01T07:05') ?? expect.fail('no such time');
-    expect(setWhenAt(demo, 'b1', 'start', at).batches[0]?.when).toEqual({ by: 'start', at: '2026-12-01T07:05' });
+    expect(startAt(demo, 'b1', at).batches[0]?.when).toEqual({ by: 'start', at: '2026-12-01T07:05' });
+  });
+
+  test('to drink at an instant keeps the earliest start that could be made, and asked later another one', () => {
+    const at = instantOf('2026-12-01T18:00') ?? expect.fail('no such time');
+    const asked = drinkAt(planned, 'b1', at, at - 24 * 60);
+    expect(asked.batches[0]?.when).toEqual({ by: 'drink', at: '2026-12-01T18:00', from: '2026-11-30T18:00' });
+    expect(readDocument(JSON.parse(JSON.stringify(asked)))).toEqual({ ok: true, document: asked });
+    expect(drinkAt(asked, 'b1', at, at - 24 * 60)).toBe(asked);
+    expect(drinkAt(asked, 'b1', at, at - 20 * 60).batches[0]?.when?.from).toBe('2026-11-30T22:00');
+    expect(startAt(asked, 'b1', at).batches[0]?.when).toEqual({ by: 'start', at: '2026-12-01T18:00' });
   });
 
   test('is taken back, once', () => {

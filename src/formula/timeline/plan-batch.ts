@@ -11,6 +11,8 @@ import { whyTooLong } from './too-long';
 export interface Wanted {
   readonly by: 'start' | 'drink';
   readonly at: Instant;
+  /** The earliest start that could still be made when it was asked to be ready at a time; left out where nobody knows. */
+  readonly from?: Instant;
 }
 
 export interface BatchPlan {
@@ -24,7 +26,8 @@ export interface BatchPlan {
 /**
  * One batch in time, from its start on or back from its first glass. Backwards, it is the latest start from which
  * nothing falls into the quiet hours and the glass is there in time; where there is none, the latest start that is in
- * time at all. A batch whose first ferment has no time is only planned up to it, from its wanted time on; one that is
+ * time at all. A start that could still be made goes before any that was past when it was asked for, so what planning
+ * forwards finds, planning back from there accepts. A batch whose first ferment has no time is only planned up to it, from its wanted time on; one that is
  * too long to be placed has no steps, and says why.
  */
 export function planBatch(making: Making, wanted: Wanted, clock: WallClock): BatchPlan {
@@ -32,7 +35,7 @@ export function planBatch(making: Making, wanted: Wanted, clock: WallClock): Bat
   if (why !== null) return { making, wanted, schedule: unplanned(making, wanted.at, why), offers: [] };
   const nights = nightsAbout(making, wanted.at, clock);
   const planned =
-    wanted.by === 'start' ? planForwards(making, wanted.at, nights) : planBackwards(making, wanted.at, nights);
+    wanted.by === 'start' ? planForwards(making, wanted.at, nights) : planBackwards(making, wanted, nights);
   const schedule = withKeeping(planned, making.keep, clock);
   const offers =
     nightWork(schedule).length === 0 ? [] : [-1, 1].flatMap((way) => searchStarts(making, schedule, nights, way));
@@ -61,22 +64,50 @@ export function replanner(
   return (start) => planForwards(making, start, nights);
 }
 
-/** The latest plan whose first glass is cold at `wanted`. */
-function planBackwards(making: Making, wanted: Instant, nights: readonly Span[]): Schedule {
-  const { ferment } = making;
-  if ('why' in ferment) return unplanned(making, wanted, ferment.why);
+/** The latest plan whose first glass is cold at the wanted time, of those that could still be begun where there is one. */
+function planBackwards(making: Making, wanted: Wanted, nights: readonly Span[]): Schedule {
+  const { ferment, chill } = making;
+  const { at, from = Number.POSITIVE_INFINITY } = wanted;
+  if ('why' in ferment) return unplanned(making, at, ferment.why);
   const { least, most } = reachOf(making);
   let inTime: Schedule | null = null;
-  for (let start = wanted - least; start >= wanted - most; start -= 1) {
+  for (let start = at - least; start >= at - most; start -= 1) {
+    if (start < from && inTime !== null && inTime.start >= from) break;
     const schedule = planForwards(making, start, nights);
     if (schedule.cold === null) continue;
-    const isCold = schedule.cold + making.chill.low <= wanted;
-    const keeps = schedule.cold + making.chill.high >= wanted;
+    const isCold = schedule.cold + chill.low <= at;
+    const keeps = schedule.cold + chill.high >= at;
     if (!isCold || !keeps) continue;
-    if (nightWork(schedule).length === 0) return drinkAt(schedule, wanted);
+    if (nightWork(schedule).length === 0) return drinkAt(schedule, at);
     inTime ??= schedule;
   }
-  return inTime === null ? planForwards(making, wanted - most, nights) : drinkAt(inTime, wanted);
+  return inTime === null ? planForwards(making, at - most, nights) : drinkAt(inTime, at);
+}
+
+/** The first time from a present on that is easy to remember, and far enough off to be read, thought about and made. */
+export function soonestStart(present: Instant): Instant {
+  const { search, step } = handwork;
+  return Math.ceil((present + step.value) / search.value) * search.value;
+}
+
+/** A start and the first glass that comes of it. */
+export interface FirstGlass {
+  readonly start: Instant;
+  readonly at: Instant;
+}
+
+/**
+ * The first glass that can be had of a batch begun at a time or, where that one would come too late to be drunk, of
+ * the next start near that has one. Asked for from that start on, it is planned. Null where no start near has any.
+ */
+export function firstGlassFrom(making: Making, from: Instant, clock: WallClock): FirstGlass | null {
+  if (whyTooLong(making) !== null || 'why' in making.ferment) return null;
+  const nights = nightsAbout(making, from, clock, reach);
+  for (let start = from; start <= from + reach; start += handwork.search.value) {
+    const { drink: at } = withKeeping(planForwards(making, start, nights), making.keep, clock);
+    if (at !== null) return { start, at };
+  }
+  return null;
 }
 
 function unplanned({ batch, name }: Making, start: Instant, stopped: string): Schedule {

@@ -1,5 +1,5 @@
 import type { Batch } from '../../batch/document';
-import { setWhenAt } from '../../batch/plan-edits';
+import { startAt } from '../../batch/plan-edits';
 import type { Store } from '../../batch/store';
 import { writeDayAndTime, writeWeekdayAndTime } from '../../batch/write-time';
 import { describeClash, describeOutcome } from '../../formula/timeline/clash-words';
@@ -41,7 +41,7 @@ function Remedy({ remedy, store }: { remedy: NonNullable<Clash['remedy']>; store
   const time = writeDayAndTime(remedy.start);
   const step = `Start “${remedy.name}” at ${time}`;
   const outcome = describeOutcome(remedy, times);
-  const move = () => store.takeEdit(setWhenAt(store.document.peek(), remedy.batch, 'start', remedy.start), step);
+  const move = () => store.takeEdit(startAt(store.document.peek(), remedy.batch, remedy.start), step);
   return (
     <button type="button" class="button" onClick={move}>
       Start “<bdi>{remedy.name}</bdi>” at {time}

@@ -1,7 +1,7 @@
-import type { Batch } from '../../batch/document';
+import type { Batch, SheetDocument } from '../../batch/document';
 import { now, wallOf } from '../../batch/local-time';
-import { firstGlassFrom } from '../../batch/plan-batches';
-import { setWhenAt, type When } from '../../batch/plan-edits';
+import { glassOf, soonestGlass, stillInTime } from '../../batch/plan-batches';
+import { drinkAt, startAt } from '../../batch/plan-edits';
 import type { Store } from '../../batch/store';
 import { writeDay, writeDayAndTime, writeWeekdayAndTime } from '../../batch/write-time';
 import { describeOutcome } from '../../formula/timeline/clash-words';
@@ -110,14 +110,13 @@ const times = { full: writeDayAndTime, short: writeWeekdayAndTime };
 
 type Noted = Pick<Props, 'batch' | 'plan' | 'store'>;
 
-function MoveButton({
-  batch,
-  store,
-  by,
-  at,
-  label,
-}: Omit<Noted, 'plan'> & { by: When['by']; at: Instant; label: string }) {
-  const move = () => store.takeEdit(setWhenAt(store.document.peek(), batch.id, by, at), `Plan ${batch.name}`);
+interface MoveProps extends Omit<Noted, 'plan'> {
+  readonly to: (document: SheetDocument) => SheetDocument;
+  readonly label: string;
+}
+
+function MoveButton({ batch, store, to, label }: MoveProps) {
+  const move = () => store.takeEdit(to(store.document.peek()), `Plan ${batch.name}`);
   return (
     <button type="button" class="button" disabled={store.readOnly.value} onClick={move}>
       {label}
@@ -138,7 +137,7 @@ function Nights({ batch, plan, events, store }: Noted & { events: readonly Timel
   /** A plan to drink at a time found no start near that is in time and out of the night: these give that time up. */
   const outcomeOf = (at: Instant): string => {
     if (wanted.by !== 'drink') return '';
-    const glass = firstGlassFrom(batch, at, store.formulationOf(batch), store.settings.value);
+    const glass = glassOf(batch, at, store.formulationOf(batch), store.settings.value);
     return describeOutcome({ glass, wish: { at: wanted.at, isKept: false } }, times);
   };
   return (
@@ -152,8 +151,7 @@ function Nights({ batch, plan, events, store }: Noted & { events: readonly Timel
           key={at}
           batch={batch}
           store={store}
-          by="start"
-          at={at}
+          to={(document) => startAt(document, batch.id, at)}
           label={`Start at ${writeDayAndTime(at)} (${writeShift(plan, at, store)})${outcomeOf(at)}`}
         />
       ))}
@@ -169,22 +167,27 @@ function writeShift(plan: BatchPlan, at: Instant, store: Store): string {
 
 /** A start that is over already, and what can be had where it was missed. */
 function Past({ batch, plan, store }: Noted) {
-  const present = now();
-  if (plan.wanted.by !== 'drink' || plan.schedule.start >= present || plan.schedule.drink === null) return null;
-  const soonest = firstGlassFrom(batch, present, store.formulationOf(batch), store.settings.value);
+  const { wanted, schedule } = plan;
+  if (wanted.by !== 'drink' || schedule.start >= now() || schedule.drink === null) return null;
+  const settings = store.settings.value;
+  const wish = writeDayAndTime(wanted.at);
+  const still = stillInTime(plan, settings);
+  const soonest = still === null ? soonestGlass(batch, store.formulationOf(batch), settings) : null;
+  const glass = still === null ? soonest : { start: still, at: wanted.at };
   return (
     <div class="timeline-note" role="status">
       <p>
-        Not begun yet? Too late for {writeDayAndTime(plan.wanted.at)}: it would have had to begin on{' '}
-        {writeDayAndTime(plan.schedule.start)}.{soonest !== null && ` Soonest from now: ${writeDayAndTime(soonest)}.`}
+        {still !== null
+          ? `Not begun yet? Begun by ${writeDayAndTime(still)}, it is still ready for ${wish}.`
+          : `Not begun yet? Too late for ${wish}: it would have had to begin on ${writeDayAndTime(schedule.start)}.`}
+        {soonest !== null && ` Soonest from now: ${writeDayAndTime(soonest.at)}.`}
       </p>
-      {soonest !== null && (
+      {glass !== null && (
         <MoveButton
           batch={batch}
           store={store}
-          by="drink"
-          at={soonest}
-          label={`Drink at ${writeDayAndTime(soonest)}`}
+          to={(document) => drinkAt(document, batch.id, glass.at, glass.start)}
+          label={still === null ? `Drink at ${writeDayAndTime(glass.at)}` : `Start at ${writeDayAndTime(still)}`}
         />
       )}
     </div>

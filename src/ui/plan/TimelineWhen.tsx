@@ -1,11 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { now } from '../../batch/local-time';
-import { firstGlassFrom } from '../../batch/plan-batches';
-import { clearWhen, isPlannable, setWhen, setWhenAt, type When } from '../../batch/plan-edits';
+import type { Batch, SheetDocument } from '../../batch/document';
+import { now, wallOf } from '../../batch/local-time';
+import { soonestGlass } from '../../batch/plan-batches';
+import { clearWhen, drinkAt, isPlannable, setWhen, startAt } from '../../batch/plan-edits';
 import type { Store } from '../../batch/store';
 import { writeDayAndTime } from '../../batch/write-time';
-import type { Instant } from '../../formula/timeline/event';
 import type { BatchPlan } from '../../formula/timeline/plan-batch';
 
 interface Props {
@@ -18,27 +17,28 @@ interface Props {
 export function TimelineWhen({ batch, plan, store }: Props) {
   const { when } = batch;
   const [draft, setDraft] = useState<string | null>(null);
-  const planFor = (by: When['by'], at: Instant) => {
+  const take = (planned: SheetDocument, label = `Plan ${batch.name}`) => {
     setDraft(null);
-    const label = `Plan ${batch.name}`;
-    store.takeEdit(setWhenAt(store.document.peek(), batch.id, by, at), label);
+    store.takeEdit(planned, label);
   };
+  const start = (at: number) => take(startAt(store.document.peek(), batch.id, at));
   /** Going from one to the other keeps the plan as it is. */
   const choose = (by: string) => {
-    if (by === 'start') planFor('start', plan?.schedule.start ?? now());
-    else if (by === 'drink') planFor('drink', plan?.schedule.drink ?? firstGlass(now()));
-    else {
-      setDraft(null);
-      store.takeEdit(clearWhen(store.document.peek(), batch.id), `Take ${batch.name} out of the plan`);
-    }
+    if (by === 'start') start(plan?.schedule.start ?? now());
+    else if (by === 'drink') drink();
+    else take(clearWhen(store.document.peek(), batch.id), `Take ${batch.name} out of the plan`);
   };
-  const firstGlass = (start: Instant): Instant =>
-    firstGlassFrom(batch, start, store.formulationOf(batch), store.settings.peek()) ?? start;
+  const drink = () => {
+    const present = now();
+    const planned = plan?.schedule.drink == null ? null : { start: plan.schedule.start, at: plan.schedule.drink };
+    const glass = planned ?? soonestGlass(batch, store.formulationOf(batch), store.settings.peek());
+    take(drinkAt(store.document.peek(), batch.id, glass?.at ?? present, glass?.start ?? present));
+  };
   const type = (at: string) => {
     // A year half typed is a year long past; until it is whole, it stays in the field alone.
     if (when === undefined || !isPlannable(at)) return setDraft(at);
-    setDraft(null);
-    store.takeEdit(setWhen(store.document.peek(), batch.id, { by: when.by, at }), `Plan ${batch.name}`);
+    const { by } = when;
+    take(setWhen(store.document.peek(), batch.id, by === 'start' ? { by, at } : { by, at, from: wallOf(now()) }));
   };
   return (
     <fieldset class="timeline-when">
@@ -65,12 +65,7 @@ export function TimelineWhen({ batch, plan, store }: Props) {
           onChange={(event) => type(event.currentTarget.value)}
         />
       )}
-      <button
-        type="button"
-        class="button"
-        aria-label={`Start now: ${batch.name}`}
-        onClick={() => planFor('start', now())}
-      >
+      <button type="button" class="button" aria-label={`Start now: ${batch.name}`} onClick={() => start(now())}>
         Start now
       </button>
       {draft !== null && when !== undefined && (

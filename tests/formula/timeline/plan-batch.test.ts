@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { planBatch, replanner } from '../../../src/formula/timeline/plan-batch';
+import type { Making } from '../../../src/formula/timeline/making';
+import { firstGlassFrom, planBatch, replanner } from '../../../src/formula/timeline/plan-batch';
 import { nightWork } from '../../../src/formula/timeline/schedule';
 import { at, clocks, day, makings, makingWith, starts, steadyClock, usualClock, wait } from './makings';
 
@@ -48,6 +49,45 @@ describe('a batch back from its first glass', () => {
         expect(backwards.drink).toBe(drink);
       }),
       { numRuns: 20 },
+    );
+  });
+
+  const quarters = Array.from({ length: 96 }, (_, quarter) => at(5, 0, 15 * quarter));
+  const kitchens: readonly (readonly [string, Partial<Making>])[] = [
+    ['soaked almonds', {}],
+    ['a milk that is not soaked', { soak: null }],
+    ['a second ferment', { second: { bottle: 20, wait: wait(12, 24, 48), fridge: 5 } }],
+    ['times that were typed', { soak: { minutes: 10, wait: wait(8, 8, 8) }, ferment: { wait: wait(24, 24, 24) } }],
+    ['a kefir that keeps for the day', { keep: { best: 0, last: 0 }, chill: wait(4, 4, 4) }],
+    ['a kefir that keeps for two days', { keep: { best: 1, last: 2 }, chill: wait(4, 4, 24) }],
+  ];
+
+  test.each(kitchens)(
+    'accepts whatever first glass planning forwards finds, at every quarter of a day: %s',
+    (_, changes) => {
+      const making = makingWith(changes);
+      for (const clock of [usualClock, steadyClock(8 * 60, 18 * 60)]) {
+        for (const from of quarters) {
+          const glass = firstGlassFrom(making, from, clock) ?? expect.fail(`none from ${from % day}`);
+          expect(glass.start).toBeGreaterThanOrEqual(from);
+          const { schedule } = planBatch(making, { by: 'drink', at: glass.at, from: glass.start }, clock);
+          const asked = `from ${from % day} for ${glass.at - from}`;
+          expect(schedule.start, asked).toBeGreaterThanOrEqual(glass.start);
+          expect([schedule.drink, schedule.stopped], asked).toEqual([glass.at, null]);
+        }
+      }
+    },
+  );
+
+  test('accepts whatever first glass planning forwards finds, of any batch and quiet hours', () => {
+    fc.assert(
+      fc.property(makings, starts, clocks, (making, from, clock) => {
+        const glass = firstGlassFrom(making, from, clock) ?? expect.fail('there is no first glass');
+        const { schedule } = planBatch(making, { by: 'drink', at: glass.at, from: glass.start }, clock);
+        expect(schedule.start).toBeGreaterThanOrEqual(from);
+        expect(schedule.drink).toBe(glass.at);
+      }),
+      { numRuns: 40 },
     );
   });
 

@@ -21,6 +21,8 @@ afterEach(() => {
 const plan = () => screen.findByRole('region', { name: 'Plan' });
 const planned = (by: 'start' | 'drink', at: string) => (store: Store) =>
   store.takeEdit(setWhen(store.document.peek(), 'b1', { by, at }), 'Plan');
+/** Each hour by day and by night at which a kitchen asks. */
+const hours = ['01:00', '06:50', '09:20', '18:00', '21:55', '23:00'];
 const stepsShown = async () =>
   within(await screen.findByRole('region', { name: 'Plan of Saturday almond' }))
     .getAllByRole('listitem')
@@ -65,6 +67,59 @@ describe('the plan', () => {
     expect(there?.slice(0, 14)).toBe(first.slice(0, 14));
     await user.selectOptions(choice, 'Not planned');
     expect(batch().when).toBeUndefined();
+  });
+
+  test.each(hours)('to drink at offers a time that can be had, asked at %s', async (hour) => {
+    vi.setSystemTime(new Date(`2026-11-25T${hour}:00`));
+    const { user, batch } = await openSheet();
+    await user.selectOptions(
+      within(await plan()).getByRole('combobox', { name: 'Plan for Saturday almond' }),
+      'To drink at',
+    );
+    expect(textOf(await plan())).not.toContain('Not begun yet?');
+    const [first] = await stepsShown();
+    expect(first).toContain('Put it to soak');
+    const started = screen.getAllByText(/the start, 10.min by hand/)[0]?.parentElement?.querySelector('time');
+    expect(started?.dateTime ?? '').toMatch(/^2026-/);
+    expect((started?.dateTime ?? '') >= `2026-11-25T${hour}`).toBe(true);
+    expect(batch().when?.by).toBe('drink');
+  });
+
+  test.each(hours)('whose start was missed is moved by its button to a time that can be had, at %s', async (hour) => {
+    vi.setSystemTime(new Date(`2026-11-25T${hour}:00`));
+    const { user, batch } = await openSheet(planned('drink', '2026-11-25T23:45'));
+    const region = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    expect(textOf(region)).toContain('Too late for');
+    const button = within(region).getByRole('button', { name: /^Drink at/ });
+    const time = (button.textContent ?? '').replace('Drink at ', '');
+    await user.click(button);
+    expect(textOf(region)).not.toContain('Not begun yet?');
+    expect(textOf(region)).toContain(textOf(button).replace('Drink at ', 'first glass ').slice(0, 12));
+    expect(textOf(region)).toContain(time.replaceAll(/\s+/g, ' '));
+    expect(batch().when?.from).toBeDefined();
+  });
+
+  test('whose start was missed can still be in time with work in the quiet hours', async () => {
+    // Strained before the night it is begun at one time; strained in the night, an hour later is early enough.
+    const asked = planned('drink', '2026-11-27T09:00');
+    const edit = (store: Store) => {
+      store.typeCell('b1', 'soakTime', '8 h');
+      store.typeCell('b1', 'bottleTime', '0');
+      asked(store);
+    };
+    vi.setSystemTime(new Date('2026-11-25T07:00:00'));
+    await openSheet(edit);
+    const before = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    const usual = within(before).getAllByRole('listitem')[0]?.querySelector('time')?.dateTime ?? '';
+    cleanup();
+    vi.setSystemTime(new Date(`${usual}:00`));
+    vi.setSystemTime(Date.now() + 60_000);
+    const { user, batch } = await openSheet(edit);
+    const region = await screen.findByRole('region', { name: 'Plan of Saturday almond' });
+    expect(textOf(region)).toContain('it is still ready for');
+    await user.click(within(region).getByRole('button', { name: /^Start at/ }));
+    expect(textOf(region)).not.toContain('Not begun yet?');
+    expect(batch().when).toMatchObject({ by: 'drink', at: '2026-11-27T09:00' });
   });
 
   test('keeps half a date in its field and says what to do', async () => {
