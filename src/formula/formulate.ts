@@ -9,10 +9,10 @@ import { notesFor } from './notes';
 import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from './order';
 import { type Problem, severities } from './problem';
 import type { Recipe } from './recipe';
+import { Recorder } from './recorder';
 import type { Absence, NumericRow, TermId } from './row';
 import { numericRows } from './sheet';
 import { planBatch } from './size';
-import { Recorder, type Working, workingOf } from './working';
 
 /** What stands in a cell of the sheet. */
 export interface RowResult {
@@ -29,8 +29,8 @@ export interface RowResult {
   readonly range: { readonly low: number; readonly high: number } | null;
   readonly absence: Absence | null;
   readonly problems: readonly Problem[];
-  /** How the number came about; built when asked for. Null for a choice and for a quantity that is not there. */
-  readonly working: Working | null;
+  /** What its working is told from, by `workingIn`. Null for a choice and for a quantity that is not there. */
+  readonly from: Evaluation | null;
 }
 
 export interface Formulation {
@@ -78,7 +78,7 @@ function isComplete(rows: Partial<Record<RowId, RowResult>>): rows is Record<Row
 function choiceResult(id: Exclude<RowId, NumericRowId>, recipe: Recipe, x: Evaluation): RowResult {
   const value = id === 'sweetener' ? recipe.sweetener.map((part) => part.id).join(' + ') : recipe[id];
   const problems = notesFor(id, x);
-  const nothing = { typed: null, planned: null, range: null, absence: null, working: null };
+  const nothing = { typed: null, planned: null, range: null, absence: null, from: null };
   return { id, kind: 'choice', value, status: 'choice', problems, ...nothing };
 }
 
@@ -111,11 +111,11 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
   const fills = id === 'vesselCount' ? typed !== null : id === x.plan.sizedFrom;
   if (has && fills && brim?.code === 'overBrim') problems.push({ ...brim, code: 'runsOver', at: id });
   if (has && absence === null) problems.push(...notesFor(id, x));
-  return new NumericResult(
+  return {
     id,
-    row.kind,
-    absence !== null || !has ? null : value,
-    statusOf({
+    kind: row.kind,
+    value: absence !== null || !has ? null : value,
+    status: statusOf({
       absence,
       has,
       measured,
@@ -123,32 +123,12 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
       accepted: x.plan.accepted.has(id) || (typed !== null && isSame(typed, value)),
     }),
     typed,
-    typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
-    has && measured === null ? rangeOf(row, x) : null,
+    planned: typeof measured === 'number' ? finiteOrNull(planned.of(id)) : null,
+    range: has && measured === null ? rangeOf(row, x) : null,
     absence,
-    dedupe(problems),
-    missing === null && has && (counts || measured === null) ? x : null,
-  );
-}
-
-/** A class, for its getter: an object with a getter of its own takes longer to make than its number takes to work out. */
-class NumericResult implements RowResult {
-  constructor(
-    readonly id: NumericRowId,
-    readonly kind: Kind,
-    readonly value: number | null,
-    readonly status: RowResult['status'],
-    readonly typed: number | null,
-    readonly planned: number | null,
-    readonly range: RowResult['range'],
-    readonly absence: Absence | null,
-    readonly problems: readonly Problem[],
-    private readonly from: Evaluation | null,
-  ) {}
-
-  get working(): Working | null {
-    return this.from === null ? null : workingOf(this.id, this.from);
-  }
+    problems: dedupe(problems),
+    from: missing === null && has && (counts || measured === null) ? x : null,
+  };
 }
 
 function rangeOf({ bounds }: NumericRow, x: Evaluation): RowResult['range'] {

@@ -1,15 +1,10 @@
 import type { Kind } from '../measure/units';
 import type { Coefficient, Origin } from '../reference/origins';
-import type { Choices } from './coefficients';
 import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
-import type { Evaluation } from './evaluate';
-import { isRow, isTerm, stagesOf, termOf } from './evaluate';
-import type { Reduced, Stages } from './models/milk';
-import type { NumericRowId } from './order';
-import type { Plan } from './plan';
-import type { Recipe } from './recipe';
-import type { Access, TermId } from './row';
-import { reducedFor } from './treated';
+import { type Evaluation, isRow, isTerm, termOf } from './evaluate';
+import type { RowResult } from './formulate';
+import { Recorder } from './recorder';
+import type { TermId } from './row';
 
 /** A quantity that went into a number: another term of the sheet, or a coefficient with its origin. */
 export type WorkingInput =
@@ -47,49 +42,9 @@ export interface Working {
   readonly origins: readonly Origin[];
 }
 
-/** Runs a rule and notes which terms and coefficients it really reads, so that a working can't tell another story. */
-export class Recorder implements Access {
-  readonly terms: TermId[] = [];
-  readonly coefficients: CoefficientId[] = [];
-  readonly recipe: Recipe;
-  readonly choices: Choices;
-  readonly plan: Plan;
-
-  constructor(private readonly evaluation: Evaluation) {
-    this.recipe = evaluation.recipe;
-    this.choices = evaluation.choices;
-    this.plan = evaluation.plan;
-  }
-
-  run(id: TermId): number {
-    return this.evaluation.way(id).rule(this);
-  }
-
-  of(id: TermId): number {
-    if (!this.terms.includes(id)) this.terms.push(id);
-    return this.evaluation.of(id);
-  }
-
-  c(id: CoefficientId): number {
-    if (!this.coefficients.includes(id)) this.coefficients.push(id);
-    return this.evaluation.c(id);
-  }
-
-  typed(id: NumericRowId): number {
-    return this.evaluation.typed(id);
-  }
-
-  reduced(): Reduced {
-    return reducedFor(this, Number.POSITIVE_INFINITY);
-  }
-
-  stages(): Stages | null {
-    return stagesOf(this);
-  }
-
-  fail(): number {
-    return Number.NaN;
-  }
+/** How the number of a cell came about; null for a choice and for a quantity that is not there. */
+export function workingIn({ id, from }: RowResult): Working | null {
+  return from === null || !isRow(id) ? null : workingOf(id, from);
 }
 
 /** How a term's value came about, in words, as a formula, with what was put in and where each coefficient is from. */

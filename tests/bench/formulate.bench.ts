@@ -1,5 +1,6 @@
 import { bench, describe, expect } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
+import { workingIn } from '../../src/formula/working';
 import { numericRowIds, recipeOf, typed } from '../batches';
 
 const batches = {
@@ -24,7 +25,7 @@ describe.each(Object.entries(batches))('%s', (_, recipe) => {
 
   bench('every value with its working', () => {
     const { rows } = formulate(recipe);
-    for (const id of numericRowIds) sum += rows[id].working?.inputs.length ?? 0;
+    for (const id of numericRowIds) sum += workingIn(rows[id])?.inputs.length ?? 0;
     expect(sum).toBeGreaterThan(0);
   });
 });

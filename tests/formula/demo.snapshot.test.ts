@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import { rowOrder } from '../../src/formula/order';
 import type { Recipe } from '../../src/formula/recipe';
+import { workingIn } from '../../src/formula/working';
 import { recipeOf } from '../batches';
 
 function writeValue(value: number | string | null): string {
@@ -13,7 +14,8 @@ function writeValue(value: number | string | null): string {
 function writeBatch(title: string, recipe: Recipe): string {
   const { rows, sizedFrom } = formulate(recipe);
   const lines = rowOrder.flatMap((id) => {
-    const { value, kind, status, absence, working, problems } = rows[id];
+    const { value, kind, status, absence, problems } = rows[id];
+    const working = workingIn(rows[id]);
     const codes = problems.map(({ code }) => code).join(', ');
     const inputs = working?.inputs.map((input) => `${input.id} ${writeValue(input.value)}`).join(', ');
     return [

@@ -4,6 +4,7 @@ import { isRow } from '../../src/formula/evaluate';
 import { type Formulation, formulate, type RowResult } from '../../src/formula/formulate';
 import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from '../../src/formula/order';
 import { type Problem, severities } from '../../src/formula/problem';
+import { workingIn } from '../../src/formula/working';
 import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees, codesAt, numberIn, problemAt } from '../results';
 
@@ -32,8 +33,9 @@ function everyRow(check: (result: RowResult, formulation: Formulation) => void):
 
 describe('whatever is typed', () => {
   test('works out without throwing, workings and all', () => {
-    everyRow(({ id, working }) => {
-      if (working !== null) expect(working.id).toBe(id);
+    everyRow((result) => {
+      const working = workingIn(result);
+      if (working !== null) expect(working.id).toBe(result.id);
     });
   });
 
@@ -125,7 +127,7 @@ describe('a cell', () => {
   test('is a choice where a table is chosen from', () => {
     const choices: readonly RowId[] = rowOrder.filter((id) => plain.rows[id].status === 'choice');
     expect(choices).toEqual(['vessel', 'source', 'sweetener', 'grains']);
-    expect(plain.rows.source).toMatchObject({ kind: 'choice', value: 'almond', working: null });
+    expect(plain.rows.source).toMatchObject({ kind: 'choice', value: 'almond', from: null });
   });
 
   test('names every sweetener of a blend', () => {
@@ -140,29 +142,29 @@ describe('a cell', () => {
 
   test('is worked out, with its working, where nothing is typed', () => {
     expect(plain.rows.milkVolume).toMatchObject({ status: 'workedOut', typed: null, planned: null, absence: null });
-    expect(plain.rows.milkVolume.working?.how).toBe('rule');
+    expect(workingIn(plain.rows.milkVolume)?.how).toBe('rule');
   });
 
   test('is given, as typed, where its amount counts', () => {
     const { rows } = formulate(recipeOf({ given: [typed('milkVolume', 500)] }));
     expect(rows.milkVolume).toMatchObject({ status: 'given', value: 500, typed: 500 });
-    expect(rows.milkVolume.working?.how).toBe('typed');
+    expect(workingIn(rows.milkVolume)?.how).toBe('typed');
   });
 
   test('is measured, beside what was planned', () => {
     const { rows } = formulate(recipeOf({ measured: { milkVolume: { kind: 'volume', amount: 650 } } }));
     expect(rows.milkVolume).toMatchObject({ status: 'measured', value: 650, planned: plain.rows.milkVolume.value });
-    expect(rows.milkVolume.working?.how).toBe('measured');
+    expect(workingIn(rows.milkVolume)?.how).toBe('measured');
   });
 
   test('is absent with its reason, without a working', () => {
     const { rows } = formulate(recipeOf({ source: 'hemp' }));
-    expect(rows.soakWater).toMatchObject({ status: 'absent', value: null, absence: 'notSoaked', working: null });
+    expect(rows.soakWater).toMatchObject({ status: 'absent', value: null, absence: 'notSoaked', from: null });
   });
 
   test('is refused where it cannot be read, and what it feeds waits for it', () => {
     const formulation = formulate(recipeOf({ given: [typed('milkVolume', null)] }));
-    expect(formulation.rows.milkVolume).toMatchObject({ status: 'refused', value: null, working: null });
+    expect(formulation.rows.milkVolume).toMatchObject({ status: 'refused', value: null, from: null });
     expect(codesAt(formulation, 'milkVolume')).toEqual(['unreadable']);
     expect(problemAt(formulation, 'sweetenerMass', 'waits')).toMatchObject({ for: 'milkVolume' });
     expect(formulation.rows.brimful.status).toBe('workedOut');

@@ -135,6 +135,6 @@ describe('what can’t be', () => {
     const formulation = measuring({ grainMass: 30 }, { source: 'cartonPlain', given: [typed('milkSolids', 15)] });
     expect(codesAt(formulation, 'milkSolids')).toEqual(['noSolids']);
     expect(problemAt(formulation, 'sourceMass', 'waits')).toMatchObject({ for: 'milkSolids' });
-    expect(formulation.rows.grainMass).toMatchObject({ status: 'measured', value: 30, working: null });
+    expect(formulation.rows.grainMass).toMatchObject({ status: 'measured', value: 30, from: null });
   });
 });

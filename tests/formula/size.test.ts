@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import { amountRows } from '../../src/formula/order';
 import type { Given } from '../../src/formula/recipe';
+import { workingIn } from '../../src/formula/working';
 import { onHand, recipeOf, typed } from '../batches';
 import { codesAt, differences, numberIn, problemAt } from '../results';
 
@@ -78,7 +79,7 @@ describe('a second amount makes the rate between the two', () => {
     expect(formulation.rows.sourceMass).toMatchObject({ status: 'given', value: 140 });
     expect(formulation.rows[row]).toMatchObject({ status: 'given', value: amount, problems: [] });
     expect(numberIn(formulation, 'waterRatio')).toBeGreaterThan(4.5);
-    expect(formulation.rows.waterRatio.working?.words).toContain('both amounts you typed');
+    expect(workingIn(formulation.rows.waterRatio)?.words).toContain('both amounts you typed');
   });
 
   test('water and milk, too', () => {

@@ -4,7 +4,8 @@ import { coefficients } from '../../src/formula/coefficients';
 import { termOf } from '../../src/formula/evaluate';
 import { type Formulation, formulate } from '../../src/formula/formulate';
 import { intermediateIds } from '../../src/formula/order';
-import { Recorder, type Working, workingOf } from '../../src/formula/working';
+import { Recorder } from '../../src/formula/recorder';
+import { type Working, workingIn, workingOf } from '../../src/formula/working';
 import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees } from '../results';
 
@@ -14,7 +15,7 @@ vi.setConfig({ testTimeout: 180_000 });
 const anything = fc.oneof(anyRecipe, sensibleRecipe, measuredRecipe);
 
 function workingsOf(formulation: Formulation): readonly Working[] {
-  const ofRows = numericRowIds.flatMap((id) => formulation.rows[id].working ?? []);
+  const ofRows = numericRowIds.flatMap((id) => workingIn(formulation.rows[id]) ?? []);
   const others = intermediateIds.filter((id) => Number.isFinite(formulation.of(id)));
   return [...ofRows, ...others.map((id) => workingOf(id, formulation.evaluation))];
 }
@@ -100,7 +101,8 @@ describe('a working', () => {
       fc.property(anything, (recipe) => {
         const { rows } = formulate(recipe);
         for (const id of numericRowIds) {
-          const { working, value } = rows[id];
+          const { value } = rows[id];
+          const working = workingIn(rows[id]);
           if (working !== null) expect(working.value, id).toBe(value);
         }
       }),
@@ -110,7 +112,7 @@ describe('a working', () => {
 
   test('names its inputs in the order of the formula, rows and coefficients with their labels', () => {
     const { rows } = formulate(recipeOf());
-    const { working } = rows.drinkVolume;
+    const working = workingIn(rows.drinkVolume);
     expect(working?.inputs.map(({ id }) => id)).toEqual(['totalFill', 'grainMass', 'grainDensity', 'cling']);
     expect(working?.inputs.map(({ from }) => from)).toEqual(['intermediate', 'row', 'coefficient', 'coefficient']);
     expect(working?.inputs.map(({ label }) => label)).toEqual([
@@ -123,16 +125,16 @@ describe('a working', () => {
 
   test('shows the origin of a coefficient, and under which key a correction of it is kept', () => {
     const { rows } = formulate(recipeOf());
-    const uptake = rows.soakedMass.working?.inputs.find(({ id }) => id === 'uptake');
+    const uptake = workingIn(rows.soakedMass)?.inputs.find(({ id }) => id === 'uptake');
     expect(uptake).toMatchObject({ key: 'almond.uptake', coefficient: { origin: { kind: 'published' } } });
   });
 
   test('shows what was typed or measured as the cook’s own', () => {
     const yours = { 'almond.uptake': { value: 0.5, how: 'typed' } } as const;
-    const own = formulate(recipeOf({ yours })).rows.soakedMass.working?.inputs.find(({ id }) => id === 'uptake');
+    const own = workingIn(formulate(recipeOf({ yours })).rows.soakedMass)?.inputs.find(({ id }) => id === 'uptake');
     expect(own).toMatchObject({ value: 0.5, coefficient: { origin: { kind: 'yours', how: 'typed' } } });
     const weighed = formulate(recipeOf({ measured: { pulpMass: { kind: 'mass', amount: 200 } } }));
-    const moisture = weighed.rows.milkVolume.working?.inputs.find(({ id }) => id === 'milkPerGram');
+    const moisture = workingIn(weighed.rows.milkVolume)?.inputs.find(({ id }) => id === 'milkPerGram');
     expect(moisture?.value).toBe(weighed.of('milkPerGram'));
     const inside = workingOf('milkPerGram', weighed.evaluation).inputs.find(({ id }) => id === 'pulpMoisture');
     expect(inside).toMatchObject({ coefficient: { origin: { kind: 'yours', how: 'measured' } } });

@@ -5,6 +5,7 @@ import { describeAbsence, labelOf } from '../../formula/labels';
 import type { ChoiceRowId, NumericRowId, RowId } from '../../formula/order';
 import { isMeasuredRow } from '../../formula/order';
 import { numericRows } from '../../formula/sheet';
+import { workingIn } from '../../formula/working';
 import { writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import type { SheetState } from '../sheet/sheet-state';
@@ -71,7 +72,8 @@ function NumberWorking({ id, store, state }: NumberProps) {
   const batch = store.document.value.batches.find((one) => one.id === state.spot.value.batch);
   if (batch === undefined) return null;
   const formulation = store.formulationOf(batch);
-  const { working, absence } = formulation.rows[id];
+  const { absence } = formulation.rows[id];
+  const working = workingIn(formulation.rows[id]);
   const given = batch.given.find(({ row }) => row === id);
   if (absence !== null) {
     return (

@@ -3,6 +3,7 @@ import { cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { rowOrder } from '../../../src/formula/order';
 import { describeCoefficient } from '../../../src/formula/origin-words';
+import { workingIn } from '../../../src/formula/working';
 import { inNumbers, inSymbols } from '../../../src/formula/working-text';
 import { openSheet, textOf } from '../open-sheet';
 
@@ -15,7 +16,7 @@ function plain(text: string): string {
 describe('how a number came about', () => {
   test('is said in words, as a formula in symbols and with the numbers put in', async () => {
     const { store, batch, openWorking } = await openSheet();
-    const { working } = store.formulationOf(batch()).rows.milkVolume;
+    const working = workingIn(store.formulationOf(batch()).rows.milkVolume);
     if (working === null) throw new Error('the milk has no working');
     const said = textOf(await openWorking('milkVolume'));
     expect(said).toContain(plain(working.words));
@@ -27,7 +28,7 @@ describe('how a number came about', () => {
 
   test('lists what went in, every figure of a table with its origin', async () => {
     const { store, batch, openWorking } = await openSheet();
-    const { working } = store.formulationOf(batch()).rows.soakedMass;
+    const working = workingIn(store.formulationOf(batch()).rows.soakedMass);
     const region = await openWorking('soakedMass');
     const inputs = working?.inputs ?? [];
     expect(inputs.map(({ from }) => from)).toContain('coefficient');
