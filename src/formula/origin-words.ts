@@ -30,11 +30,12 @@ const yours: Readonly<Record<OfKind<'yours'>['how'], string>> = {
   learned: 'learned from your log',
 };
 
-/** Title, year and place, the latter two only where the title does not say them. */
+/** Authors, title, journal, year and place, the latter two only where the rest does not say them. */
 function cite(work: OfKind<'published'>['work'], place: string): string {
-  const { title, year } = works[work];
+  const { authors, title, journal, year } = works[work];
+  const said = [authors, title, journal].filter((part) => part !== null).join(', ');
   const [first] = /^\d{4}/.exec(year) ?? [];
-  const dated = first === undefined || title.includes(first) ? title : `${title} (${year})`;
+  const dated = first === undefined || said.includes(first) ? said : `${said} (${year})`;
   return title.includes(place) ? dated : `${dated}, ${place}`;
 }
 

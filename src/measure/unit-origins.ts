@@ -1,6 +1,6 @@
 import type { UnitId } from './units';
 
-type UnitOrigin = { readonly kind: 'published' | 'common practice' | 'from memory'; readonly work: string };
+type UnitOrigin = { readonly kind: 'published' | 'common practice'; readonly work: string };
 
 const works = {
   handbook44: {
@@ -14,22 +14,25 @@ const works = {
   label: { kind: 'published', work: '21 CFR 101.9(b)(5)(viii), nutrition labels only' },
   australia: { kind: 'published', work: 'New South Wales Government, Healthy Kids, conversion chart' },
   metricSpoons: { kind: 'common practice', work: 'metric cup and spoons outside Australia' },
-  si: { kind: 'from memory', work: 'believed in the SI Brochure' },
-  sp811: { kind: 'from memory', work: 'believed in NIST SP 811, Appendix B' },
+  // Not opened itself: read in an independent table of units drawn from it.
+  sp811: {
+    kind: 'published',
+    work: 'NIST Special Publication 811 (2008), Guide for the Use of the International System of Units (SI)',
+  },
   plain: { kind: 'common practice', work: 'a number as it stands' },
 } as const satisfies Record<string, UnitOrigin>;
 
 /** Where the exact relation of each unit was read, or that it was not. */
 export const unitOrigins: Readonly<Record<UnitId, UnitOrigin>> = {
-  g: works.si,
-  kg: works.si,
-  mg: works.si,
+  g: works.sp811,
+  kg: works.sp811,
+  mg: works.sp811,
   lb: works.sp811,
   oz: works.sp811,
-  mL: works.si,
-  cL: works.si,
-  dL: works.si,
-  L: works.si,
+  mL: works.sp811,
+  cL: works.sp811,
+  dL: works.sp811,
+  L: works.sp811,
   in3: works.sp811,
   gal: works.handbook44,
   qt: works.handbook44,
@@ -46,24 +49,24 @@ export const unitOrigins: Readonly<Record<UnitId, UnitOrigin>> = {
   metricTbsp: works.metricSpoons,
   metricTsp: works.metricSpoons,
   australianTbsp: works.australia,
-  cm: works.si,
-  mm: works.si,
+  cm: works.sp811,
+  mm: works.sp811,
   in: works.sp811,
-  '°C': works.si,
+  '°C': works.sp811,
   '°F': works.sp811,
-  'Δ°C': works.si,
+  'Δ°C': works.sp811,
   'Δ°F': works.sp811,
-  h: works.si,
-  min: works.si,
-  s: works.si,
-  day: works.si,
+  h: works.sp811,
+  min: works.sp811,
+  s: works.sp811,
+  day: works.sp811,
   bar: works.sp811,
   kPa: works.sp811,
-  Pa: works.si,
+  Pa: works.sp811,
   atm: works.sp811,
   psi: works.sp811,
   'g/g': works.plain,
-  'g/L': works.si,
+  'g/L': works.sp811,
   '%': works.plain,
   '': works.plain,
   pH: works.plain,

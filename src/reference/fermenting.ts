@@ -19,12 +19,16 @@ const figures = {
   ripeningCoolest: {
     value: 16,
     unit: '°C',
-    origin: judgement('Published water kefir series begin at 17 °C, and the models part ways below this.'),
+    origin: judgement(
+      'Published water kefir series (Front. Microbiol. 13: 871550) begin at 17 °C, and the models part ways below this.',
+    ),
   },
   ripeningWarmest: {
     value: 30,
     unit: '°C',
-    origin: judgement('Published water kefir series end at 29 °C, and the models part ways above this.'),
+    origin: judgement(
+      'Published water kefir series (Front. Microbiol. 13: 871550) end at 29 °C, and the models part ways above this.',
+    ),
   },
   pace: {
     value: 1,
@@ -117,6 +121,12 @@ export const carrollHenry = {
   /** bar; it is given for low pressures, to 1 MPa. */
   pressureTo: 10,
   origin: published('carroll-1991', 'abstract, correlation'),
+} as const;
+
+/** The model that the cardinal temperatures belong to: growth at a temperature as a share of growth at the optimum. */
+export const growthModel = {
+  name: 'Cardinal temperature model with inflection',
+  origin: published('rosso-1995', 'the cardinal temperature model with inflection'),
 } as const;
 
 export interface CardinalTemperatures {

@@ -31,7 +31,10 @@ const readyTemperature: Coefficient = { value: 21, unit: '°C', origin: commonPr
 const table = {
   water: {
     name: 'Water kefir grains',
-    dose: { value: 54, unit: 'g/L', low: 45, high: 65, origin: fromMemory() },
+    dose: {
+      ...{ value: 54, unit: 'g/L', low: 45, high: 65 },
+      origin: commonPractice('About 51 g to a US quart, 0.946 L.'),
+    },
     density,
     tablespoon: { value: 17.5, unit: 'g', low: 15, high: 20, origin: fromMemory('Small grains.') },
     cling,
@@ -54,7 +57,10 @@ const table = {
   },
   milk: {
     name: 'Milk kefir grains',
-    dose: { value: 31, unit: 'g/L', low: 25, high: 40, origin: fromMemory() },
+    dose: {
+      ...{ value: 31, unit: 'g/L', low: 25, high: 40 },
+      origin: commonPractice('About 29 g to a US quart, 0.946 L.'),
+    },
     density,
     tablespoon: { value: 21.5, unit: 'g', low: 18, high: 25, origin: fromMemory() },
     cling,

@@ -42,7 +42,7 @@ const table = {
     unit: '°C',
     low: 1,
     high: 5,
-    origin: published('food-code', '§ 3-501.16', 'Cold food at 5 °C or less; 4 °C is within it.'),
+    origin: judgement('A degree below the 5 °C (41 °F) that the FDA Food Code asks of cold food, § 3-501.16.'),
   },
   warmSoakLimit: {
     value: 8,

@@ -24,14 +24,14 @@ export const measureErrors: Readonly<Record<MeasureKind, Coefficient>> = {
 export const loosely: Readonly<Record<'scant' | 'generous', Coefficient>> = {
   scant: {
     value: 0.95,
-    unit: 'share',
+    unit: 'times',
     low: 0.9,
     high: 1,
     origin: judgement('A little less than level, nobody says how much.'),
   },
   generous: {
     value: 1.05,
-    unit: 'share',
+    unit: 'times',
     low: 1,
     high: 1.1,
     origin: judgement('A little more than level, nobody says how much.'),

@@ -64,15 +64,27 @@ export const molarMasses: Readonly<Record<keyof typeof masses, Coefficient>> = m
 
 const figures = {
   ethanolDensity: { value: 0.78924, unit: 'g/mL', origin: fromMemory('At 20 °C.') },
-  gasConstant: { value: 8.314462618, unit: 'J/(mol·K)', origin: fromMemory('Exact by the definitions of the SI.') },
-  atmosphere: { value: 101325, unit: 'Pa', origin: fromMemory('Exact by definition.') },
-  zeroCelsius: { value: 273.15, unit: 'K', origin: fromMemory('Exact by definition.') },
+  gasConstant: {
+    value: 8.314462618,
+    unit: 'J/(mol·K)',
+    origin: published(
+      'codata-2018',
+      'Boltzmann and Avogadro constants, exact',
+      'Computed, their product: 1.380649 × 10⁻²³ × 6.02214076 × 10²³.',
+    ),
+  },
+  atmosphere: { value: 101325, unit: 'Pa', origin: published('nist-sp811', 'standard atmosphere', 'Exact.') },
+  zeroCelsius: { value: 273.15, unit: 'K', origin: published('nist-sp811', 'degree Celsius', 'Exact.') },
   sugarDisplacement: {
     value: 0.62,
     unit: 'mL/g',
     low: 0.616,
     high: 0.625,
-    origin: fromMemory('Computed from remembered densities of sucrose solutions, 5 to 50 °Brix at 20 °C.'),
+    origin: published(
+      'sugar-manual-1995',
+      'p. 164, density of sucrose solutions',
+      'Computed: what a gram adds to water at 20 °C is 0.616 mL in a solution of 5 % and 0.625 mL in one of 50 %.',
+    ),
   },
   densityTemperature: {
     value: 20,

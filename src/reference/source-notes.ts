@@ -1,6 +1,6 @@
 import type { GrainId } from './grains';
 import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
-import type { SourceId } from './sources';
+import { type SourceId, sugarsByCarbohydrate } from './sources';
 
 /** A warning or a hint of one source's own, at the step it belongs to. */
 export interface Note {
@@ -164,7 +164,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
     {
       step: 'sweeten',
       text: 'Its sugars are in no table that was read, so the native sugar shown is an estimate.',
-      origin: published('usda-sr', 'record 12006, no value for sugars'),
+      origin: sugarsByCarbohydrate,
     },
   ],
   coconutDried: driedCoconutNotes,
@@ -200,6 +200,11 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
     },
   ],
   coconutMilk: [
+    {
+      step: 'sweeten',
+      text: 'Its sugars are in no table that was read, so the native sugar shown is an estimate. The label of the can may say them.',
+      origin: sugarsByCarbohydrate,
+    },
     {
       step: 'choose',
       text: 'Read the can: coconut and water only is best. Gums and stabilisers can slow the grains and thicken the drink.',

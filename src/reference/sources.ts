@@ -5,6 +5,8 @@ import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, p
 /** What is in a source as bought, and where that is from. */
 export interface Composition extends Proximates {
   readonly origin: Origin;
+  /** Where no table gives its sugars: what they are taken to be instead. */
+  readonly sugarsEstimate?: Origin;
 }
 
 export interface Source {
@@ -45,6 +47,11 @@ export interface Source {
   readonly allergens: readonly AllergenId[];
 }
 
+/** What stands in for the sugars that no table gives, as of chia and canned coconut. */
+export const sugarsByCarbohydrate = judgement(
+  'Its sugars are in no table that was read. They are taken as half of its carbohydrate, less its fibre where that is known; anything from none to all of it may be.',
+);
+
 function composed(id: FoodId): Composition {
   const { water, protein, fat, carbohydrate, fibre, sugars, ash, ...rest } = foods[id];
   const { sucrose, glucose, fructose, maltose, lactose, galactose } = rest;
@@ -52,6 +59,7 @@ function composed(id: FoodId): Composition {
     ...{ water, protein, fat, carbohydrate, fibre, sugars, ash },
     ...{ sucrose, glucose, fructose, maltose, lactose, galactose },
     origin: published('usda-sr', `record ${id}, ${rest.name}`),
+    ...(sugars === null ? { sugarsEstimate: sugarsByCarbohydrate } : {}),
   };
 }
 
@@ -71,8 +79,10 @@ function settled(value: number, unit: string, reason: string): Coefficient {
   return { value, unit, origin: judgement(reason) };
 }
 
-function ratio(value: number, low: number, high: number): Coefficient {
-  return believed(value, 'g/g', low, high, 'Richer or thinner is a matter of taste.');
+function ratio(value: number, low: number, high: number, measured?: string): Coefficient {
+  const taste = 'Richer or thinner is a matter of taste.';
+  const origin = commonPractice(measured === undefined ? taste : `${measured} ${taste}`);
+  return { value, unit: 'g/g', low, high, origin };
 }
 
 function seconds(value: number, low: number, high: number): Coefficient {
@@ -164,7 +174,7 @@ const table = {
       origin: published(
         'almond-soak-2020',
         'abstract, 40 % moisture after soaking',
-        'Computed with the 4.41 % before soaking of record 12061: (1 − 0.0441)/(1 − 0.40) − 1.',
+        'Computed with the 4.41 % before soaking of record 12061: (1 − 0.0441)/(1 − 0.40) − 1. How long and how cold it soaked is not in the abstract.',
       ),
     },
     waterRatio: ratio(4.5, 3, 6),
@@ -335,10 +345,8 @@ const table = {
     uptake: {
       value: 0.439,
       unit: 'g/g',
-      origin: published(
-        'peanut-hydration-2022',
-        'abstract, moisture range 6.57 to 35.07 %',
-        'Computed: (1 − 0.0657)/(1 − 0.3507) − 1.',
+      origin: judgement(
+        'The moistest and the driest kernels of a published study (Moisture-dependent physical properties and hydration kinetics of peanut kernel, 2022, abstract), 35.07 and 6.57 %, taken as those of a whole soak: (1 − 0.0657)/(1 − 0.3507) − 1.',
       ),
     },
     waterRatio: ratio(4.5, 3, 6),
@@ -366,7 +374,7 @@ const table = {
       ),
     },
     soak: null,
-    waterRatio: ratio(10.4, 8, 12),
+    waterRatio: ratio(10.4, 8, 12, 'Half a cup, 80 g, to 3 ½ cups, 828 mL.'),
     passing: believed(0.75, 'share', 0.6, 0.85, 'Little pulp; low confidence.'),
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 150),
@@ -382,7 +390,7 @@ const table = {
     food: '12036',
     cup: cup('12036', 'cup', 140),
     soak: null,
-    waterRatio: ratio(5.9, 4.5, 7.5),
+    waterRatio: ratio(5.9, 4.5, 7.5, 'A cup, 140 g, to 3 ½ cups, 828 mL.'),
     passing: believed(0.55, 'share', 0.45, 0.65, homeBag),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
@@ -399,7 +407,7 @@ const table = {
     cup: cup('12014', 'cup', 129),
     soak: soakCold(4, 8),
     uptake: believed(0.3, 'g/g', 0.3, 0.5, 'Low confidence.'),
-    waterRatio: ratio(5.5, 4, 7),
+    waterRatio: ratio(5.5, 4, 7, 'A cup, 129 g, to 3 cups, 710 mL.'),
     passing: believed(0.5, 'share', 0.4, 0.65, homeBag),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),

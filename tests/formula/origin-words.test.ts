@@ -31,6 +31,12 @@ describe('an origin', () => {
     expect(describeOrigin(published('cfr-21-114', '§ 114.3'))).not.toContain('in force');
   });
 
+  test('names who wrote it, and in what journal', () => {
+    expect(describeOrigin(published('carroll-1991', 'abstract'))).toBe(
+      'Published: Carroll J.J., Slupsky J.D., Mather A.E., The solubility of carbon dioxide in water at low pressure, J. Phys. Chem. Ref. Data 20: 1201–1209 (1991), abstract.',
+    );
+  });
+
   test('gives its note last', () => {
     expect(describeOrigin(published('fsis-danger-zone', 'page', 'A note.'))).toMatch(/, page\. A note\.$/);
   });

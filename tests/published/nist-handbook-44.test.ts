@@ -4,8 +4,9 @@ import type { UnitId } from '../../src/measure/units';
 
 // NIST Handbook 44, Appendix C, General Tables of Units of Measurement: the gallon is 231 cubic inches exactly; the
 // cup is 8 fluid ounces and half a pint exactly. NIST Office of Weights and Measures, Metric Household: the cup is
-// 16 tablespoons and 48 teaspoons exactly. Millilitres follow from those with the inch of 2.54 cm; the pound of
-// 453.59237 g and the psi are from memory, believed in the same appendix and in NIST SP 811.
+// 16 tablespoons and 48 teaspoons exactly. Millilitres follow from those with the inch of 2.54 cm. The inch, the pound of
+// 453.59237 g and the gravity of 9.80665 m/s² in the psi: NIST SP 811 (2008), not opened itself, its values as an
+// independent table of units drawn from it has them.
 
 describe('exact relations as the handbook prints them', () => {
   const printed: readonly (readonly [UnitId, UnitId, number])[] = [

@@ -1,44 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { keysOf } from '../../src/batch/table-keys';
-import { allergens } from '../../src/reference/allergens';
-import { bottles } from '../../src/reference/bottles';
-import { cartonWaiting } from '../../src/reference/carton-waiting';
-import { cautions } from '../../src/reference/cautions';
-import {
-  alcoholLine,
-  cardinalTemperatures,
-  carrollHenry,
-  fermenting,
-  gasVolume,
-  sweetness,
-} from '../../src/reference/fermenting';
-import { foods } from '../../src/reference/foods';
-import { grains } from '../../src/reference/grains';
-import { handwork } from '../../src/reference/handwork';
-import { jars } from '../../src/reference/jars';
-import { keepingTimes } from '../../src/reference/keeping';
-import { kitchen } from '../../src/reference/kitchen';
 import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
-import { learning } from '../../src/reference/pace';
-import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
-import { notesOf } from '../../src/reference/source-notes';
-import { sources } from '../../src/reference/sources';
-import { sweeteners } from '../../src/reference/sweeteners';
-import { works } from '../../src/reference/works';
+import { type Work, works } from '../../src/reference/works';
+import { tables } from './tables';
 import { coefficientsIn, originsIn } from './walk';
 
-const tables = {
-  ...{ allergens, cautions, foods, grains, jars, kitchen, sources, sweeteners },
-  ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
-  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, handwork, keepingTimes, learning, sweetness },
-  sourceNotes: keysOf(sources).map((id) => notesOf(id, 'milk')),
-};
+const modules = import.meta.glob<Record<string, unknown>>('../../src/reference/*.ts', { eager: true });
 const origins = originsIn(tables);
 const coefficients = coefficientsIn(tables);
 
 // Remembered figures that have no spread: definitions, atomic weights, and counts that follow from them.
 const exact = /^molarMasses\.|^physics\.(gasConstant|atmosphere|zeroCelsius|ethanolDensity)$/;
+
+describe('the tables that are checked', () => {
+  it('are all that the reference layer exports, but the works themselves', () => {
+    const checked: readonly unknown[] = Object.values(tables);
+    const exported = Object.values(modules).flatMap((module) => Object.entries(module));
+    const missing = exported.filter(([, value]) => originsIn(value).length > 0 && !checked.includes(value));
+    expect(missing.map(([name]) => name)).toEqual([]);
+    expect(exported.length).toBeGreaterThan(30);
+  });
+});
 
 describe('origins', () => {
   it('are found throughout the tables', () => {
@@ -75,6 +57,19 @@ describe('origins', () => {
 });
 
 describe('works', () => {
+  it('are each cited by some figure, fact or formula', () => {
+    const cited = origins.map(({ origin }) => origin.work);
+    expect(Object.keys(works).filter((id) => !cited.includes(id))).toEqual([]);
+  });
+
+  it('carry their authors and journal, unless an institution signs them or no name was noted', () => {
+    for (const [id, { authors, journal, publisher, seen }] of Object.entries<Work>(works)) {
+      if (authors === null) expect(publisher ?? (/not noted/.test(seen) ? seen : ''), id).not.toBe('');
+      else expect(journal ?? publisher ?? seen, id).toMatch(/\S/);
+      if (authors === null && journal !== null) expect(seen, id).toMatch(/names were not noted/);
+    }
+  });
+
   it('say what was seen of each', () => {
     for (const [id, work] of Object.entries(works)) {
       expect(work.title.length, id).toBeGreaterThan(5);

@@ -3,7 +3,8 @@ import { physics } from '../../reference/physics';
 
 /**
  * Growth at a temperature (°C) as a share of growth at the optimum: the cardinal temperature model with inflection.
- * From 0 to 1; 0 outside the least and greatest temperature. Source: Rosso et al. 1993, as printed in later papers.
+ * From 0 to 1; 0 outside the least and greatest temperature. Source: `growthModel`; first printed by
+ * Rosso, Lobry and Flandrois in 1993, which was not found.
  */
 export function growthAt(celsius: number, { minimum, optimum, maximum }: CardinalTemperatures): number {
   const [least, best, most] = [minimum.value, optimum.value, maximum.value];

@@ -1,4 +1,4 @@
-import { cardinalTemperatures, fermenting } from '../../reference/fermenting';
+import { cardinalTemperatures, fermenting, growthModel } from '../../reference/fermenting';
 import type { Coefficient } from '../../reference/origins';
 import { type Spread, timesAsLong } from '../models/ripening';
 import type { Access, Term } from '../row';
@@ -7,7 +7,7 @@ function spreadAt(x: Access): Spread {
   return timesAsLong(x.of('roomTemperature'), x.choices.grain.readyTemperature.value);
 }
 
-const ofModels = Object.values(cardinalTemperatures).map(({ optimum }) => optimum.origin);
+const ofModels = [growthModel.origin, ...Object.values(cardinalTemperatures).map(({ optimum }) => optimum.origin)];
 
 /** An end of the range of a time as a share of its middle. */
 function share({ value, low = value, high = value }: Coefficient, end: 'low' | 'high'): number {
@@ -35,7 +35,7 @@ export const ripeningTerms = {
     label: 'Times as long as in the usual room',
     symbol: 'θ',
     kind: 'count',
-    origins: () => [cardinalTemperatures.plantarum.optimum.origin],
+    origins: () => [growthModel.origin, cardinalTemperatures.plantarum.optimum.origin],
     ways: {
       cardinal: {
         words:

@@ -1,3 +1,5 @@
+import type { Origin } from '../../reference/origins';
+import type { Source } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOf, roomOf, weightOf } from '../models/blend';
 import type { Ranged } from '../models/sugar';
@@ -9,6 +11,11 @@ function openShare({ value, high }: Ranged): number {
   return value > 0 ? high / value - 1 : 0;
 }
 
+/** Where the sugars of a source are from, or how they were estimated besides. */
+function ofSugars({ composition: { origin, sugarsEstimate } }: Source): readonly Origin[] {
+  return sugarsEstimate === undefined ? [origin] : [origin, sugarsEstimate];
+}
+
 const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
 /** What the source and the sweetener hold for the grains, and how the sweetener measures. */
@@ -17,7 +24,7 @@ export const sugarTerms = {
     label: 'Native fermentable sugar, as hexose',
     symbol: 's₀',
     kind: 'concentration',
-    origins: ({ choices: { source } }) => [source.composition.origin],
+    origins: ({ choices: { source } }) => ofSugars(source),
     ways: {
       balance: {
         words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
@@ -45,7 +52,7 @@ export const sugarTerms = {
     symbol: 's₊',
     kind: 'concentration',
     origins: ({ choices: { source, sweetener } }) => [
-      source.composition.origin,
+      ...ofSugars(source),
       ...sweetener.map(({ entry }) => entry.total?.origin ?? entry.sugars.origin),
     ],
     ways: {

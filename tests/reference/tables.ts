@@ -1,0 +1,40 @@
+import { keysOf } from '../../src/batch/table-keys';
+import { allergens } from '../../src/reference/allergens';
+import { bottles } from '../../src/reference/bottles';
+import { cartonWaiting } from '../../src/reference/carton-waiting';
+import { cautions } from '../../src/reference/cautions';
+import {
+  alcoholLine,
+  cardinalTemperatures,
+  carrollHenry,
+  fermenting,
+  gasVolume,
+  growthModel,
+  sweetness,
+} from '../../src/reference/fermenting';
+import { foodMeasures } from '../../src/reference/food-measures';
+import { foods } from '../../src/reference/foods';
+import { grains } from '../../src/reference/grains';
+import { handwork } from '../../src/reference/handwork';
+import { jars } from '../../src/reference/jars';
+import { keepingTimes } from '../../src/reference/keeping';
+import { kitchen } from '../../src/reference/kitchen';
+import { doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds } from '../../src/reference/measure-error';
+import { otherFoods } from '../../src/reference/other-foods';
+import { learning } from '../../src/reference/pace';
+import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
+import { notesOf } from '../../src/reference/source-notes';
+import { sources, sugarsByCarbohydrate } from '../../src/reference/sources';
+import { sweetenerNotes } from '../../src/reference/sweetener-notes';
+import { sweeteners } from '../../src/reference/sweeteners';
+
+/** Every table of the reference layer, as the checks of its figures and origins read them. */
+export const tables = {
+  ...{ allergens, cautions, foods, foodMeasures, otherFoods, grains, jars, kitchen, sources, sweeteners },
+  ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
+  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, keepingTimes, learning, sweetness },
+  ...{ doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds, sugarsByCarbohydrate, sweetenerNotes },
+  sourceNotes: keysOf(sources).map((id) => keysOf(grains).map((kind) => notesOf(id, kind))),
+};
+
+export type Tables = typeof tables;
