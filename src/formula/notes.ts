@@ -1,4 +1,5 @@
-import { writeMetric } from '../measure/write-quantity';
+import type { Kind } from '../measure/units';
+import { writeMetric, writeUS } from '../measure/write-quantity';
 import { carrollHenry } from '../reference/fermenting';
 import { kitchen } from '../reference/kitchen';
 import {
@@ -32,7 +33,8 @@ function moreThanOnHand(id: NumericRowId, x: Evaluation): readonly Problem[] {
   if (stock === undefined || onHand === undefined) return none;
   const have = readGiven(x, id, numericRows[id], onHand);
   const needed = x.of(id);
-  if (typeof have !== 'number' || needed <= have * (1 + kitchen.agreement.value)) return none;
+  const isMore = typeof have === 'number' && needed > have * (1 + kitchen.agreement.value);
+  if (!isMore || !Number.isFinite(needed)) return none;
   return [{ code: 'moreThanOnHand', at: id, stock, text: onHand.text, have, needed }];
 }
 
@@ -83,9 +85,19 @@ function outsideUsual(id: NumericRowId, x: Evaluation): readonly Problem[] {
   const value = x.of(id);
   const range = row.usual?.(x) ?? null;
   if (range === null || !Number.isFinite(value)) return none;
-  const slack = 1e-9; // tolerance
-  if (value >= range.low * (1 - slack) && value <= range.high * (1 + slack)) return none;
-  return [{ code: 'outsideUsual', at: id, low: range.low, high: range.high, kind: row.kind }];
+  const { kind } = row;
+  const end = value < range.low ? range.low : range.high;
+  if ((value >= range.low && value <= range.high) || isWrittenAs(end, value, kind)) return none;
+  return [{ code: 'outsideUsual', at: id, low: range.low, high: range.high, kind }];
+}
+
+/** Whether two amounts are the same to whoever reads them, in metric or in US units: 64 °F and 18 °C are. */
+function isWrittenAs(one: number, other: number, kind: Kind): boolean {
+  const us = writeUS(one, kind, false);
+  return (
+    writeMetric(one, kind, false) === writeMetric(other, kind, false) ||
+    (us !== null && us === writeUS(other, kind, false))
+  );
 }
 
 /** Ends that no kitchen tells apart are not told of. */

@@ -1,9 +1,16 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coefficientIds, coefficients } from '../../src/formula/coefficients';
 import { formulate } from '../../src/formula/formulate';
+import { convertNumber } from '../../src/measure/units';
 import { writeMetric } from '../../src/measure/write-quantity';
-import { recipeOf, sourceIds, typed } from '../batches';
+import { anyRecipe, recipeOf, sourceIds, typed } from '../batches';
 import { codesAt, numberIn, problemAt } from '../results';
+import { anyOnHand } from '../stocked';
+
+function isNumber(value: unknown): boolean {
+  return typeof value === 'number';
+}
 
 describe('what is worth knowing', () => {
   test('is little, of a plain batch', () => {
@@ -102,6 +109,41 @@ describe('what is worth knowing', () => {
       'headspaceUnderWise',
     ]);
     expect(codesAt(formulate(recipeOf({ given: [typed('headspaceDepth', 2.5)] })), 'headspaceDepth')).toEqual([]);
+  });
+
+  test('is not a room at an end of the usual range as either degree writes it, but one a degree further', () => {
+    const at = (fahrenheit: number) =>
+      codesAt(
+        formulate(recipeOf({ given: [typed('roomTemperature', convertNumber(fahrenheit, '°F', '°C'))] })),
+        'roomTemperature',
+      );
+    // Usual is 18 °C to 24 °C, which are 64.4 °F and 75.2 °F.
+    for (const usual of [64, 65, 75]) expect(at(usual), String(usual)).not.toContain('outsideUsual');
+    for (const unusual of [63, 77]) expect(at(unusual), String(unusual)).toContain('outsideUsual');
+  });
+
+  test('is not that there is too little on hand of what the batch can’t be worked out for', () => {
+    const onHand = { grains: { text: '5 g', kind: 'mass', amount: 5 } } as const;
+    const measured = { grainMass: { kind: 'mass', amount: 2 } } as const;
+    const refused = formulate(recipeOf({ given: [typed('sugarRate', null)], measured, onHand }));
+    expect(refused.rows.milkVolume.value).toBeNull();
+    expect(codesAt(refused, 'grainMass')).not.toContain('moreThanOnHand');
+    const more = formulate(recipeOf({ given: [typed('grainMass', 6)], onHand }));
+    expect(codesAt(more, 'grainMass')).toContain('moreThanOnHand');
+  });
+
+  test('has a number wherever it speaks of one, whatever the recipe', () => {
+    fc.assert(
+      fc.property(anyRecipe, anyOnHand, (recipe, onHand) => {
+        for (const { problems } of Object.values(formulate({ ...recipe, onHand }).rows)) {
+          for (const problem of problems) {
+            const numbers = Object.entries(problem).filter(([name, value]) => name !== 'typed' && isNumber(value));
+            expect(numbers.filter(([, value]) => !Number.isFinite(value))).toEqual([]);
+          }
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 
   test('is a figure of the cook’s own that can’t be, told where it belongs', () => {
