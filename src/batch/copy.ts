@@ -5,7 +5,7 @@ import type { RowId } from '../formula/order';
 import type { Batch, Settings } from './document';
 
 /**
- * A cell as it is copied: what was typed, as typed, in one line; else what it shows, in metric with its unit. A byte order
+ * A cell as it is copied: what was typed, as typed, in one line; else what it comes to, in metric with its unit, unrounded. A byte order
  * mark would be lost on the way through a clipboard.
  */
 export function copyText(batch: Batch, formulation: Formulation, row: RowId, settings: Settings): string {

@@ -1,19 +1,22 @@
+import { writeUnrounded } from '../measure/write-unrounded';
 import { grains } from '../reference/grains';
 import { jars } from '../reference/jars';
 import { sweeteners } from '../reference/sweeteners';
 import { isRow } from './evaluate';
 import type { Formulation } from './formulate';
 import type { RowId } from './order';
-import { type Kitchen, writeRow } from './write-row';
+import { numericRows } from './sheet';
+import type { Kitchen } from './write-row';
 
 /**
- * A cell as it is copied: a choice by its name, an amount in metric with its unit, so that any spreadsheet and this
- * sheet can read it. Empty where there is nothing.
+ * A cell as it is copied: a choice by its name, an amount in metric with its unit, unrounded, so that any spreadsheet
+ * and this sheet can read it and it comes back the same. Empty where there is nothing.
  */
-export function copyCell(formulation: Formulation, id: RowId, kitchen: Kitchen): string {
+export function copyCell(formulation: Formulation, id: RowId, kitchen: Pick<Kitchen, 'decimalComma'>): string {
   if (isRow(id)) {
-    const written = writeRow(formulation, id, kitchen);
-    return written === null ? '' : plain(written.metric);
+    const { value } = formulation.rows[id];
+    const { kind, unit = '' } = numericRows[id];
+    return typeof value === 'number' ? `${writeUnrounded(value, kind, kitchen.decimalComma)} ${unit}`.trim() : '';
   }
   const { recipe, choices } = formulation;
   switch (id) {
@@ -26,9 +29,4 @@ export function copyCell(formulation: Formulation, id: RowId, kitchen: Kitchen):
     default:
       return recipe.sweetener.map((part) => sweeteners[part.id].name).join(' + ');
   }
-}
-
-/** Ordinary spaces, and without the share that a room is written with. */
-function plain(text: string): string {
-  return text.replaceAll(/[\u00A0\u202F\u2009]/g, ' ').replace(/ \(.*\)$/, '');
 }

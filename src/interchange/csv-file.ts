@@ -48,7 +48,7 @@ export function writeLogCsv(log: readonly Logged[]): string {
 }
 
 function headingOf(id: RowId): string {
-  const unit = isRow(id) ? baseUnits[numericRows[id].kind] : '';
+  const unit = isRow(id) ? (numericRows[id].unit ?? baseUnits[numericRows[id].kind]) : '';
   return unit === '' ? labelOf(id) : `${labelOf(id)} (${unit})`;
 }
 

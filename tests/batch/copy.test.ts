@@ -5,9 +5,14 @@ import { copyRange, copyText } from '../../src/batch/copy';
 import { demo } from '../../src/batch/demo';
 import { recipeOf, type SheetDocument } from '../../src/batch/document';
 import { typeCell } from '../../src/batch/edits';
+import { readCell } from '../../src/batch/read-cell';
+import { copyCell } from '../../src/formula/copy-cell';
+import { isRow } from '../../src/formula/evaluate';
 import { formulate } from '../../src/formula/formulate';
 import { type RowId, rowOrder } from '../../src/formula/order';
+import { numericRows } from '../../src/formula/sheet';
 import { parseTable } from '../../src/interchange/table';
+import { agrees } from '../results';
 import { anyDocument } from './any-edit';
 
 function copyAll(document: SheetDocument, rows: readonly RowId[]): string {
@@ -43,6 +48,23 @@ describe('a copied range', () => {
         );
         expect(lines).toEqual(shown);
         expect(isCut).toBe(false);
+      }),
+    );
+  });
+
+  test('of an amount comes back the same, however this cook reads and writes', () => {
+    fc.assert(
+      fc.property(anyDocument, (document) => {
+        for (const batch of document.batches) {
+          const formulation = formulate(recipeOf(document, batch));
+          for (const row of rowOrder.filter(isRow)) {
+            const { value } = formulation.rows[row];
+            const { typed, kind } = numericRows[row];
+            if (typeof value !== 'number' || typed === 'never') continue;
+            const cell = readCell(row, copyCell(formulation, row, document.settings), document.settings);
+            expect([cell.kind, agrees(cell.amount ?? Number.NaN, value)], `${row} ${cell.text}`).toEqual([kind, true]);
+          }
+        }
       }),
     );
   });

@@ -4,7 +4,9 @@ import { demo } from '../../src/batch/demo';
 import { copyCell } from '../../src/formula/copy-cell';
 import { formulate } from '../../src/formula/formulate';
 import { type RowId, rowOrder } from '../../src/formula/order';
+import { writeMetric } from '../../src/measure/write-quantity';
 import { anyRecipe, recipeOf, typed } from '../batches';
+import { numberIn } from '../results';
 
 const metric = demo.settings;
 
@@ -30,10 +32,19 @@ describe('a copied cell', () => {
     expect(copyCell(formulate(recipeOf({ sweetener })), 'sweetener', metric)).toBe('Honey + Maple syrup');
   });
 
-  test('of an amount is metric with its unit, whichever leads', () => {
+  test('of an amount is metric with its unit', () => {
     expect(copy('sourceMass', ['sourceMass', 200])).toBe('200 g');
     const formulation = formulate(recipeOf({ given: [typed('milkVolume', 750)] }));
-    expect(copyCell(formulation, 'milkVolume', { ...metric, leads: 'us' })).toBe('750 mL');
+    expect(copyCell(formulation, 'milkVolume', metric)).toBe('750 mL');
+  });
+
+  test('of what is worked out is not rounded as it shows', () => {
+    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 750)] }));
+    const shown = writeMetric(numberIn(formulation, 'sourceMass'), 'mass', false).replace('\u00A0', ' ');
+    const copied = copyCell(formulation, 'sourceMass', metric);
+    expect(copied).not.toBe(shown);
+    expect(Number.parseFloat(copied)).toBeCloseTo(numberIn(formulation, 'sourceMass'), 6);
+    expect(copyCell(formulation, 'keepDays', metric)).toMatch(/^\d+ days$/);
   });
 
   test('of a room is written without its share of the jar', () => {

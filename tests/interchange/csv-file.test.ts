@@ -102,7 +102,7 @@ describe('batches as CSV', () => {
   const headings = [
     'Name',
     ...rowOrder.map((id) => {
-      const unit = isRow(id) ? baseUnits[numericRows[id].kind] : '';
+      const unit = isRow(id) ? (numericRows[id].unit ?? baseUnits[numericRows[id].kind]) : '';
       return unit === '' ? labelOf(id) : `${labelOf(id)} (${unit})`;
     }),
   ];
@@ -113,6 +113,11 @@ describe('batches as CSV', () => {
     const [first = ''] = batchesCsv.slice(1).split('\r\n');
     for (const heading of headings) expect(first).toContain(heading);
     expect(new Set(headings).size).toBe(headings.length);
+  });
+
+  test('names the unit of each figure that has one', () => {
+    const [first = ''] = batchesCsv.split('\r\n');
+    for (const heading of ['Keeps in the fridge (days)', '"Source, as bought (g)"']) expect(first).toContain(heading);
   });
 
   test('by hand: quotes are doubled, and what has a comma, a quote or a line end in it is quoted', () => {
