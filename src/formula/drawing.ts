@@ -24,7 +24,7 @@ export interface JarDrawing {
 }
 
 /**
- * The jar of a batch as it is filled, to scale. Null where the fill can't be had or runs over the brim.
+ * The jar of a batch as it is filled, to scale. Null where jar or fill can’t be had, and where it runs over the brim.
  * Layers are volumes turned into depths by the jar's profile; the head of cream is all the fat of the milk, the most
  * there can be.
  */
@@ -34,7 +34,7 @@ export function drawJar(formulation: Formulation): JarDrawing | null {
   const fill = of('fillVolume');
   const jars = of('vesselCount');
   const grains = of('grainMass') / evaluation.c('grainDensity') / jars;
-  if (!Number.isFinite(fill) || !Number.isFinite(grains) || fill > jar.brimful || fill <= 0) return null;
+  if (!Number.isFinite(grains) || !(fill > 0 && fill <= jar.brimful)) return null;
   const at = (below: number): number => depthBelowRim(jar, jar.brimful - fill + Math.min(below, fill));
   const depth = wholeDepth(jar);
   const floats = choices.grain.floats;

@@ -28,6 +28,12 @@ describe('a jar', () => {
     expect(draw({ source: 'coconutWater' }).outerHTML).not.toMatch(/NaN|Infinity|undefined/);
   });
 
+  test('whose capacity is refused is said in words, with the fill typed all the same', () => {
+    const image = draw({ given: [typed('brimful', -1), typed('fillVolume', 500)] });
+    expect(image.tagName.toLowerCase()).not.toBe('svg');
+    expect(textOf(image)).toBe('A jar in words.');
+  });
+
   test('that would run over is said in words in place of a drawing', () => {
     const image = draw({ given: [typed('vesselCount', 1), typed('sourceMass', 900)] });
     expect(image.tagName.toLowerCase()).not.toBe('svg');
