@@ -1,3 +1,4 @@
+import { roundPast } from '../measure/rounding';
 import { type Choices, type CoefficientId, chooseFrom, coefficientInEffect } from './coefficients';
 import { readGiven } from './givens';
 import { leastRatio, type Reduced, type Stages, stagesAt } from './models/milk';
@@ -140,7 +141,7 @@ export function stagesOf(x: Access): Stages | null {
   if (Number.isNaN(ratio)) return null;
   const stages = stagesAt(reducedAt(x, ratio), ratio);
   if (stages === null) {
-    const least = leastRatio(x.reduced());
+    const least = roundPast(leastRatio(x.reduced()), 1);
     x.fail({ code: 'gels', at: 'waterRatio', least, gelling: x.choices.source.gels });
   }
   return stages;

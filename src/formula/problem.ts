@@ -25,6 +25,7 @@ type ProblemBody =
   | { readonly code: 'jarTooSmall'; readonly least: number }
   | { readonly code: 'overBrim'; readonly over: number; readonly fits: number }
   | { readonly code: 'runsOver'; readonly over: number; readonly fits: number }
+  /** `least`: a water ratio to type, just above the one at which the slurry is as wet as the pulp. */
   | { readonly code: 'gels'; readonly least: number; readonly gelling: boolean }
   | { readonly code: 'noRatio'; readonly rows: readonly [RowId, RowId] }
   | { readonly code: 'noSolids' }

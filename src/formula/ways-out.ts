@@ -1,3 +1,4 @@
+import { writeTrimmed } from '../measure/write-quantity';
 import { type JarId, jars } from '../reference/jars';
 import { kitchen } from '../reference/kitchen';
 import { emptierBottle, roomWithinModels, underLimit, unsealed } from './bottle-ways-out';
@@ -61,7 +62,10 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
     case 'gels': {
       const typed = typedRows(formulation);
       const ratios = typed.filter((row) => row === 'waterRatio' || row === 'milkSolids');
-      return letGo(ratios.length > 0 ? ratios : typed.filter((row) => settlesRatio.includes(row)), formulation);
+      return [
+        wetEnough(problem.least),
+        ...letGo(ratios.length > 0 ? ratios : typed.filter((row) => settlesRatio.includes(row)), formulation),
+      ];
     }
     case 'noRoomForMilk':
       return letGo(
@@ -99,6 +103,12 @@ function takeBack(row: RowId, formulation: Formulation): readonly WayOut[] {
 
 function degreesMeant({ at, typed, kind }: Extract<Problem, { readonly code: 'tooLarge' | 'tooSmall' }>) {
   return kind === 'temperature' && isRow(at) ? inOtherDegrees(at, typed) : [];
+}
+
+/** The least water that gives milk. */
+function wetEnough(ratio: number): WayOut {
+  const text = `${writeTrimmed(ratio, 1, false)} g/g`;
+  return { label: `Make it ${text}`, changes: [{ do: 'type', row: 'waterRatio', text, kind: 'ratio', amount: ratio }] };
 }
 
 /** Typed amounts that settle the water ratio between them, and typed amounts that leave the milk its room. */

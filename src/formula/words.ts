@@ -71,8 +71,8 @@ const sentences: Sentences = {
   runsOver,
   gels: ({ least, gelling }, write) =>
     gelling
-      ? `This gels: it needs at least ${write.number(least, 1)} g of water per g of seed before any milk runs through.`
-      : `The pulp keeps all of this water: at least ${write.number(least, 1)} g per g of source is needed before any milk runs through.`,
+      ? `This gels: it needs at least ${write.number(least, 1)} g of water per g of seed for milk to run through.`
+      : `So little water stays in the pulp: it needs at least ${write.number(least, 1)} g per g of source for milk to run through.`,
   noRatio: ({ rows }) =>
     `No amount of water makes ${list(rows)} fit together. Change one of them, or clear one to have it worked out.`,
   noSolids: () =>

@@ -20,6 +20,12 @@ export function roundAndTrim(value: number, places: number): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 
+/** The least number of `places` decimals that is greater than `value`; for saying a bound that must be passed. */
+export function roundPast(value: number, places: number): number {
+  const nearest = roundNumber(value, places);
+  return nearest > value ? nearest : roundNumber(nearest + 1 / 10 ** places, places);
+}
+
 /** The double nearest to `value` rounded to `places` decimals; a value that is not finite comes back as it is. */
 export function roundNumber(value: number, places: number): number {
   return Number(roundTo(value, places));

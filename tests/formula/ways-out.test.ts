@@ -78,6 +78,8 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
       degrees[1] ?? '',
     );
   }
+  const ratio = said(/^Make it ([\d.]+ g\/g)$/);
+  if (ratio) return edits.typeCell(before, 'b1', 'waterRatio', ratio[1] ?? '');
   const lost = said(/^Forget the (\w+) on hand$/);
   const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
   if (stock === undefined) throw new Error(`who knows what “${label}” does`);
@@ -268,7 +270,13 @@ describe('the ways out', () => {
       'headspaceTooDeep',
       [letGo('brimful')],
     ],
-    ['of too little water', given(typed('waterRatio', 0.1)), 'waterRatio', 'gels', [letGo('waterRatio')]],
+    [
+      'of too little water',
+      given(typed('waterRatio', 0.1)),
+      'waterRatio',
+      'gels',
+      ['Make it 1.2 g/g', letGo('waterRatio')],
+    ],
     [
       'of amounts that no water joins',
       given(typed('sourceMass', 100), typed('milkVolume', 20)),

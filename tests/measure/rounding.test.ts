@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decimal } from '../../src/measure/decimal';
-import { roundAndTrim, roundNumber, roundTo } from '../../src/measure/rounding';
+import { roundAndTrim, roundNumber, roundPast, roundTo } from '../../src/measure/rounding';
 
 describe('rounding to print', () => {
   test.each([
@@ -19,6 +19,13 @@ describe('rounding to print', () => {
     expect(roundAndTrim(4.5, 2)).toBe('4.5');
     expect(roundAndTrim(3, 2)).toBe('3');
     expect(roundAndTrim(100, 0)).toBe('100');
+  });
+
+  test('goes past a bound, and past one that is round itself', () => {
+    expect(roundPast(12.457, 1)).toBe(12.5);
+    expect(roundPast(12.449, 1)).toBe(12.5);
+    expect(roundPast(12.5, 1)).toBe(12.6);
+    expect(roundPast(-0.25, 1)).toBe(-0.2);
   });
 
   test('is never further off than half of the last place', () => {

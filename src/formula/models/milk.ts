@@ -82,8 +82,10 @@ export interface Reduced {
   readonly passed: number;
   /** k = p/(1 − p), water per dry solid in the pulp; 0 where nothing is held back. */
   readonly waterPerDry: number;
-  /** c = k(1 − x)N: the least W′ that lets any milk through. */
-  readonly least: number;
+  /** c = k(1 − x)N: what the pulp keeps of W′. */
+  readonly kept: number;
+  /** kN: the W′ at which the slurry is as wet as the pulp. Only above it does straining part the two. */
+  readonly asWetAsPulp: number;
   readonly volume: Linear;
   readonly mass: Linear;
   readonly sugars: Linear;
@@ -95,7 +97,7 @@ export function reduce(strain: Strain): Reduced {
   const nonSugar = sumOfSolids(strain.solids);
   const heldDry = (1 - strain.passing) * nonSugar;
   const waterPerDry = heldDry > 0 ? strain.pulpMoisture / (1 - strain.pulpMoisture) : 0;
-  const least = waterPerDry * heldDry;
+  const kept = waterPerDry * heldDry;
   const passing = passingSolids(strain);
   const passed = strain.passing * nonSugar;
   const passedVolume = solidComponents.reduce((sum, part) => sum + passing[part] * specificVolume(part), 0);
@@ -110,19 +112,20 @@ export function reduce(strain: Strain): Reduced {
     nonSugar,
     passed,
     waterPerDry,
-    least,
+    kept,
+    asWetAsPulp: waterPerDry * (nonSugar + strain.own.solids),
     passedVolume: passedVolume + ownVolume,
     volume: {
-      still: keep * (passedVolume + ownVolume + sugarAndItsWater - least * ofWater),
+      still: keep * (passedVolume + ownVolume + sugarAndItsWater - kept * ofWater),
       rising: keep * ofWater,
-      falling: -keep * least * sugarAndItsWater,
+      falling: -keep * kept * sugarAndItsWater,
     },
     mass: {
-      still: keep * (passed + strain.own.solids + sugarMass - least),
+      still: keep * (passed + strain.own.solids + sugarMass - kept),
       rising: keep,
-      falling: -keep * least * sugarMass,
+      falling: -keep * kept * sugarMass,
     },
-    sugars: { still: keep * sugars, rising: 0, falling: -keep * least * sugars },
+    sugars: { still: keep * sugars, rising: 0, falling: -keep * kept * sugars },
   };
 }
 
@@ -142,23 +145,31 @@ export function valueAt(linear: Linear, freeWater: number): number {
   return linear.still + linear.rising * freeWater + (linear.falling === 0 ? 0 : linear.falling / freeWater);
 }
 
-/** The least water ratio that gives any milk at all, g/g; below it the slurry is no wetter than the pulp: it gels. */
+/**
+ * The water ratio above which there is milk, g/g; at it the slurry is as wet as the pulp, and under it the milk would be
+ * drier than its own pulp: it gels. A source's own liquid is counted before tap water, so as far as it reaches.
+ */
 export function leastRatio(reduced: Reduced): number {
-  return ratioAt(reduced, reduced.least);
+  const { strain, nonSugar, waterPerDry } = reduced;
+  const { own } = strain;
+  const withTap = ratioAt(reduced, reduced.asWetAsPulp);
+  const perOwn = own.water - waterPerDry * (own.sugars + own.solids);
+  if (withTap >= own.mass || !(perOwn > 0)) return withTap;
+  return (own.mass * (waterPerDry * (nonSugar + strain.sugars) - strain.water - strain.uptake)) / perOwn;
 }
 
 /**
  * Mass balance of soaking, blending and straining at the water ratio R, per g of source as bought.
- * Gives null when the slurry is not wetter than the pulp would be (R at or under `leastRatio`).
+ * Gives null when the slurry is not wetter than the pulp (R at or under `leastRatio`).
  * Source: conservation of mass; sugars follow the water. Mass in = milk + pulp + lost, to rounding.
  */
 export function stagesAt(reduced: Reduced, ratio: number): Stages | null {
-  const { strain, nonSugar, passed, waterPerDry, least } = reduced;
+  const { strain, nonSugar, passed, waterPerDry, kept, asWetAsPulp } = reduced;
   const freeWater = freeWaterAt(reduced, ratio);
-  if (!(freeWater > least)) return null;
+  if (!(freeWater > asWetAsPulp)) return null;
   const sugars = strain.sugars + strain.own.sugars;
   const water = freeWater + waterPerDry * sugars;
-  const held = least === 0 ? 0 : least / freeWater;
+  const held = kept === 0 ? 0 : kept / freeWater;
   const pulpDry = nonSugar - passed + held * sugars;
   const pulpMass = pulpDry + held * water;
   const beforeLoss = passed + strain.own.solids + (1 - held) * (sugars + water);
@@ -189,7 +200,7 @@ export function stagesAt(reduced: Reduced, ratio: number): Stages | null {
  */
 export function ratiosFor(reduced: Reduced, figure: Linear, target: { still: number; rising: number }): number[] {
   const roots = rootsOf(figure.rising - target.rising, figure.still - target.still, figure.falling);
-  return roots.filter((freeWater) => freeWater > reduced.least).map((freeWater) => ratioAt(reduced, freeWater));
+  return roots.filter((freeWater) => freeWater > reduced.asWetAsPulp).map((freeWater) => ratioAt(reduced, freeWater));
 }
 
 /** Real roots of a·w² + b·w + c = 0, without the cancellation of the schoolbook form. */
@@ -215,15 +226,15 @@ export function combine(f: Linear, a: number, g: Linear, b: number): Linear {
  * W = W′ + kS and q = c/W′: again a quadratic in W′. Null when no ratio gives it.
  */
 export function ratioForSolids(reduced: Reduced, share: number): number | null {
-  const { strain, passed, waterPerDry, least } = reduced;
+  const { strain, passed, waterPerDry, kept, asWetAsPulp } = reduced;
   const sugars = strain.sugars + strain.own.sugars;
   const dry = passed + strain.own.solids;
   const mixed = (1 - share) * sugars - share * waterPerDry * sugars;
   // (1 − σ)·dry·W′ + (W′ − c)(mixed − σW′) = 0, multiplied out and signs turned.
   const square = share;
-  const linear = -((1 - share) * dry + mixed + share * least);
-  const constant = least * mixed;
+  const linear = -((1 - share) * dry + mixed + share * kept);
+  const constant = kept * mixed;
   // The larger root is the milk; the smaller has the pulp hold more than there is.
   const freeWater = Math.max(...rootsOf(square, linear, constant));
-  return freeWater > least ? ratioAt(reduced, freeWater) : null;
+  return freeWater > asWetAsPulp ? ratioAt(reduced, freeWater) : null;
 }

@@ -49,6 +49,14 @@ const anyStrain: fc.Arbitrary<Strain> = fc
     own: { mass: own, water: 0.95 * own, sugars: 0.03 * own, solids: 0.02 * own },
   }));
 
+/** The balance with no more of the source’s own liquid than the whole of the water. */
+function balanceAt(strain: Strain, ratio: number) {
+  const part = strain.own.mass > 0 ? Math.min(1, ratio / strain.own.mass) : 1;
+  const { mass, water, sugars, solids } = strain.own;
+  const own = { mass: mass * part, water: water * part, sugars: sugars * part, solids: solids * part };
+  return stagesAt(reduce({ ...strain, own }), ratio);
+}
+
 describe('what passes the bag', () => {
   test('is all but fibre in proportion, while there is room for them', () => {
     const passing = passingSolids(plain);
@@ -91,10 +99,21 @@ describe('the balance', () => {
   test('gives none at the least ratio and milk just above it', () => {
     fc.assert(
       fc.property(anyStrain, (strain) => {
-        const reduced = reduce(strain);
-        const least = leastRatio(reduced);
-        expect(stagesAt(reduced, least - 1e-9)).toBeNull();
-        expect(stagesAt(reduced, least + 1e-3)?.milkVolume ?? Number.NaN).toBeGreaterThanOrEqual(0);
+        const least = leastRatio(reduce(strain));
+        fc.pre(least > 0);
+        expect(balanceAt(strain, least - 1e-9)).toBeNull();
+        expect(balanceAt(strain, least + 1e-3)?.milkVolume ?? Number.NaN).toBeGreaterThanOrEqual(0);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('never gives milk that is drier than its own pulp', () => {
+    fc.assert(
+      fc.property(anyStrain, share(20), (strain, ratio) => {
+        const stages = balanceAt(strain, ratio);
+        fc.pre(stages !== null && strain.passing < 1);
+        expect(stages.milkSolids).toBeLessThanOrEqual(1 - strain.pulpMoisture);
       }),
       { numRuns: 2000 },
     );

@@ -100,19 +100,29 @@ describe('water', () => {
   });
 
   test('that the pulp keeps gives no milk, and says what it takes at least', () => {
-    // No milk while W − kS ≤ k(1 − x)N: R ≤ 2.33333 × (0.4 × 0.9124 + 0.0435) − 0.0441 − 0.593 = 0.31597.
-    const tooDry = formulate({ ...byHand, given: [typed('waterRatio', 0.315)] });
-    expect(problemAt(tooDry, 'waterRatio', 'gels')).toMatchObject({
-      least: expect.closeTo(0.31597, 4),
-      gelling: false,
-    });
+    // The slurry is no wetter than the pulp while W ≤ k(N + S): R ≤ 2.33333 × (0.9124 + 0.0435) − 0.0441 − 0.593 = 1.59333.
+    const tooDry = formulate({ ...byHand, given: [typed('waterRatio', 1.593)] });
+    expect(problemAt(tooDry, 'waterRatio', 'gels')).toMatchObject({ least: 1.6, gelling: false });
     expect(problemAt(tooDry, 'sourceMass', 'waits')).toMatchObject({ for: 'waterRatio' });
-    expect(worked({ ...byHand, given: [typed('waterRatio', 0.317)] }, 'milkSolids')).toBeGreaterThan(50);
+    expect(worked({ ...byHand, given: [typed('waterRatio', 1.594)] }, 'milkSolids')).toBeGreaterThan(29);
   });
 
-  test('that gels says so of flax', () => {
-    const flax = formulate(recipeOf({ source: 'flax', given: [typed('waterRatio', 3)] }));
-    expect(problemAt(flax, 'waterRatio', 'gels')).toMatchObject({ gelling: true });
+  // k(N + S) − w − u of each, from its composition and the moisture of its pulp.
+  test.each([
+    ['chia', 12.46],
+    ['flax', 6.75],
+    ['almond', 1.14],
+    ['sesameHulled', 1.35],
+  ] as const)('of %s gives no milk up to %d g/g, and at what it then asks for it does', (source, threshold) => {
+    const at = (ratio: number) => formulate(recipeOf({ source, given: [typed('waterRatio', ratio)] }));
+    const problem = problemAt(at(threshold - 0.01), 'waterRatio', 'gels');
+    expect(at(threshold + 0.01).rows.milkVolume.value).not.toBeNull();
+    if (problem.code !== 'gels') expect.fail(problem.code);
+    expect(problem.gelling).toBe(source === 'chia' || source === 'flax');
+    expect(problem.least).toBeGreaterThan(threshold - 0.01);
+    expect(problem.least).toBeLessThanOrEqual(threshold + 0.1);
+    expect(codesAt(at(problem.least), 'waterRatio')).not.toContain('gels');
+    expect(numberIn(at(problem.least), 'milkVolume')).toBeGreaterThan(0);
   });
 
   test('is what the fresh nut’s own leaves to add: (2.5 − 0.519) g a gram', () => {
