@@ -10,11 +10,6 @@ test('the errors of kitchen measures are remembered or judged, never published',
   }
 });
 
-test('are as wide as the way the food lies in a cup', () => {
-  const { liquid, sugar, pieces, fine } = measureErrors;
-  expect([liquid, sugar, pieces, fine].map(({ value }) => value)).toEqual([0.05, 0.075, 0.15, 0.2]);
-});
-
 test('every record has a kind, and every doubtful measure is in its record', () => {
   expect(Object.keys(measureKinds).sort()).toEqual(Object.keys(foodMeasures).sort());
   for (const { food, unit } of doubtfulMeasures)

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
 import { type Work, works } from '../../src/reference/works';
@@ -79,24 +78,6 @@ describe('works', () => {
 });
 
 describe('coefficients', () => {
-  it('lie within their own range', () => {
-    fc.assert(
-      fc.property(fc.constantFrom(...coefficients), ({ value, low, high }) => {
-        expect(Number.isFinite(value)).toBe(true);
-        expect(low ?? value).toBeLessThanOrEqual(value);
-        expect(high ?? value).toBeGreaterThanOrEqual(value);
-      }),
-      { numRuns: 2000 },
-    );
-  });
-
-  it('have both ends of a range or neither, and the ends differ', () => {
-    for (const { at, low, high } of coefficients) {
-      expect(low === undefined, at).toBe(high === undefined);
-      if (low !== undefined && high !== undefined) expect(low, at).toBeLessThan(high);
-    }
-  });
-
   it('carry the range believed wherever they are from memory', () => {
     const bare = coefficients.filter(({ at, origin, low }) => {
       return origin.kind === 'from memory' && low === undefined && !exact.test(at);
@@ -106,12 +87,5 @@ describe('coefficients', () => {
 
   it('have a unit', () => {
     for (const { at, unit } of coefficients) expect(unit, at).toMatch(/\S/);
-  });
-
-  it('keep shares between 0 and 1', () => {
-    for (const { at, unit, value, low, high } of coefficients.filter((entry) => entry.unit === 'share')) {
-      expect(Math.min(value, low ?? value), at).toBeGreaterThanOrEqual(0);
-      expect(Math.max(value, high ?? value), `${at} ${unit}`).toBeLessThanOrEqual(1);
-    }
   });
 });

