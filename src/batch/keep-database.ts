@@ -17,10 +17,10 @@ const stores = ['states', 'aside'] as const;
 // A phone whose battery dies must not lose an edit that the page has called saved; the wait for the disk is not felt.
 const lasting = { durability: 'strict' } as const;
 
-interface Watch {
+export interface Watch {
   /** A newer version of the page waits to change the layout: close the database, soon. */
   readonly onNewer: () => void;
-  /** The browser has closed the database by itself. */
+  /** The browser has closed the database by itself, or someone waits to delete it: close it, at once. */
   readonly onGone: () => void;
 }
 
@@ -29,7 +29,10 @@ interface Watch {
  * layout that is not to be read. One of a newer version opens too; `isNewer` tells.
  */
 export async function openDatabase({ onNewer, onGone }: Watch): Promise<Database> {
-  const callbacks = { blocking: onNewer, terminated: onGone };
+  const callbacks = {
+    blocking: (_: number, next: number | null) => (next === null ? onGone() : onNewer()),
+    terminated: onGone,
+  };
   const opening = openDB<Layout>(databaseName, layoutVersion, {
     ...callbacks,
     upgrade(database) {

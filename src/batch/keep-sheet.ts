@@ -2,20 +2,12 @@ import { computed, signal } from '@preact/signals';
 import { askToStay } from './ask-to-stay';
 import { demo } from './demo';
 import type { SheetDocument } from './document';
-import {
-  addState,
-  type Database,
-  isNewer,
-  listStates,
-  mendStates,
-  openDatabase,
-  readState,
-  removeAside,
-  takeIn,
-} from './keep-database';
+import { createConnection } from './keep-connection';
+import { addState, type Database, isNewer, listStates, readState, removeAside, takeIn } from './keep-database';
 import { readEarlier, takeOverEarlier } from './keep-earlier';
 import { describeFailure, isFull } from './keep-failure';
 import { listKept } from './keep-list';
+import { mendDamaged } from './keep-mend';
 import { createSaves } from './keep-saves';
 import { keepWords } from './keep-words';
 import type { KeptSheet } from './keeping';
@@ -52,20 +44,12 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   let shown: SheetDocument = demo;
   let unsaved: SheetDocument | null = null;
   let show: (document: SheetDocument) => void = () => {};
-  let connected: Promise<Database> | null = null;
   let isLookedAt = false;
 
-  // The promise is remembered, not what it gives: two that ask at once must not open two.
-  const connect = (): Promise<Database> => {
-    const forget = (): void => {
-      connected = null;
-    };
-    connected ??= openDatabase({ onNewer: () => void makeWay(), onGone: forget }).catch((error: unknown) => {
-      forget();
-      throw error;
-    });
-    return connected;
-  };
+  const { connect, disconnect, isOpen } = createConnection({
+    onNewer: () => void makeWay(),
+    onGone: () => void lookWhetherGone(),
+  });
 
   const present = (document: SheetDocument): void => {
     line += 1;
@@ -95,7 +79,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
 
   /** Why a save failed; where nothing was ever kept here, nothing is said to be there still. */
   const whyFailed = (error: unknown): string => {
-    const isNothingKept = base === 0 && (connected === null || isLookedAt) && readEarlier(storage) === null;
+    const isNothingKept = base === 0 && (!isOpen() || isLookedAt) && readEarlier(storage) === null;
     if (!isNothingKept) return describeFailure(error);
     return isFull(error) ? keepWords.neverRoom : keepWords.blocked;
   };
@@ -111,10 +95,28 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     const [head = 0] = (await listStates(from)).at(-1) ?? [];
     isLookedAt = true;
     if (head === base) return;
+    if (head === 0 && reading.peek() === '') {
+      tellGone();
+      return;
+    }
     const last = await readLast(from);
     // This window has saved meanwhile, or is about to: whether that fits is found out there.
     if (reading.peek() === '' && (last.head <= base || saves.how.peek() !== 'saved')) return;
     await goOnFrom(last);
+  };
+
+  const tellGone = (): void => {
+    base = 0;
+    trouble.value = keepWords.gone;
+  };
+
+  /** What is kept may have been deleted with the connection, and then nothing that is shown is saved any more. */
+  const lookWhetherGone = async (): Promise<void> => {
+    await disconnect();
+    await saves.settle();
+    await refresh().catch((error: unknown) => {
+      trouble.value = whyFailed(error);
+    });
   };
 
   let lastRead: Promise<void> = Promise.resolve();
@@ -152,21 +154,16 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       reading.value = 'newer';
       return;
     }
-    if (last.damaged.length > 0 && !(await mend(from, last))) return;
-    reading.value = '';
-  };
-
-  const mend = async (from: Database, { damaged, document, at }: LastGood): Promise<boolean> => {
-    try {
-      const there = damaged.filter(({ isThere }) => isThere);
-      base = await mendStates(from, there, JSON.stringify(document ?? demo), Date.now());
-      notice.value = keepWords.damaged(damaged[0]?.why ?? '', at === null ? null : new Date(at).toLocaleString());
-      return true;
-    } catch {
-      notice.value = keepWords.noRoomAside;
-      reading.value = 'stuck';
-      return false;
+    if (last.damaged.length > 0) {
+      const { revision, tell } = await mendDamaged(from, last);
+      notice.value = tell;
+      if (revision === null) {
+        reading.value = 'stuck';
+        return;
+      }
+      base = revision;
     }
+    reading.value = '';
   };
 
   const setAside = async (document: SheetDocument, tell: string): Promise<void> => {
@@ -220,9 +217,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   /** A newer page waits for this one to close the database. */
   const makeWay = async (): Promise<void> => {
     if (await letGo('reload')) reading.value = 'reload';
-    const closing = connected;
-    connected = null;
-    (await closing?.catch(() => null))?.close();
+    await disconnect();
   };
 
   const locks = navigator.locks ?? undefined;

@@ -1,12 +1,14 @@
 const copy = 'Download a copy to keep it.';
+const again = 'It is tried again by itself, every few seconds.';
 const below = 'under “Kept in this browser” at the foot of the page';
 
 /** What the cook is told of how the sheet is kept. */
 export const keepWords = {
   blocked: `This browser lets the page keep nothing, so this sheet is gone when you close it. ${copy}`,
-  full: `This browser has no room left to save what you typed last. What was saved before is still there. ${copy}`,
-  neverRoom: `This browser has no room left to save this sheet, so it is gone when you close it. ${copy}`,
-  failed: `This browser did not save what you typed last. What was saved before is still there. ${copy}`,
+  full: `This browser has no room left to save what you typed last. What was saved before is still there. ${again} ${copy}`,
+  neverRoom: `This browser has no room left to save this sheet, so it is gone when you close it. ${again} ${copy}`,
+  gone: `What this browser kept of this page has been deleted, so the sheet is shown here and saved nowhere. Save it again, or it is gone when you close it. ${copy}`,
+  failed: `This browser did not save what you typed last. What was saved before is still there. ${again} ${copy}`,
   elsewhere:
     'This sheet is open in another window, so here it can only be read. What is typed there shows here as it is saved.',
   notYet: 'The other window could not save its last edit yet, so the sheet stays there. See what it says.',

@@ -1,9 +1,11 @@
-import { expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import type { SheetDocument } from '../../src/batch/document';
 import { createSaves } from '../../src/batch/keep-saves';
 
 const named = (name: string): SheetDocument => ({ ...demo, batches: demo.batches.map((one) => ({ ...one, name })) });
+afterEach(() => void vi.useRealTimers());
+
 const nameOf = (document: SheetDocument) => document.batches[0]?.name;
 
 test('the first is written at once, and of those that come meanwhile the last', async () => {
@@ -39,4 +41,52 @@ test('what could not be saved is told of until a later one is', async () => {
   saves.save(demo);
   expect(await saves.settle()).toBe(true);
   expect(told).toEqual(['No room.', null]);
+});
+
+test('what could not be saved is tried again by itself, without a word of it, until there is room', async () => {
+  vi.useFakeTimers();
+  let room = false;
+  const tried: (string | undefined)[] = [];
+  const saves = createSaves<SheetDocument>(
+    (document) => {
+      tried.push(nameOf(document));
+      return Promise.resolve(room ? null : 'No room.');
+    },
+    () => {},
+  );
+  const said: string[] = [];
+  saves.save(named('a'));
+  await saves.settle();
+  saves.how.subscribe((how) => said.push(how));
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(tried.length).toBeGreaterThan(2);
+  expect(said).toEqual(['unsaved']);
+  room = true;
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(said).toEqual(['unsaved', 'saved']);
+  const { length } = tried;
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(tried).toHaveLength(length);
+  expect(new Set(tried)).toEqual(new Set(['a']));
+});
+
+test('what has been replaced, or is safe elsewhere, is not tried again', async () => {
+  vi.useFakeTimers();
+  const tried: (string | undefined)[] = [];
+  const saves = createSaves<SheetDocument>(
+    (document) => {
+      tried.push(nameOf(document));
+      return Promise.resolve(nameOf(document) === 'b' ? null : 'No room.');
+    },
+    () => {},
+  );
+  saves.save(named('a'));
+  await saves.settle();
+  saves.save(named('b'));
+  await saves.settle();
+  saves.save(named('c'));
+  await saves.settle();
+  saves.giveUp();
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(tried).toEqual(['a', 'b', 'c']);
 });

@@ -8,6 +8,7 @@ import { typeCell } from '../../src/batch/edits';
 import { openDatabase } from '../../src/batch/keep-database';
 import { keepSheet } from '../../src/batch/keep-sheet';
 import type { Keeping } from '../../src/batch/keeping';
+import { databaseName } from '../../src/batch/storage';
 import { anyDocument } from './any-edit';
 import { KeptTexts } from './kept-texts';
 
@@ -258,6 +259,53 @@ describe('where another window has saved, “Edit here instead”', () => {
     expect((await keeping.list()).aside.map(({ document }) => document)).toEqual([mine]);
     expect([keeping.how.value, keeping.mayEdit.value]).toEqual(['saved', true]);
   });
+});
+
+describe('a database that is deleted while the page is open', () => {
+  const deleted = () =>
+    new Promise<void>((resolve, reject) => {
+      const request = globalThis.indexedDB.deleteDatabase(databaseName);
+      request.onsuccess = () => resolve();
+      request.onerror = () => reject(request.error);
+      request.onblocked = () => reject(new Error('the page holds on to it'));
+    });
+
+  test('is let go of, and the sheet is said to be saved nowhere, until it is saved again', async () => {
+    const { keeping } = await open();
+    keeping.save(edited);
+    expect(await saved(keeping)).toBe('saved');
+    await deleted();
+    await vi.waitUntil(() => keeping.message.value !== null);
+    expect(keeping.message.value).toContain('has been deleted');
+    expect(keeping.message.value).not.toContain('saved before is still there');
+    expect([keeping.how.value, keeping.mayEdit.value]).toEqual(['unsaved', true]);
+    keeping.save(edited);
+    expect(await saved(keeping)).toBe('saved');
+    expect(keeping.message.value).toBeNull();
+    expect((await open()).document).toEqual(edited);
+  });
+
+  test('says nothing where nothing was kept', async () => {
+    const { keeping } = await open();
+    await deleted();
+    await keeping.list();
+    expect([keeping.message.value, keeping.how.value]).toEqual([null, 'saved']);
+  });
+});
+
+test('what a full disk refused is saved by itself once there is room', async () => {
+  const { keeping } = await open();
+  const makeRoom = fillUp('put');
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  keeping.save(edited);
+  await vi.waitUntil(() => keeping.how.value === 'unsaved');
+  expect(keeping.message.value).toContain('tried again by itself');
+  makeRoom();
+  vi.advanceTimersByTime(60_000);
+  vi.useRealTimers();
+  await vi.waitUntil(() => keeping.how.value === 'saved');
+  expect(keeping.message.value).toBeNull();
+  expect((await open()).document).toEqual(edited);
 });
 
 test('the database is opened once, however many ask for it at once', async () => {

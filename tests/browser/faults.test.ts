@@ -52,7 +52,7 @@ describeInBrowser('when something goes wrong', () => {
       return () => visit.close();
     });
 
-    test('a full storage is said, the copy can be had, and editing goes on and is saved once there is room', async () => {
+    test('a full storage is said, the copy can be had, and editing goes on and is saved by itself once there is room', async () => {
       const { page, context } = visit;
       const browser = await context.newCDPSession(page);
       const origin = new URL(opened.address).origin;
@@ -72,19 +72,34 @@ describeInBrowser('when something goes wrong', () => {
       await browser.send('Storage.overrideQuotaForOrigin', { origin });
       // The browser looks at what room there is only every so often.
       await expect
-        .poll(
-          async () => {
-            const again = page.getByRole('button', { name: 'Try to save again' });
-            if ((await again.count()) > 0) await again.click();
-            return page.locator('[data-kept]').getAttribute('data-kept');
-          },
-          { timeout: 30_000, interval: 500 },
-        )
+        .poll(() => page.locator('[data-kept]').getAttribute('data-kept'), { timeout: 45_000, interval: 500 })
         .toBe('saved');
       expect(await message(page).count()).toBe(0);
       await page.reload();
       await waitForSheet(page);
       expect(await readCell(page, 'Source, as bought')).toContain('170 g');
+    });
+
+    test('what is deleted while the page is open is said to be saved nowhere, and saved again by the next edit', async () => {
+      const { page } = visit;
+      await typeInto(page, 'Source, as bought', '160 g');
+      await waitForKept(page);
+      await page.evaluate(
+        () =>
+          new Promise((resolve, reject) => {
+            const request = indexedDB.deleteDatabase('jarwright');
+            request.onsuccess = resolve;
+            request.onerror = reject;
+          }),
+      );
+      await waitForKept(page, 'unsaved');
+      expect(await message(page).textContent()).toContain('has been deleted');
+      await typeInto(page, 'Source, as bought', '165 g');
+      await waitForKept(page);
+      expect(await message(page).count()).toBe(0);
+      await page.reload();
+      await waitForSheet(page);
+      expect(await readCell(page, 'Source, as bought')).toContain('165 g');
     });
 
     test.each([
