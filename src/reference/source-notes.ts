@@ -145,7 +145,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
     ...flaxNotes,
     {
       step: 'strain',
-      text: 'Its gum is up to a tenth of the seed and can bind 16 to 30 times its own weight of water, more in hot water.',
+      text: 'Its gum is up to a tenth of the seed, more of it in hot water, and can bind 16 to 30 times its own weight of water.',
       origin: published('flax-mucilage-1994', 'abstract', '3.6 to 9.4 % of the seed.'),
     },
     {

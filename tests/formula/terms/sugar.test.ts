@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
 import { nativeRange, nativeSugarRange } from '../../../src/formula/native';
 import type { Recipe } from '../../../src/formula/recipe';
+import { workingOf } from '../../../src/formula/working';
+import { notesOf } from '../../../src/reference/source-notes';
 import { recipeOf, typed } from '../../batches';
 
 describe('native sugar', () => {
@@ -22,6 +24,17 @@ describe('native sugar', () => {
       high: expect.closeTo(1.05263, 5),
       value: expect.closeTo(1.026315, 5),
     });
+  });
+
+  test.each(['chia', 'coconutMilk'] as const)('of %s, in no table, says that it is a judgement', (source) => {
+    const { evaluation } = formulate(recipeOf({ source }));
+    expect(workingOf('nativeSugar', evaluation).origins.map(({ kind }) => kind)).toEqual(['published', 'judgement']);
+    expect(notesOf(source, 'water').find(({ text }) => /estimate/.test(text))?.origin.kind).toBe('judgement');
+  });
+
+  test('of almonds is published throughout', () => {
+    const { evaluation } = formulate(recipeOf({ source: 'almond' }));
+    expect(workingOf('nativeSugar', evaluation).origins.map(({ kind }) => kind)).toEqual(['published']);
   });
 
   test('of a carton is what its label says: 7 g in 240 mL are 29.2 to 30.7 g/L', () => {
