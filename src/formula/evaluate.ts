@@ -30,8 +30,8 @@ export function isRow(id: string): id is NumericRowId {
   return rowIds.has(id);
 }
 
-export function isTerm(id: string): id is TermId {
-  return isRow(id) || id in intermediates;
+export function isIntermediate(id: string): id is IntermediateId {
+  return Object.hasOwn(intermediates, id);
 }
 
 export function termOf(id: TermId): Term {

@@ -1,6 +1,6 @@
 import type { Coefficient, Origin } from '../reference/origins';
 import { works } from '../reference/works';
-import { writeSignificant } from './working-text';
+import { writeSignificant } from './write-significant';
 
 type Kind = Origin['kind'];
 type OfKind<K extends Kind> = Extract<Origin, { readonly kind: K }>;

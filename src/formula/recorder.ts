@@ -7,10 +7,9 @@ import type { Recipe } from './recipe';
 import type { Access, TermId } from './row';
 import { reducedFor } from './treated';
 
-/** Runs a rule and notes which terms and coefficients it really reads, so that a working can't tell another story. */
+/** Runs a rule and notes which terms it really reads, to find where a number that can't be had got lost. */
 export class Recorder implements Access {
   readonly terms: TermId[] = [];
-  readonly coefficients: CoefficientId[] = [];
   readonly recipe: Recipe;
   readonly choices: Choices;
   readonly plan: Plan;
@@ -31,7 +30,6 @@ export class Recorder implements Access {
   }
 
   c(id: CoefficientId): number {
-    if (!this.coefficients.includes(id)) this.coefficients.push(id);
     return this.evaluation.c(id);
   }
 

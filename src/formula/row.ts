@@ -1,5 +1,4 @@
 import type { Kind } from '../measure/units';
-import type { Origin } from '../reference/origins';
 import type { Choices, CoefficientId } from './coefficients';
 import type { Reduced, Stages } from './models/milk';
 import type { ChoiceRowId, IntermediateId, NumericRowId } from './order';
@@ -45,8 +44,6 @@ export interface Term {
   readonly kind: Kind;
   /** Its unit where that is not the base unit of the kind, such as g/mL; only for the working. */
   readonly unit?: string;
-  /** Where the tables behind it are from, beside the coefficients that its rule reads. */
-  readonly origins?: (x: Access) => readonly Origin[];
   /** The first way is the usual one. */
   readonly ways: Readonly<Record<string, Way>>;
 }

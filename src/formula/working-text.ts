@@ -1,26 +1,11 @@
-import { baseUnits, type Kind, units } from '../measure/units';
-import { writeTrimmed } from '../measure/write-quantity';
 import { kitchen } from '../reference/kitchen';
 import type { Coefficient } from '../reference/origins';
-import { termOf } from './evaluate';
-import type { TermId } from './row';
+import { describeCoefficient } from './origin-words';
 import type { Working, WorkingInput } from './working';
+import { writeSignificant } from './write-significant';
 
-/** A number to four significant digits, for following an arithmetic by eye; never in exponent form. */
-export function writeSignificant(value: number, decimalComma: boolean): string {
-  if (!Number.isFinite(value)) return '–';
-  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
-  return writeTrimmed(value, Math.max(0, kitchen.workingDigits.value - 1 - magnitude), decimalComma);
-}
-
-/** The unit a term is worked out in: its own where it has one (g/mL), else the base unit of its kind. */
-export function unitOf(id: TermId, kind: Kind): string {
-  return termOf(id).unit ?? units[baseUnits[kind]].symbol;
-}
-
-function unitOfInput(input: WorkingInput): string {
-  return input.from === 'coefficient' ? input.coefficient.unit : unitOf(input.id, input.kind);
-}
+/** What a pure number is, in words: good beside it in a table, in the way within a sum. */
+const words = ['share', 'power', 'times as fast'];
 
 function withUnit(value: string, unit: string): string {
   return unit === '' || unit === 'pH' ? value : `${value}\u00A0${unit}`;
@@ -33,18 +18,34 @@ export function writeCoefficient({ value, unit }: Coefficient, decimalComma: boo
 
 /** An input's value with its unit. */
 export function writeInput(input: WorkingInput, decimalComma: boolean): string {
-  return withUnit(writeSignificant(input.value, decimalComma), unitOfInput(input));
+  return withUnit(writeNumberOf(input, decimalComma), input.unit);
+}
+
+/** A constant stands as its table has it: rounded, 273.15 would be none. */
+function writeNumberOf(input: WorkingInput, decimalComma: boolean): string {
+  const isConstant = input.from === 'figure' && input.figure.origin !== null;
+  return writeSignificant(input.value, decimalComma, isConstant ? kitchen.constantDigits.value : undefined);
 }
 
 /** The result with its unit. */
 export function writeResult(working: Working, decimalComma: boolean): string {
-  return withUnit(writeSignificant(working.value, decimalComma), unitOf(working.id, working.kind));
+  const unit = words.includes(working.unit) ? '' : working.unit;
+  return withUnit(writeSignificant(working.value, decimalComma), unit);
 }
 
-function fill(working: Working, write: (input: WorkingInput) => string): string {
-  return working.formula.replaceAll(/\{(\w+)\}/g, (whole, id: string) => {
+/** Where an input of a table is from; null for what is worked out. */
+export function originOf(input: WorkingInput, decimalComma: boolean): string | null {
+  if (input.from === 'coefficient') return describeCoefficient(input.coefficient, decimalComma);
+  return input.from === 'figure' ? (input.figure.origin?.(decimalComma) ?? null) : null;
+}
+
+/** `isRaised`: a power follows, which holds for the number and its unit. */
+type Write = (input: WorkingInput, isRaised: boolean) => string;
+
+function fill(working: Working, write: Write): string {
+  return working.formula.replaceAll(/\{([^{}]+)\}(?=([²³⁴⁵^])?)/g, (whole, id: string, power?: string) => {
     const input = working.inputs.find((one) => one.id === id);
-    return input === undefined ? whole : write(input);
+    return input === undefined ? whole : write(input, power !== undefined);
   });
 }
 
@@ -53,14 +54,13 @@ export function inSymbols(working: Working): string {
   return working.formula === '' ? '' : `${working.symbol} = ${fill(working, ({ symbol }) => symbol)}`;
 }
 
-/** What a pure number is, in words: good beside it in a table, in the way within a sum. */
-const words = ['share', 'power', 'times as fast'];
-
 /** The formula with the numbers put in and their units, and the result. Empty for what was typed or measured. */
 export function inNumbers(working: Working, decimalComma: boolean): string {
   if (working.formula === '') return '';
-  const right = fill(working, (input) =>
-    words.includes(unitOfInput(input)) ? writeSignificant(input.value, decimalComma) : writeInput(input, decimalComma),
-  );
+  const right = fill(working, (input, isRaised) => {
+    const isPure = input.unit === '' || words.includes(input.unit);
+    const written = isPure ? writeNumberOf(input, decimalComma) : writeInput(input, decimalComma);
+    return input.value < 0 || (isRaised && !isPure) ? `(${written})` : written;
+  });
   return `${right} = ${writeResult(working, decimalComma)}`;
 }

@@ -1,96 +1,128 @@
-import type { Kind } from '../measure/units';
+import { baseUnits, units } from '../measure/units';
 import type { Coefficient, Origin } from '../reference/origins';
 import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
-import { type Evaluation, isRow, isTerm, termOf } from './evaluate';
+import { type Evaluation, isIntermediate, isRow, termOf } from './evaluate';
+import type { Figure, Telling } from './figure';
+import { findFigure } from './figures';
 import type { RowResult } from './formulate';
-import { Recorder } from './recorder';
+import type { IntermediateId, NumericRowId } from './order';
 import type { TermId } from './row';
+import { numericRows } from './sheet';
 
-/** A quantity that went into a number: another term of the sheet, or a coefficient with its origin. */
-export type WorkingInput =
-  | {
-      readonly from: 'row' | 'intermediate';
-      readonly id: TermId;
-      readonly symbol: string;
-      readonly label: string;
-      readonly value: number;
-      readonly kind: Kind;
-    }
-  | {
-      readonly from: 'coefficient';
-      readonly id: CoefficientId;
-      readonly key: string;
-      readonly symbol: string;
-      readonly label: string;
-      readonly value: number;
-      readonly coefficient: Coefficient;
-    };
-
-export interface Working {
-  readonly id: TermId;
+interface Named {
   readonly symbol: string;
   readonly label: string;
   readonly value: number;
-  readonly kind: Kind;
+  /** As the working writes it; empty for a pure number. */
+  readonly unit: string;
+}
+
+/** A quantity that went into a number: another term of the sheet, a coefficient or a figure with its origin. */
+export type WorkingInput = Named &
+  (
+    | { readonly from: 'row'; readonly id: NumericRowId }
+    | { readonly from: 'intermediate'; readonly id: IntermediateId }
+    | {
+        readonly from: 'coefficient';
+        readonly id: CoefficientId;
+        readonly key: string;
+        readonly coefficient: Coefficient;
+      }
+    | { readonly from: 'figure'; readonly id: string; readonly figure: Figure }
+  );
+
+export interface Working extends Named {
+  readonly id: string;
   /** `typed`: as it was given; `measured`: read off; `rule`: worked out by `formula`. */
   readonly how: 'typed' | 'measured' | 'rule';
   readonly words: string;
   /** With `{id}` for each quantity in it, to be written as symbols or as numbers. */
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
-  /** Where the tables behind it are from, beside those of its inputs. */
-  readonly origins: readonly Origin[];
+  /** Where the formula itself is from; null where that is plain arithmetic. */
+  readonly by: Origin | null;
+  /** The two ends of what is never one number; none where it is. */
+  readonly ends: readonly WorkingInput[];
 }
 
 /** How the number of a cell came about; null for a choice and for a quantity that is not there. */
-export function workingIn({ id, from }: RowResult): Working | null {
-  return from === null || !isRow(id) ? null : workingOf(id, from);
+export function workingIn({ id, from, range }: RowResult): Working | null {
+  if (from === null || !isRow(id)) return null;
+  const { bounds } = numericRows[id];
+  const working = workingOf(id, from);
+  if (range === null || bounds === undefined) return working;
+  return { ...working, ends: [inputOf(bounds.low, from), inputOf(bounds.high, from)] };
 }
 
 /** How a term's value came about, in words, as a formula, with what was put in and where each coefficient is from. */
 export function workingOf(id: TermId, x: Evaluation): Working {
-  const term = termOf(id);
-  const way = x.way(id);
-  const base = { id, symbol: term.symbol, label: term.label, value: x.of(id), kind: term.kind };
-  if (x.standing.values.has(id) && isRow(id)) {
-    return { ...base, how: 'measured', words: 'Read off while making it.', formula: '', inputs: [], origins: [] };
-  }
-  if (isRow(id) && x.plan.accepted.has(id)) {
-    return { ...base, how: 'typed', words: 'As you typed it.', formula: '', inputs: [], origins: [] };
-  }
-  const recorder = new Recorder(x);
-  recorder.run(id);
-  const origins = term.origins?.(x) ?? [];
-  return {
-    ...base,
-    how: 'rule',
-    words: way.words,
-    formula: way.formula,
-    inputs: inputsOf(recorder, x, way.formula),
-    origins,
-  };
+  const base = { ...namedTerm(id, x), id, inputs: [], ends: [], formula: '', by: null };
+  if (x.standing.values.has(id) && isRow(id)) return { ...base, how: 'measured', words: 'Read off while making it.' };
+  if (isRow(id) && x.plan.accepted.has(id)) return { ...base, how: 'typed', words: 'As you typed it.' };
+  return { ...base, how: 'rule', ...told(x.way(id), x) };
 }
 
-/** What the rule read, and what else its formula names (a stage of the balance that the rule took as a whole). */
-function inputsOf(recorder: Recorder, x: Evaluation, formula: string): readonly WorkingInput[] {
-  for (const [, id] of formula.matchAll(/\{(\w+)\}/g)) if (id !== undefined && isTerm(id)) recorder.of(id);
-  const terms = recorder.terms.map((id): WorkingInput => {
-    const term = termOf(id);
-    const from = isRow(id) ? 'row' : 'intermediate';
-    return { from, id, symbol: term.symbol, label: term.label, value: x.of(id), kind: term.kind };
+/** How an input came about in its turn; null for one that a table has. */
+export function workingOfInput(input: WorkingInput, x: Evaluation): Working | null {
+  if (input.from === 'row' || input.from === 'intermediate') return workingOf(input.id, x);
+  if (input.from === 'coefficient' || input.figure.told === null) return null;
+  const { symbol, label, value, unit } = input;
+  return { id: input.id, symbol, label, value, unit, how: 'rule', ends: [], ...told(input.figure.told, x) };
+}
+
+/** A formula with what it names. One that is a figure and no more is told as that figure is. */
+function told(
+  { words, formula, parts = {}, by }: Telling,
+  x: Evaluation,
+): Pick<Working, 'words' | 'formula' | 'inputs' | 'by'> {
+  const inputs = inputsOf(formula, parts, x);
+  const [only] = inputs;
+  if (only?.from === 'figure' && only.figure.told !== null && formula === `{${only.id}}`) {
+    return { ...told(only.figure.told, x), words };
+  }
+  return { words, formula, inputs, by: by ?? null };
+}
+
+function namedTerm(id: TermId, x: Evaluation): Named {
+  const { symbol, label, kind, unit } = termOf(id);
+  return { symbol, label, value: x.of(id), unit: unit ?? units[baseUnits[kind]].symbol };
+}
+
+/** What a formula names, in its order. */
+function inputsOf(formula: string, parts: Readonly<Record<string, Figure>>, x: Evaluation): readonly WorkingInput[] {
+  const names = new Set([...formula.matchAll(/\{([^{}]+)\}/g)].map(([, id = '']) => id));
+  return [...names].map((id) => {
+    const part = parts[id];
+    return part === undefined ? inputOf(id, x) : inputOfFigure(id, part);
   });
-  const constants = recorder.coefficients.map((id): WorkingInput => {
-    const { symbol, label } = coefficients[id];
-    const standing = x.standing.coefficients.get(id);
-    const found = coefficientInEffect(id, x.recipe, x.choices);
-    const coefficient: Coefficient =
-      standing === undefined ? found : { ...found, value: standing, origin: { kind: 'yours', how: 'measured' } };
-    const key = coefficientKey(id, x.recipe);
-    return { from: 'coefficient', id, key, symbol, label, value: coefficient.value, coefficient };
-  });
-  const place = ({ id }: WorkingInput): number => {
-    const at = formula.indexOf(`{${id}}`);
-    return at < 0 ? formula.length : at;
-  };
-  return [...terms, ...constants].sort((a, b) => place(a) - place(b));
+}
+
+/** A figure as an input, to be shown and opened like any. */
+export function inputOfFigure(id: string, figure: Figure): WorkingInput {
+  const { symbol, label, value, unit } = figure;
+  return { from: 'figure', id, symbol, label, value, unit, figure };
+}
+
+/** What a name in a formula stands for. A name that stands for nothing is a fault in our own code. */
+function inputOf(id: string, x: Evaluation): WorkingInput {
+  if (isRow(id)) return { from: 'row', id, ...namedTerm(id, x) };
+  if (isIntermediate(id)) return { from: 'intermediate', id, ...namedTerm(id, x) };
+  if (isCoefficient(id)) return inputOfCoefficient(id, x);
+  const figure = findFigure(id, x);
+  if (figure === undefined) throw new Error(`a formula names ${id}, which is nothing`);
+  return inputOfFigure(id, figure);
+}
+
+function isCoefficient(id: string): id is CoefficientId {
+  return Object.hasOwn(coefficients, id);
+}
+
+function inputOfCoefficient(id: CoefficientId, x: Evaluation): WorkingInput {
+  const { symbol, label } = coefficients[id];
+  const standing = x.standing.coefficients.get(id);
+  const found = coefficientInEffect(id, x.recipe, x.choices);
+  const coefficient: Coefficient =
+    standing === undefined ? found : { ...found, value: standing, origin: { kind: 'yours', how: 'measured' } };
+  const { value, unit } = coefficient;
+  return { from: 'coefficient', id, key: coefficientKey(id, x.recipe), symbol, label, value, unit, coefficient };
 }

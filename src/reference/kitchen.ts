@@ -83,6 +83,11 @@ const table = {
     unit: 'digits',
     origin: judgement('Enough to follow an arithmetic by eye.'),
   },
+  constantDigits: {
+    value: 12,
+    unit: 'digits',
+    origin: judgement('More than any constant here has: rounded, one would be another.'),
+  },
   acidityTime: {
     value: 24,
     unit: 'h',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { coefficientIds } from '../../src/formula/coefficients';
-import { isTerm, termOf } from '../../src/formula/evaluate';
+import { isIntermediate, isRow, termOf } from '../../src/formula/evaluate';
+import { isFigure } from '../../src/formula/figures';
 import {
   amountRows,
   choiceRows as choiceIds,
@@ -35,7 +36,8 @@ describe('the sheet', () => {
       for (const { formula, words } of Object.values(termOf(id).ways)) {
         expect(words, id).toMatch(/\.$/);
         for (const [, name = ''] of formula.matchAll(/\{(\w+)\}/g)) {
-          const known = isTerm(name) || coefficientIds.some((coefficient) => coefficient === name);
+          const isTerm = isRow(name) || isIntermediate(name);
+          const known = isTerm || isFigure(name) || coefficientIds.some((coefficient) => coefficient === name);
           expect(known, `${id}: ${name}`).toBe(true);
         }
       }

@@ -1,5 +1,4 @@
 import { fermenting } from '../../reference/fermenting';
-import { molarMasses } from '../../reference/physics';
 import { gasAtPressure, pressureOf, type Sealed, sugarFromGas } from '../models/fizz';
 import { isWithinModels } from '../models/ripening';
 import { outsideModels } from '../outside-models';
@@ -137,7 +136,8 @@ export const bottlePressureLikely: NumericRow = {
     sealed: {
       words:
         'The gas shared between the water of the liquid and the empty space, at the temperature of the bottle, above the air outside. An estimate: it can come out higher.',
-      formula: '{gasLikely} ÷ (H({bottleTemperature}) × {waterShare} + {bottleRoom} ÷ (R × {bottleTemperature}))',
+      formula:
+        '{gasLikely} ÷ ({solubilityBottle} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinBottle})) ÷ {pascalPerBar}',
       rule: (x) => {
         const celsius = x.of('bottleTemperature');
         if (!isWithinModels(celsius)) {
@@ -160,7 +160,8 @@ export const bottlePressureForgotten: NumericRow = {
     sealed: {
       words:
         'All the sugar there was or is added turns to gas, in a warm kitchen, with what was dissolved already. Warm air, vapour, the swelling of the liquid and that no gas is ideal are left out, so it can come out higher still; they are counted where it is held against the maker’s limit.',
-      formula: '{gasForgotten} ÷ (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat}))',
+      formula:
+        '{gasForgotten} ÷ ({solubilityForgotten} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinForgotten})) ÷ {pascalPerBar}',
       rule: (x) => pressureOf(x.of('gasForgotten'), sealed(x), x.of('forgottenHeat')),
     },
   },
@@ -187,7 +188,8 @@ export const bottleSugarMost: NumericRow = {
     underLimit: {
       words:
         'The sugar, left and added together, that would bring a forgotten bottle just to that limit, what the sums leave out taken off it and what is dissolved already counted first; never below 0.',
-      formula: `({limitCounted} × (H({forgottenHeat}) × {waterShare} + {bottleRoom} ÷ (R × {forgottenHeat})) − {dissolvedGas}) × ${molarMasses.hexose.value} ÷ 2 ÷ 1000`,
+      formula:
+        '({limitCounted} × {pascalPerBar} × ({solubilityForgotten} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinForgotten})) − {dissolvedGas}) × {hexoseMass} ÷ 2 ÷ 1000, never below 0',
       rule: (x) => {
         const gas = gasAtPressure(x.of('limitCounted'), sealed(x), x.of('forgottenHeat')) - x.of('dissolvedGas');
         return Math.max(sugarFromGas(gas), 0);

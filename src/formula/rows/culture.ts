@@ -21,7 +21,7 @@ export const sugarRate: NumericRow = {
     usual: {
       words:
         'The usual addition, as hexose per litre of milk, lowered by native sugar above what counts for nothing, never below 0.',
-      formula: '{sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0)',
+      formula: '{sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), never below 0',
       rule: (x) => {
         const counted = Math.max(x.of('nativeSugar') - x.c('nativeThreshold'), 0);
         return Math.max(x.c('sugarUsual') - counted, 0);

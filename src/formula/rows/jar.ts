@@ -12,23 +12,23 @@ export const vesselCount: NumericRow = {
     usual: { words: 'One jar, unless you say otherwise.', formula: '1', rule: () => 1 },
     fewest: {
       words: 'The fewest jars of this kind that keep the headspace.',
-      formula: '{totalFill} ÷ {fillAllowed}, rounded up',
+      formula: '{totalFill} ÷ {fillAllowed}, rounded up, at least 1',
       rule: (x) => fewest(x.of('totalFill') / x.of('fillAllowed')),
     },
     nearest: {
       words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual sugar and dose.',
       formula:
-        '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded',
+        '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
       rule: (x) => nearest(x, ((x.c('sugarUsual') / 1000) * x.of('sweetenerRoom')) / x.of('fermentable')),
     },
     nearestUnsweetened: {
       words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual dose.',
-      formula: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded',
+      formula: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
       rule: (x) => nearest(x, 0),
     },
     nearestGlasses: {
       words: 'The number of jars that keeps a glass nearest to its usual size.',
-      formula: '{servings} × {servingUsual} ÷ ({fillVolume} × {drinkPerMilk} ÷ {roomPerMilk}), rounded',
+      formula: '{servings} × {servingUsual} ÷ ({fillVolume} × {drinkPerMilk} ÷ {roomPerMilk}), rounded, at least 1',
       rule: (x) => {
         const drink = (x.of('fillVolume') * x.of('drinkPerMilk')) / x.of('roomPerMilk');
         return Math.max(1, Math.round((x.of('servings') * x.c('servingUsual')) / drink));
@@ -36,7 +36,7 @@ export const vesselCount: NumericRow = {
     },
     nearestFill: {
       words: 'The number of jars whose fill is nearest to the one you typed.',
-      formula: '{totalFill} ÷ the fill you typed, rounded',
+      formula: '{totalFill} ÷ {fillTyped}, rounded, at least 1',
       rule: (x) => Math.max(1, Math.round(x.of('totalFill') / x.typed('fillVolume'))),
     },
   },
@@ -101,7 +101,7 @@ export const headspaceDepth: NumericRow = {
     },
     fromRoom: {
       words: 'How deep the room left reaches below the rim in a jar of this shape.',
-      formula: 'depth({headspaceVolume})',
+      formula: '{neckDepth} + {shoulderDepth} + {bodyDepth}',
       rule: (x) => depthBelowRim(jarProfile(x), x.of('headspaceVolume')),
     },
   },
@@ -120,7 +120,7 @@ export const headspaceVolume: NumericRow = {
   ways: {
     fromDepth: {
       words: 'The room in the neck, shoulder and body of the jar above the surface.',
-      formula: 'room({headspaceDepth})',
+      formula: '{neckRoom} + {shoulderRoom} + {bodyRoom}',
       rule: (x) => {
         const jar = jarProfile(x);
         const asked = x.of('headspaceDepth');

@@ -107,7 +107,8 @@ export const waterRatio: NumericRow = {
     },
     fromSolids: {
       words: 'The water at which the milk has the solids you typed, solved from the mass balance.',
-      formula: 'the ratio at which the balance gives {milkSolids}',
+      formula:
+        'the ratio at which 100 × ({passing} × {sourceSolids} + {ownSolids} + (1 − {heldBack}) × {sourceSugars}) ÷ {milkBeforeLoss} = {milkSolids}',
       rule: (x) => {
         const ratio = ratioForSolids(x.reduced(), x.of('milkSolids') / 100);
         const slack = 1e-9; // tolerance: the solids of a poured source as it is need no water, give or take rounding
@@ -122,7 +123,7 @@ export const waterRatio: NumericRow = {
     },
     joined: {
       words: 'The water at which both amounts you typed come out, solved from the mass balance.',
-      formula: 'the ratio at which the balance gives both',
+      formula: 'the ratio at which {sourceMass} × {milkPerGram} = {milkVolume}',
       rule: joinedRatio,
     },
   },
@@ -155,7 +156,7 @@ export const blenderLoads: NumericRow = {
   ways: {
     capacity: {
       words: 'Soaked source and water, divided by what the blender takes, rounded up.',
-      formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up',
+      formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up, at least 1',
       rule: (x) => Math.max(1, Math.ceil(x.of('slurryVolume') / x.c('blenderCapacity') - 1e-9)), // tolerance
     },
   },
@@ -242,7 +243,8 @@ export const milkSolids: NumericRow = {
   ways: {
     balance: {
       words: 'Everything in the milk that is not water, by weight.',
-      formula: '100 × (solids passed + sugars) ÷ milk',
+      formula:
+        '100 × ({passing} × {sourceSolids} + {ownSolids} + (1 − {heldBack}) × {sourceSugars}) ÷ {milkBeforeLoss}',
       rule: (x) => {
         const stages = x.stages();
         return stages ? 100 * stages.milkSolids : Number.NaN;

@@ -1,5 +1,3 @@
-import type { Origin } from '../../reference/origins';
-import { componentDensities } from '../../reference/physics';
 import { densityOf } from '../models/density';
 import { stagesAt } from '../models/milk';
 import type { Access, Term } from '../row';
@@ -8,11 +6,6 @@ import { reducedAt, reducedFor, treatedFood } from '../treated';
 /** Density of plain water at the temperature volumes are read at, g/mL. Source: Choi & Okos 1986. */
 const waterDensity = densityOf({ water: 1 });
 
-function ofComposition({ choices: { source } }: Access): readonly Origin[] {
-  const own = source.ownWater?.composition.origin;
-  return own === undefined ? [source.composition.origin] : [source.composition.origin, own];
-}
-
 /** The stages of the mass balance between source and milk. */
 export const balanceTerms = {
   sourceWeight: {
@@ -20,11 +13,10 @@ export const balanceTerms = {
     symbol: 'ρₘ',
     kind: 'count',
     unit: 'g/mL',
-    origins: ({ choices: { source } }) => [source.cup?.origin ?? source.composition.origin],
     ways: {
       cup: {
         words: 'The published weight of a cup of it, or the density of a liquid from its composition.',
-        formula: 'cup weight ÷ cup',
+        formula: '{measureWeight} ÷ {measureVolume}',
         rule: (x) => treatedFood(x).weight ?? Number.NaN,
       },
     },
@@ -33,12 +25,11 @@ export const balanceTerms = {
     label: 'Sugars that reach the blender',
     symbol: 'S',
     kind: 'ratio',
-    origins: ofComposition,
     ways: {
       composition: {
         words:
           'Total sugars of the source, g per g, less what leached into the soaking water, and those of its own liquid.',
-        formula: 'total sugars × (1 − {leaching}) + sugars of its own liquid',
+        formula: '{totalSugars} × (1 − {leaching}) + {ownSugars}',
         rule: (x) => {
           const ratio = x.of('waterRatio');
           const { sugars, own } = reducedAt(x, ratio).strain;
@@ -51,11 +42,10 @@ export const balanceTerms = {
     label: 'Dry solids other than sugars in the source',
     symbol: 'N',
     kind: 'ratio',
-    origins: ofComposition,
     ways: {
       composition: {
         words: 'What is neither water nor sugar, g per g.',
-        formula: '1 − water − sugars',
+        formula: '1 − {sourceWater} − {totalSugars}',
         rule: (x) => x.reduced().nonSugar,
       },
     },
@@ -67,7 +57,7 @@ export const balanceTerms = {
     ways: {
       share: {
         words: 'The sugar of the source that goes down the sink with the soaking water.',
-        formula: '{sourceMass} × sugars × {leaching}',
+        formula: '{sourceMass} × {totalSugars} × {leaching}',
         rule: (x) => x.of('sourceMass') * x.reduced().strain.leached,
       },
     },
@@ -77,6 +67,7 @@ export const balanceTerms = {
     'G',
     'mass',
     'Soaked source and all water together.',
+    '{slurryPerGram}',
     (s) => s.slurryMass,
   ),
   slurryVolume: perSource(
@@ -84,6 +75,7 @@ export const balanceTerms = {
     'V_G',
     'volume',
     'Soaked source and water, by the densities of their components.',
+    '{slurryVolumePerGram}',
     (s) => s.slurryVolume,
   ),
   heldBack: {
@@ -94,7 +86,7 @@ export const balanceTerms = {
       balance: {
         words:
           'The pulp is pressed to its moisture, and sugar follows the water: k(1 − x)N ÷ (W − kS), with k = p ÷ (1 − p) and W the water of the slurry, per g of source.',
-        formula: 'k × (1 − {passing}) × {sourceSolids} ÷ (W − k × {sourceSugars})',
+        formula: '{waterPerDry} × (1 − {passing}) × {sourceSolids} ÷ ({slurryWater} − {waterPerDry} × {sourceSugars})',
         rule: (x) => x.stages()?.heldBack ?? Number.NaN,
       },
     },
@@ -104,12 +96,11 @@ export const balanceTerms = {
     symbol: 'y',
     kind: 'count',
     unit: 'mL/g',
-    origins: (x) => [...ofComposition(x), componentDensities.water.origin],
     ways: {
       balance: {
         words:
           'From the mass balance at this water ratio: what the pulp does not keep and handling does not lose, in mL.',
-        formula: '(slurry − pulp) × (1 − {handlingLoss}) ÷ density, per g of source',
+        formula: '({slurryPerGram} − {pulpPerGram}) × (1 − {handlingLoss}) ÷ {milkDensity}',
         rule: (x) => x.stages()?.milkVolume ?? Number.NaN,
       },
     },
@@ -121,7 +112,7 @@ export const balanceTerms = {
     ways: {
       usual: {
         words: 'What the source gives at its usual water ratio; 0 where it gels at that.',
-        formula: 'source × milk per gram at {usualRatio}',
+        formula: '{usualSourceMass} × {usualMilkPerGram}',
         rule: (x) => {
           const ratio = x.c('usualRatio');
           const tap = ratio - x.c('ownWater');
@@ -133,17 +124,23 @@ export const balanceTerms = {
       },
     },
   },
-  milkMass: perSource('Weight of the milk', 'M', 'mass', 'Slurry less pulp, less handling loss.', (s) => s.milkMass),
+  milkMass: perSource(
+    'Weight of the milk',
+    'M',
+    'mass',
+    'Slurry less pulp, less handling loss.',
+    '{milkBeforeLoss} × (1 − {handlingLoss})',
+    (s) => s.milkMass,
+  ),
   milkDensity: {
     label: 'Density of the milk',
     symbol: 'ρ',
     kind: 'count',
     unit: 'g/mL',
-    origins: (x) => [...ofComposition(x), componentDensities.water.origin],
     ways: {
       composition: {
         words: 'From what is in the milk: its parts take up their own volumes.',
-        formula: '1 ÷ Σ(share ÷ density of each part)',
+        formula: '{densityOfMilk}',
         rule: milkDensityAt,
       },
     },
@@ -156,17 +153,25 @@ export const balanceTerms = {
     ways: {
       usual: {
         words: 'From the composition of milk at the usual ratio.',
-        formula: '1 ÷ Σ(share ÷ density of each part)',
+        formula: '{densityOfUsualMilk}',
         rule: (x) => treatedFood(x).milkDensity,
       },
     },
   },
-  lost: perSource('Lost in handling', 'L', 'mass', 'What stays on sides and cloth.', (s) => s.lost),
+  lost: perSource(
+    'Lost in handling',
+    'L',
+    'mass',
+    'What stays on sides and cloth.',
+    '{milkBeforeLoss} × {handlingLoss}',
+    (s) => s.lost,
+  ),
   ownLiquid: perSource(
     'Its own water, counted first',
     'O',
     'mass',
     'Liquid that came with the source.',
+    '{ownUsed}',
     (s) => s.ownLiquid,
   ),
   waterDensity: {
@@ -174,9 +179,8 @@ export const balanceTerms = {
     symbol: 'ρ_w',
     kind: 'count',
     unit: 'g/mL',
-    origins: () => [componentDensities.water.origin],
     ways: {
-      composition: { words: 'Water at 20 °C.', formula: 'density of water at 20 °C', rule: () => waterDensity },
+      composition: { words: 'Water at 20 °C.', formula: '{waterWeighs}', rule: () => waterDensity },
     },
   },
 } satisfies Record<string, Term>;
@@ -189,7 +193,14 @@ function milkDensityAt(x: Access): number {
 
 type StageFigure = (stages: NonNullable<ReturnType<Access['stages']>>) => number;
 
-function perSource(label: string, symbol: string, kind: 'mass' | 'volume', words: string, figure: StageFigure): Term {
+function perSource(
+  label: string,
+  symbol: string,
+  kind: 'mass' | 'volume',
+  words: string,
+  each: string,
+  figure: StageFigure,
+): Term {
   return {
     label,
     symbol,
@@ -197,7 +208,7 @@ function perSource(label: string, symbol: string, kind: 'mass' | 'volume', words
     ways: {
       balance: {
         words,
-        formula: '{sourceMass} × the balance per g of source',
+        formula: `{sourceMass} × ${each}`,
         rule: (x) => {
           const stages = x.stages();
           return stages ? x.of('sourceMass') * figure(stages) : Number.NaN;

@@ -1,6 +1,4 @@
-import { bottles } from '../../reference/bottles';
-import { carrollHenry, fermenting } from '../../reference/fermenting';
-import { molarMasses } from '../../reference/physics';
+import { fermenting } from '../../reference/fermenting';
 import { countedUnder } from '../left-out';
 import { gasFromSugar, saturationAt } from '../models/fizz';
 import { isWithinModels, timesAsLong, usedAfter } from '../models/ripening';
@@ -80,11 +78,10 @@ export const bottleTerms = {
     symbol: 'c₀',
     kind: 'count',
     unit: 'mol/m³',
-    origins: () => [carrollHenry.origin],
     ways: {
       saturated: {
         words: 'What water holds at the temperature of the first ferment under carbon dioxide at one atmosphere.',
-        formula: 'H({roomTemperature}) × 1 atm',
+        formula: '{solubilityRoom} × {atmosphere}',
         rule: (x) => saturationAt(x.of('roomTemperature')),
       },
     },
@@ -96,7 +93,7 @@ export const bottleTerms = {
     ways: {
       atBottle: {
         words: 'The ready time, as long as the temperature of the bottle would take it.',
-        formula: '{readyTime} × θ({bottleTemperature}) ÷ {asLong}',
+        formula: '{readyTime} × {asLongInBottle} ÷ {asLong}',
         rule: (x) => {
           const celsius = x.of('bottleTemperature');
           if (!isWithinModels(celsius)) return Number.NaN;
@@ -127,7 +124,8 @@ export const bottleTerms = {
       hours: {
         words:
           'What stayed dissolved through straining, and two of gas for each hexose that yeast uses in these hours.',
-        formula: `{carriedOver} × {dissolvedGas} + 2 × 1000 × {yeastShare} × {bottleUsed} × ({sugarLeft} + {bottleSugar}) ÷ ${molarMasses.hexose.value}`,
+        formula:
+          '{carriedOver} × {dissolvedGas} + 2 × 1000 × {yeastShare} × {bottleUsed} × ({sugarLeft} + {bottleSugar}) ÷ {hexoseMass}',
         rule: (x) => {
           const used = x.of('bottleUsed') * (x.of('sugarLeft') + x.of('bottleSugar'));
           return x.c('carriedOver') * x.of('dissolvedGas') + gasFromSugar(x.c('yeastShare') * used);
@@ -160,7 +158,7 @@ export const bottleTerms = {
     ways: {
       bound: {
         words: 'All that can be dissolved already, and two of gas for each hexose, all through yeast.',
-        formula: `{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ ${molarMasses.hexose.value}`,
+        formula: '{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ {hexoseMass}',
         rule: (x) => x.of('dissolvedGas') + gasFromSugar(x.of('sugarForgotten')),
       },
     },
@@ -169,11 +167,12 @@ export const bottleTerms = {
     label: 'Pressure by these sums that the limit leaves room for',
     symbol: 'p_c',
     kind: 'pressure',
-    origins: () => [bottles.pressureLeftOut.origin, bottles.realGas.origin],
     ways: {
       counted: {
-        words: `What these sums may come to under that limit: they leave out ${bottles.pressureLeftOut.value} bar for warm air, vapour and swelling, and ${bottles.realGas.value} per bar of a pressure, since no gas is ideal; never below 0.`,
-        formula: `2 × ({bottleLimit} − ${bottles.pressureLeftOut.value}) ÷ (1 + √(1 + 4 × ${bottles.realGas.value} × ({bottleLimit} − ${bottles.pressureLeftOut.value})))`,
+        words:
+          'What these sums may come to under that limit: they leave out some for warm air, vapour and swelling, and some more for each bar, since no gas is ideal; never below 0.',
+        formula:
+          '2 × ({bottleLimit} − {leftOut}) ÷ (1 + √(1 + 4 × {realGas} × ({bottleLimit} − {leftOut}))), never below 0',
         rule: (x) => countedUnder(x.of('bottleLimit')),
       },
     },
@@ -182,11 +181,10 @@ export const bottleTerms = {
     label: 'Temperature of a forgotten bottle',
     symbol: 'T_f',
     kind: 'temperature',
-    origins: () => [fermenting.forgottenTemperature.origin],
     ways: {
       warmer: {
         words: 'The warmer of the bottle’s temperature and a warm kitchen.',
-        formula: 'the warmer of {bottleTemperature} and a warm kitchen',
+        formula: 'the warmer of {bottleTemperature}, {warmKitchen}',
         rule: (x) => Math.max(x.of('bottleTemperature'), fermenting.forgottenTemperature.value),
       },
     },

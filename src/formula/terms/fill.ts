@@ -49,7 +49,7 @@ export const fillTerms = {
     kind: 'length',
     ways: {
       usual: { words: 'The usual headspace.', formula: '{headspaceUsual}', rule: (x) => x.c('headspaceUsual') },
-      typed: { words: 'The headspace you typed.', formula: 'the headspace you typed', rule: typedHeadspace },
+      typed: { words: 'The headspace you typed.', formula: '{headspaceTyped}', rule: typedHeadspace },
     },
   },
   fillAllowed: {
@@ -59,7 +59,7 @@ export const fillTerms = {
     ways: {
       byDepth: {
         words: 'Brimful capacity less the room above the headspace to keep.',
-        formula: '{brimful} − room({headspaceAsked})',
+        formula: '{brimful} − {roomAsked}',
         rule: (x) => {
           const jar = jarProfile(x);
           const allowed = x.of('brimful') - roomAbove(jar, x.of('headspaceAsked'));

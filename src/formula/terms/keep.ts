@@ -17,7 +17,7 @@ export const keepTerms = {
     ways: {
       usual: {
         words: 'The short end of what is usual; a figure of your own has no other.',
-        formula: 'the short end of {keepDays}',
+        formula: '{shortKeep}',
         rule: (x) => keeps(x, 'low'),
       },
     },
@@ -30,7 +30,7 @@ export const keepTerms = {
     ways: {
       usual: {
         words: 'The long end of what is usual; a figure of your own has no other.',
-        formula: 'the long end of {keepDays}',
+        formula: '{longKeep}',
         rule: (x) => keeps(x, 'high'),
       },
     },

@@ -1,4 +1,3 @@
-import { cardinalTemperatures, fermenting, growthModel } from '../../reference/fermenting';
 import type { Coefficient } from '../../reference/origins';
 import { type Spread, timesAsLong } from '../models/ripening';
 import type { Access, Term } from '../row';
@@ -6,8 +5,6 @@ import type { Access, Term } from '../row';
 function spreadAt(x: Access): Spread {
   return timesAsLong(x.of('roomTemperature'), x.choices.grain.readyTemperature.value);
 }
-
-const ofModels = [growthModel.origin, ...Object.values(cardinalTemperatures).map(({ optimum }) => optimum.origin)];
 
 /** An end of the range of a time as a share of its middle. */
 function share({ value, low = value, high = value }: Coefficient, end: 'low' | 'high'): number {
@@ -35,12 +32,11 @@ export const ripeningTerms = {
     label: 'Times as long as in the usual room',
     symbol: 'θ',
     kind: 'count',
-    origins: () => [growthModel.origin, cardinalTemperatures.plantarum.optimum.origin],
     ways: {
       cardinal: {
         words:
           'By the cardinal temperature model of a lactic acid bacterium of plant ferments: its growth in the usual room over its growth in this one.',
-        formula: 'γ(usual room) ÷ γ({roomTemperature})',
+        formula: '{growthUsual} ÷ {growthHere}',
         rule: (x) => spreadAt(x).likely,
       },
     },
@@ -49,12 +45,11 @@ export const ripeningTerms = {
     label: 'Ready to taste at the soonest',
     symbol: 't₋',
     kind: 'time',
-    origins: () => [...ofModels, fermenting.ethanolActivation.origin],
     ways: {
       least: {
         words:
           'The short end of the usual time, and the least that any published temperature model makes of this room.',
-        formula: '{readyTime} × short end of the usual time ÷ its middle × least of the models ÷ {asLong}',
+        formula: '{readyTime} × {shortTime} ÷ {usualTime} × {leastOfModels} ÷ {asLong}',
         rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'low') * spreadAt(x).least) / x.of('asLong'),
       },
     },
@@ -63,11 +58,10 @@ export const ripeningTerms = {
     label: 'Ready to taste at the latest',
     symbol: 't₊',
     kind: 'time',
-    origins: () => [...ofModels, fermenting.ethanolActivation.origin],
     ways: {
       most: {
         words: 'The long end of the usual time, and the most that any published temperature model makes of this room.',
-        formula: '{readyTime} × long end of the usual time ÷ its middle × most of the models ÷ {asLong}',
+        formula: '{readyTime} × {longTime} ÷ {usualTime} × {mostOfModels} ÷ {asLong}',
         rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'high') * spreadAt(x).most) / x.of('asLong'),
       },
     },

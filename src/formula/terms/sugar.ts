@@ -1,5 +1,3 @@
-import type { Origin } from '../../reference/origins';
-import type { Source } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOf, roomOf, weightOf } from '../models/blend';
 import type { Ranged } from '../models/sugar';
@@ -11,11 +9,6 @@ function openShare({ value, high }: Ranged): number {
   return value > 0 ? high / value - 1 : 0;
 }
 
-/** Where the sugars of a source are from, or how they were estimated besides. */
-function ofSugars({ composition: { origin, sugarsEstimate } }: Source): readonly Origin[] {
-  return sugarsEstimate === undefined ? [origin] : [origin, sugarsEstimate];
-}
-
 const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
 /** What the source and the sweetener hold for the grains, and how the sweetener measures. */
@@ -24,11 +17,10 @@ export const sugarTerms = {
     label: 'Native fermentable sugar, as hexose',
     symbol: 's₀',
     kind: 'concentration',
-    origins: ({ choices: { source } }) => ofSugars(source),
     ways: {
       balance: {
         words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
-        formula: '1000 × sugars in the milk × hexose per sugar ÷ {milkPerGram}',
+        formula: '1000 × {milkSugars} × {hexosePerSugar} ÷ {milkPerGram}',
         rule: (x) => nativeSugarRange(x).value,
       },
     },
@@ -37,12 +29,11 @@ export const sugarTerms = {
     label: 'Fermentable sugar in the sweetener, as hexose',
     symbol: 'f',
     kind: 'ratio',
-    origins: ({ choices }) => choices.sweetener.map(({ entry }) => entry.total?.origin ?? entry.sugars.origin),
     ways: {
       composition: {
         words:
           'glucose + fructose + (sucrose + maltose) × 1.0526, and what else these grains take, per g of sweetener.',
-        formula: 'Σ sugars as hexose',
+        formula: '{fermentableBlend}',
         rule: (x) => fermentableOf(x.choices.sweetener, x.choices.grain.takes).value,
       },
     },
@@ -51,15 +42,11 @@ export const sugarTerms = {
     label: 'Sugar that may be there besides',
     symbol: 's₊',
     kind: 'concentration',
-    origins: ({ choices: { source, sweetener } }) => [
-      ...ofSugars(source),
-      ...sweetener.map(({ entry }) => entry.total?.origin ?? entry.sugars.origin),
-    ],
     ways: {
       ranges: {
         words:
           'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are, or a label has not been read; 0 where it is known.',
-        formula: 'the most of the milk’s own − {nativeSugar} + {sugarRate} × (most ÷ likely − 1) of the sweetener',
+        formula: '{nativeMost} − {nativeSugar} + {sugarRate} × {sweetenerOpen}',
         rule: (x) => {
           const { value, high } = nativeSugarRange(x);
           return (
@@ -73,11 +60,10 @@ export const sugarTerms = {
     label: 'Fermentable sugar in white cane sugar, as hexose',
     symbol: 'f_c',
     kind: 'ratio',
-    origins: () => [sweeteners.caneWhite.sugars.origin],
     ways: {
       composition: {
         words: 'sucrose × 1.0526, per g of granulated sugar.',
-        formula: 'Σ sugars as hexose',
+        formula: '{fermentableCane}',
         rule: (x) => fermentableOf(cane, x.choices.grain.takes).value,
       },
     },
@@ -90,7 +76,7 @@ export const sugarTerms = {
     ways: {
       composition: {
         words: 'Its dry part at the room of dissolved sugar, its water as water, mL per g.',
-        formula: '(1 − water) × {sugarRoom} + water ÷ {waterDensity}',
+        formula: '(1 − {sweetenerWater}) × {sugarRoom} + {sweetenerWater} ÷ {waterDensity}',
         rule: (x) => roomOf(x.choices.sweetener, x.c('sugarRoom'), x.of('waterDensity')),
       },
     },
@@ -100,11 +86,10 @@ export const sugarTerms = {
     symbol: 'ρ_z',
     kind: 'count',
     unit: 'g/mL',
-    origins: ({ choices }) => choices.sweetener.flatMap(({ entry }) => (entry.spoon ? [entry.spoon.origin] : [])),
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon or cup of it.',
-        formula: 'spoon weight ÷ spoon',
+        formula: '{spoonWeight} ÷ {spoonVolume}',
         rule: (x) => weightOf(x.choices.sweetener) ?? Number.NaN,
       },
     },
@@ -114,11 +99,10 @@ export const sugarTerms = {
     symbol: 'ρ_c',
     kind: 'count',
     unit: 'g/mL',
-    origins: () => (sweeteners.caneWhite.spoon ? [sweeteners.caneWhite.spoon.origin] : []),
     ways: {
       spoon: {
         words: 'From the published weight of a level spoon of granulated sugar.',
-        formula: 'spoon weight ÷ spoon',
+        formula: '{caneSpoonWeight} ÷ {caneSpoonVolume}',
         rule: () => weightOf(cane) ?? Number.NaN,
       },
     },

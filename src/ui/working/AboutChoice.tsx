@@ -5,7 +5,7 @@ import { allergensOf } from '../../formula/cautions';
 import type { Formulation } from '../../formula/formulate';
 import type { ChoiceRowId } from '../../formula/order';
 import { describeCoefficient, describeOrigin } from '../../formula/origin-words';
-import { writeSignificant } from '../../formula/working-text';
+import { writeSignificant } from '../../formula/write-significant';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { Correct } from './Correct';
 

@@ -1,6 +1,8 @@
+import { Fragment } from 'preact';
 import type { Store } from '../../batch/store';
 import { cautionsAt } from '../../formula/cautions';
 import { isRow } from '../../formula/evaluate';
+import { inputsOfKitchen, kitchenWorking } from '../../formula/kitchen-working';
 import { describeAbsence, labelOf } from '../../formula/labels';
 import type { ChoiceRowId, NumericRowId, RowId } from '../../formula/order';
 import { isMeasuredRow } from '../../formula/order';
@@ -84,6 +86,12 @@ function NumberWorking({ id, store, state }: NumberProps) {
     );
   }
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
+  const cups = kitchenWorking(formulation, id, store.settings.value);
+  const parts = [
+    { title: 'What went in', inputs: working.inputs },
+    { title: 'From where to where it lies', inputs: working.ends },
+    { title: 'In cups and spoons', inputs: cups === null ? [] : inputsOfKitchen(cups) },
+  ];
   return (
     <>
       <p class="in-words">{working.words}</p>
@@ -94,16 +102,19 @@ function NumberWorking({ id, store, state }: NumberProps) {
         </p>
       )}
       <Arithmetic working={working} store={store} />
-      {working.inputs.length > 0 && (
-        <>
-          <h4>What went in</h4>
-          <Inputs
-            working={working}
-            formulation={formulation}
-            store={store}
-            onFollow={(row) => state.goTo({ line: row, batch: batch.id })}
-          />
-        </>
+      {parts.map(
+        ({ title, inputs }) =>
+          inputs.length > 0 && (
+            <Fragment key={title}>
+              <h4>{title}</h4>
+              <Inputs
+                inputs={inputs}
+                formulation={formulation}
+                store={store}
+                onFollow={(row) => state.goTo({ line: row, batch: batch.id })}
+              />
+            </Fragment>
+          ),
       )}
     </>
   );

@@ -25,6 +25,7 @@ export const kitchenFigures: Figures = {
   'agreement, share': [0.005],
   'scoopSlack, share': [0.01],
   'workingDigits, digits': [4],
+  'constantDigits, digits': [12],
   'acidityTime, h': [24],
 };
 
