@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Evaluation } from '../../../src/formula/evaluate';
 import { formulate } from '../../../src/formula/formulate';
-import { type Working, workingOf, workingOfInput } from '../../../src/formula/working';
-import { originOf } from '../../../src/formula/working-text';
+import { workingOf } from '../../../src/formula/working';
 import { plainRecipe, recipeOf, typed } from '../../batches';
 import { worked } from '../../results';
+import { originsWithin } from '../origins-within';
 
 describe('the usual sugar at the start', () => {
   test('is what the batch starts with where nothing is typed', () => {
@@ -66,15 +65,6 @@ describe('the ends of the ready time', () => {
     expect(of('readyLatest')).toBeNaN();
   });
 });
-
-/** Where the figures of a working are from, down to those of tables. */
-function originsWithin(working: Working, x: Evaluation): readonly string[] {
-  return working.inputs.flatMap((input) => {
-    const own = originOf(input, false);
-    const opened = input.from === 'figure' ? workingOfInput(input, x) : null;
-    return [...(own === null ? [] : [own]), ...(opened === null ? [] : originsWithin(opened, x))];
-  });
-}
 
 test('twice the pace is half the time', () => {
   const yours = { 'kitchen.pace': { value: 2, how: 'typed' } } as const;
