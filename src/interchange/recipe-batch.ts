@@ -6,6 +6,7 @@ import type { NumericRowId } from '../formula/order';
 import type { Recipe } from '../formula/recipe';
 import { numericRows } from '../formula/sheet';
 import type { Kind } from '../measure/units';
+import type { GrainId } from '../reference/grains';
 import { type SourceId, sources } from '../reference/sources';
 import { type PlannedCell, planCell } from './recipe-reading/batch-cells';
 import type { PlanRemark } from './recipe-reading/problem';
@@ -32,8 +33,18 @@ export interface BatchPlan {
   /** What the batch has no row for, as written. */
   readonly extras: readonly string[];
   readonly remarks: readonly PlanRemark[];
-  /** The batch worked out, to be looked at before it is made. */
-  readonly formulation: Formulation;
+  /** What the text does not name, to be chosen. */
+  readonly lacking: readonly ('source' | 'grains')[];
+  /** What of it nobody has chosen yet; no batch is made before. */
+  readonly asks: readonly ('source' | 'grains')[];
+  /** The batch worked out, to be looked at before it is made; null where something must be chosen first. */
+  readonly formulation: Formulation | null;
+}
+
+/** What the cook chose where the text names none. */
+export interface Chosen {
+  readonly source?: SourceId;
+  readonly grains?: GrainId;
 }
 
 const ratesOf: readonly (readonly [rate: NumericRowId, from: readonly NumericRowId[]])[] = [
@@ -44,28 +55,43 @@ const ratesOf: readonly (readonly [rate: NumericRowId, from: readonly NumericRow
 
 /**
  * What a pasted recipe would make of a new batch: choices, texts for its cells, its ratio, sugar and dose against the
- * usual ones, and the rest as extras. A range in the text goes in by its middle, and a remark says so.
+ * usual ones, and the rest as extras. A range in the text goes in by its middle, and a remark says so. A source or a kind
+ * of grains that the text does not name is asked for, and is never taken from another batch.
  */
-export function planFromRecipe(read: RecipeText, habits: Habits, yours: Recipe['yours'] = {}): BatchPlan {
+export function planFromRecipe(
+  read: RecipeText,
+  habits: Habits,
+  yours: Recipe['yours'] = {},
+  chosen: Chosen = {},
+): BatchPlan {
   const parts = takeParts(weighIngredients(read, habits));
   const remarks: PlanRemark[] = [...parts.remarks];
   const hints = read.lines.flatMap(({ jar }) => (jar === null ? [] : [jar]));
   const jar = hints.find(({ what }) => what === 'jar') ?? null;
   const makes = hints.find(({ what }) => what === 'makes') ?? null;
-  const choices = choicesOf(parts, jar);
-  remarks.push(...missingFrom(parts, jar));
+  const choices = { ...chosen, ...choicesOf(parts, jar) };
+  remarks.push(...missingFrom(parts, jar, choices));
   if (jar !== null && jar.id === null) remarks.push({ code: 'jarNotListed', volume: jar.volume });
   const cells = cellsOf(parts, makes, habits.decimalComma);
-  const { vessel, source, sweetener, grains } = { ...startBatch('b1', ''), ...choices };
-  const given = cells.map(({ row, amount, kind }) => ({ row, amount, kind }));
-  const formulation = formulate({ vessel, source, sweetener, grains, given, measured: {}, yours });
-  const milk = formulation.rows.milkVolume.value;
+  const lacking = (['source', 'grains'] as const).filter((what) => parts[what] === null);
+  const asks = lacking.filter((what) => choices[what] === undefined);
+  const formulation = asks.length > 0 ? null : formulatePlan(choices, cells, yours);
+  const milk = formulation?.rows.milkVolume.value;
   if (makes !== null && typeof milk === 'number' && cells.every(({ row }) => row !== 'milkVolume'))
     remarks.push({ code: 'makes', said: makes.volume, milk });
-  return {
-    ...{ name: nameOf(read, source), choices, cells, extras: parts.extras, remarks, formulation },
-    compared: compareRates(formulation, cells),
-  };
+  const name = nameOf(read, choices.source);
+  const compared = formulation === null ? [] : compareRates(formulation, cells);
+  return { name, choices, cells, extras: parts.extras, remarks, lacking, asks, formulation, compared };
+}
+
+function formulatePlan(
+  choices: BatchPlan['choices'],
+  cells: readonly PlannedCell[],
+  yours: Recipe['yours'],
+): Formulation {
+  const { vessel, source, sweetener, grains } = { ...startBatch('b1', ''), ...choices };
+  const given = cells.map(({ row, amount, kind }) => ({ row, amount, kind }));
+  return formulate({ vessel, source, sweetener, grains, given, measured: {}, yours });
 }
 
 function choicesOf({ source, grains, sweeteners }: RecipeParts, jar: JarHint | null): BatchPlan['choices'] {
@@ -79,13 +105,17 @@ function choicesOf({ source, grains, sweeteners }: RecipeParts, jar: JarHint | n
   };
 }
 
-function missingFrom({ source, water, sweeteners, grains }: RecipeParts, jar: JarHint | null): readonly PlanRemark[] {
-  const poured = source !== null && sources[source.id].form === 'liquid';
+function missingFrom(
+  { water, sweeteners }: RecipeParts,
+  jar: JarHint | null,
+  choices: BatchPlan['choices'],
+): readonly PlanRemark[] {
+  const poured = choices.source !== undefined && sources[choices.source].form === 'liquid';
   const lacks = {
-    source: source === null,
+    source: choices.source === undefined,
     water: water === null && !poured,
     sweetener: sweeteners.length === 0,
-    grains: grains === null,
+    grains: choices.grains === undefined,
     jar: jar === null,
   };
   const what = (['source', 'water', 'sweetener', 'grains', 'jar'] as const).filter((each) => lacks[each]);
@@ -124,10 +154,11 @@ function compareRates(formulation: Formulation, cells: readonly PlannedCell[]): 
   });
 }
 
-function nameOf({ lines }: RecipeText, source: SourceId): string {
+function nameOf({ lines }: RecipeText, source: SourceId | undefined): string {
   const title = lines.find(({ kind }) => kind !== 'blank');
   const text = title?.kind === 'heading' && title.jar === null ? title.text.replace(/^[\s#*-]+|[\s:*]+$/g, '') : '';
   if (text !== '' && !/^(?:ingredients?|for |you|method)/i.test(text)) return text.slice(0, longestName);
+  if (source === undefined) return 'From a recipe';
   const { plural } = sources[source];
   return `${plural.charAt(0).toUpperCase()}${plural.slice(1)}, from a recipe`;
 }

@@ -1,8 +1,8 @@
-import type { FoodKey } from '../formula/food-keys';
-import { foodOf } from './recipe-reading/guess-food';
 import { readLine } from './recipe-reading/read-line';
-import type { Habits, ReadIngredient, RecipeLine, RecipeText } from './recipe-reading/shape';
+import { settleLines } from './recipe-reading/sections';
+import type { Habits, RecipeLine, RecipeText } from './recipe-reading/shape';
 
+export { type ByHand, isMeaning, keepByHand, type Meaning, takeByHand, tell } from './recipe-reading/by-hand';
 export { describeRecipeProblem } from './recipe-reading/problem-words';
 export type { FoodGuess, Habits, JarHint, ReadIngredient, RecipeLine, RecipeText } from './recipe-reading/shape';
 
@@ -34,34 +34,10 @@ export function readRecipe(text: string, habits: Habits): RecipeText {
     if (line.kind !== 'blank') first = false;
     from = to + 1;
   }
-  return { lines };
+  return { lines: settleLines(lines) };
 }
 
 function keepRest(text: string): RecipeLine {
   const why = { code: 'beyondLimit', lines: mostLines, characters: mostCharacters } as const;
-  return { text, kind: 'unread', ingredients: [], jar: null, why };
-}
-
-/** The same recipe with one ingredient taken for another food, as the cook corrects it; unchanged for what is no food. */
-export function chooseFood(read: RecipeText, line: number, at: number, key: FoodKey, habits: Habits): RecipeText {
-  const change = (ingredient: ReadIngredient): ReadIngredient => {
-    const food = foodOf(key, ingredient.food?.form ?? null, habits.ownFoods);
-    if (food === null) return ingredient;
-    const problem = ingredient.problem?.code === 'unknownFood' ? null : ingredient.problem;
-    return {
-      ...ingredient,
-      food: { ...food, soaking: ingredient.food?.soaking === true && food.role === 'water' },
-      problem,
-    };
-  };
-  return {
-    lines: read.lines.map((each, index) =>
-      index === line
-        ? {
-            ...each,
-            ingredients: each.ingredients.map((ingredient, place) => (place === at ? change(ingredient) : ingredient)),
-          }
-        : each,
-    ),
-  };
+  return { text, kind: 'unread', ingredients: [], jar: null, why, prose: false, again: [] };
 }

@@ -78,6 +78,7 @@ const nothing: Weighed = {
 /** One ingredient in g and mL: a weight in the text first, else the cup weight of its food, else that of a piece. */
 export function weighIngredient(ingredient: ReadIngredient, habits: Habits): Weighed {
   const { amount, kind, food, problem } = ingredient;
+  if (ingredient.dismissed) return nothing;
   const stated = kind === 'mass' ? amount : ingredient.statedMass;
   const measured = kind === 'volume' ? amount : ingredient.statedVolume;
   const heaped = problem?.code === 'heaped';

@@ -45,4 +45,10 @@ export const grainAliases: Readonly<Record<GrainId, readonly string[]>> = {
   milk: ['milk kefir grains', 'milk kefir grain', 'milk grains', 'milk kefir', 'dairy kefir grains'],
 };
 
-export const unclearGrains: readonly string[] = ['kefir grains', 'kefir grain', 'kefir crystals', 'kefir culture'];
+export const unclearGrains: readonly string[] = [
+  'kefir grains',
+  'kefir grain',
+  'kefir crystals',
+  'kefir culture',
+  'grains',
+];

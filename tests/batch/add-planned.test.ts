@@ -79,7 +79,8 @@ describe('a planned batch', () => {
     if (added === undefined) throw new Error('nothing was added');
     const { rows } = createStore(document).formulationOf(added);
     expect(added.given).toHaveLength(4);
-    for (const [id, { value }] of Object.entries(plan.formulation.rows))
+    expect(plan.asks).toEqual([]);
+    for (const [id, { value }] of Object.entries(plan.formulation?.rows ?? {}))
       expect(Object.entries(rows).find(([row]) => row === id)?.[1].value, id).toEqual(value);
     const read = readDocument(JSON.parse(JSON.stringify(document)));
     expect(read).toEqual({ ok: true, document });

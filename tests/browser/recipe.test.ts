@@ -36,8 +36,16 @@ async function said(part: Locator): Promise<string> {
   return (await part.innerText()).replaceAll(/\s+/g, ' ');
 }
 
+/** What a line says with its measure, error and origin unfolded. */
+async function unfolded(one: Locator): Promise<string> {
+  const fold = one.locator('details');
+  if ((await fold.getAttribute('open')) === null) await fold.locator('summary').click();
+  return said(one);
+}
+
 function line(panel: Locator, text: string): Locator {
-  return panel.getByRole('row').filter({ has: panel.page().getByRole('rowheader', { name: text, exact: true }) });
+  const lines = panel.getByRole('list', { name: 'What was read' }).getByRole('listitem');
+  return lines.filter({ has: panel.page().locator('.as-written').getByText(text, { exact: true }) });
 }
 
 /** The text of a recipe written out, which is plain. */
@@ -53,13 +61,13 @@ describeInBrowser('a recipe from a book', () => {
   describe('pasted', () => {
     test('shows grams, range, measure, origin and the error to expect of each line', async () => {
       const panel = await paste(page(), recipe);
-      const almonds = await said(line(panel, '1 ¼ to 1 ½ cups almonds'));
+      const almonds = await unfolded(line(panel, '1 ¼ to 1 ½ cups almonds'));
       // USDA 12061: 143 g a cup, so 179 to 214 g, 15 % either way.
       expect(almonds).toMatch(/197 g.*152 g to 247 g/);
       expect(almonds).toMatch(/325 mL.*296 mL to 355 mL/);
       expect(almonds).toMatch(/± 15%/);
       expect(almonds).toMatch(/cup, whole, 143 g\. Published: USDA.*record 12061/);
-      expect(await said(line(panel, '3 ¼ cups water'))).toMatch(/769 mL/);
+      expect(await unfolded(line(panel, '3 ¼ cups water'))).toMatch(/769 mL/);
     });
 
     test('is weighed anew when a wrong guess of the food is corrected', async () => {
@@ -70,13 +78,46 @@ describeInBrowser('a recipe from a book', () => {
       expect(await said(line(panel, '1 cup sprinkles'))).toContain('143 g');
       await menu.selectOption({ label: 'Brown sugar' });
       // USDA 19334: 220 g packed and 145 g not.
-      expect(await said(line(panel, '1 cup sprinkles'))).toMatch(/220 g.*record 19334/);
+      expect(await unfolded(line(panel, '1 cup sprinkles'))).toMatch(/220 g.*record 19334/);
     });
 
     test('keeps a line that can’t be read with its text and why', async () => {
       const panel = await paste(page(), recipe);
       expect(await said(line(panel, '½/0 cups walnuts'))).toContain('“½/0” can’t be read as a number');
       expect(await said(line(panel, 'Blend, strain and wait.'))).toContain('Not an ingredient.');
+    });
+
+    test.each([320, 390, 1366])(
+      'is cards that are no wider than a window of %i px, food and weight in sight',
+      async (width) => {
+        await page().setViewportSize({ width, height: 800 });
+        const long = `1 cup almonds ${'very'.repeat(40)} fine`;
+        const panel = await paste(page(), `${recipe}\n${long}\n1 (400 mL) can coconut milk, ${'9'.repeat(60)}`);
+        const list = panel.getByRole('list', { name: 'What was read' });
+        const frame = await list.boundingBox();
+        for (const part of await list.locator('li, li > *, select, input').all()) {
+          const box = await part.boundingBox();
+          if (box === null || frame === null) continue;
+          expect(box.x).toBeGreaterThanOrEqual(frame.x - 1);
+          expect(box.x + box.width).toBeLessThanOrEqual(frame.x + frame.width + 1);
+        }
+        expect((frame?.x ?? 0) + (frame?.width ?? 0)).toBeLessThanOrEqual(width);
+        const almonds = line(panel, '1 ¼ to 1 ½ cups almonds');
+        expect(await said(almonds)).toMatch(/^1 ¼ to 1 ½ cups almonds.*197 g/);
+        expect(await said(almonds)).not.toContain('record');
+      },
+    );
+
+    test('is told what a line is that holds no ingredient', async () => {
+      const panel = await paste(page(), 'Kefir\nGrandmother’s secret\n3 cups water');
+      await panel.getByRole('combobox', { name: 'Food of Grandmother’s secret' }).selectOption({ label: 'Cashews' });
+      await panel.getByRole('textbox', { name: 'Amount of Grandmother’s secret' }).fill('150 g');
+      const plan = panel.getByRole('region', { name: 'The batch this makes' });
+      await expect.poll(() => said(plan)).toContain('150 g');
+      await plan.getByRole('combobox', { name: 'Kind of grains' }).selectOption({ label: 'Milk kefir grains' });
+      await expect.poll(() => said(plan)).toContain('Cashews');
+      await plan.getByRole('button', { name: 'Make this batch' }).click();
+      await expect.poll(() => names(page()).count()).toBe(2);
     });
 
     test('asks for level or grams where a measure is heaped', async () => {
@@ -227,7 +268,7 @@ describeInBrowser('a kitchen of one’s own', () => {
     await expect.poll(() => said(panel.getByRole('status'))).toMatch(/is 90 g.*Yours, measured/);
     await page().reload();
     const pasted = await paste(page(), '2 cups sprouted oats');
-    expect(await said(line(pasted, '2 cups sprouted oats'))).toMatch(/180 g.*Yours, measured/);
+    expect(await unfolded(line(pasted, '2 cups sprouted oats'))).toMatch(/180 g.*Yours, measured/);
   });
 
   test('shows every amount as its scale can, and states the worst error', async () => {

@@ -100,7 +100,8 @@ export const ingredientLines: readonly (readonly [line: string, wanted: Wanted])
   ['2 x 400 ml cans coconut milk', { amount: 800, food: '12118' }],
   ['2 cans (400 mL each) coconut milk', { amount: 800, food: '12118' }],
   ['1 (13.5-ounce) can full-fat coconut milk', { amount: 399.243, food: '12118', sure: true }],
-  ['1 can coconut milk', { amount: 1, kind: 'count', problem: 'noSize', food: '12118' }],
+  ['1 can coconut milk', { amount: 400, food: '12118' }],
+  ['1 can date syrup', { amount: 1, kind: 'count', problem: 'noSize', food: 'sweetener.dateSyrup' }],
   // No amount that can be weighed.
   ['a pinch of salt', { amount: null, problem: 'noMeasure', food: null }],
   ['1 pinch sugar', { amount: null, problem: 'noMeasure', food: '19335' }],

@@ -47,10 +47,10 @@ describe('a plan for a batch', () => {
       ['sugarRate', 'usual'],
       ['grainRate', 'usual'],
     ]);
-    expect(compared[0]?.value).toBeCloseTo(formulation.of('waterRatio'), 9);
+    expect(compared[0]?.value).toBeCloseTo(formulation?.of('waterRatio') ?? 0, 9);
     expect(compared[0]?.value).toBeCloseTo(769 / 170, 1);
-    expect(plan('100 g almonds\n2 L water').compared[0]?.verdict).toBe('above');
-    expect(plan('1 cup almonds').compared).toEqual([]);
+    expect(plan('100 g almonds\n2 L water\n30 g water kefir grains').compared[0]?.verdict).toBe('above');
+    expect(plan('1 cup almonds\n30 g water kefir grains').compared.map(({ row }) => row)).toEqual(['grainRate']);
   });
 
   test('holds texts that the sheet reads as the same amounts', () => {
@@ -78,7 +78,7 @@ describe('a plan for a batch', () => {
     expect(codes('1 heaped cup almonds\n1-2 cups water')).toEqual(
       expect.arrayContaining(['notWeighed', 'middleTaken']),
     );
-    expect(codes('1 cup almonds\nMakes 3 litres.')).toContain('makes');
+    expect(codes('1 cup almonds\nMakes 3 litres.\n30 g water kefir grains')).toContain('makes');
     expect(codes('1 cup almonds in a 2.7 L jar')).toContain('jarNotListed');
     for (const remark of plan(`${whole}\n1 cup cashews\n2 tbsp milk kefir grains`).remarks)
       expect(describeRecipeProblem(remark)).toMatch(/\.$/);
@@ -86,11 +86,128 @@ describe('a plan for a batch', () => {
 
   test('takes a carton by volume and a can by weight', () => {
     expect(plan('1 litre almond milk').cells).toMatchObject([{ row: 'sourceMass', text: '1000 mL' }]);
-    expect(plan('1 litre almond milk').formulation.rows.sourceMass.status).toBe('given');
+    expect(plan('1 litre almond milk\n20 g milk kefir grains').formulation?.rows.sourceMass.status).toBe('given');
     expect(plan('1 (400 mL) can coconut milk').cells).toMatchObject([{ row: 'sourceMass', kind: 'mass' }]);
   });
 
   test('fills what it makes where no amount sizes it', () => {
     expect(plan('Almond kefir\nMakes 1 litre.').cells).toMatchObject([{ row: 'milkVolume', text: '1000 mL' }]);
   });
+});
+
+describe('what a text does not name', () => {
+  test.each([
+    ['no source', '3 cups water\n2 tbsp sugar\n2 tbsp water kefir grains', ['source']],
+    ['a food that is in no table', '1 cup soybeans\n3 cups water\n2 tbsp water kefir grains', ['source']],
+    ['a flour of almonds', '1 cup almond flour\n3 cups water\n2 tbsp water kefir grains', ['source']],
+    ['no grains', '1 cup almonds\n3 cups water', ['grains']],
+    ['nothing at all', '', ['source', 'grains']],
+  ])('is asked for and not made up: %s', (_, text, asks) => {
+    const planned = plan(text);
+    expect(planned.asks).toEqual(asks);
+    expect(planned.formulation).toBeNull();
+  });
+
+  test('is what the cook chooses, until the text names one', () => {
+    const choose = (text: string) =>
+      planFromRecipe(readRecipe(text, habits), habits, {}, { source: 'cashew', grains: 'milk' });
+    const chosen = choose('3 cups water\n2 tbsp sugar');
+    expect(chosen).toMatchObject({ asks: [], lacking: ['source', 'grains'] });
+    expect(chosen.formulation?.recipe).toMatchObject({ source: 'cashew', grains: 'milk' });
+    expect(choose('1 cup hazelnuts\n2 tbsp water kefir grains').choices).toMatchObject({
+      source: 'hazelnut',
+      grains: 'water',
+    });
+  });
+});
+
+describe('amounts in sentences', () => {
+  const cellsOf = (text: string) => plan(text).cells.map(({ row, text: typed }) => `${row}: ${typed}`);
+
+  test('make a batch where there is no list', () => {
+    const text = `Take 150 g almonds and soak them overnight in 500 ml water.
+Drain and blend with 700 ml water, strain, stir in 20 g sugar.
+Add 30 g water kefir grains and wait.`;
+    expect(cellsOf(text)).toEqual([
+      'sourceMass: 150 g',
+      'blendWater: 700 mL',
+      'sweetenerMass: 20 g',
+      'grainMass: 30 g',
+    ]);
+  });
+
+  test('are not counted again where a list gives them', () => {
+    const text = `150 g almonds
+700 ml water
+20 g sugar
+30 g water kefir grains
+Blend 150 g almonds with 700 ml water.
+Stir in 20 g sugar and the grains.`;
+    expect(cellsOf(text)).toEqual([
+      'sourceMass: 150 g',
+      'blendWater: 700 mL',
+      'sweetenerMass: 20 g',
+      'grainMass: 30 g',
+    ]);
+    expect(readRecipe(text, habits).lines[4]).toMatchObject({
+      kind: 'method',
+      again: ['150 g almonds', '700 ml water'],
+    });
+  });
+
+  test('are counted where the list does not give that food', () => {
+    const text = '150 g almonds\n20 g sugar\n30 g water kefir grains\nBlend with 700 ml water.';
+    expect(cellsOf(text)).toContain('blendWater: 700 mL');
+  });
+});
+
+describe('what is for later', () => {
+  test('stays out of the milk, and is remembered', () => {
+    const text = `150 g almonds
+700 ml water
+20 g sugar
+30 g water kefir grains
+
+For the second ferment:
+2 tbsp honey
+
+To serve:
+1 tbsp maple syrup`;
+    const { cells, extras, remarks } = plan(text);
+    expect(cells.find(({ row }) => row === 'sweetenerMass')?.text).toBe('20 g');
+    expect(extras).toEqual(['2 tbsp honey', '1 tbsp maple syrup']);
+    expect(remarks.filter(({ code }) => code === 'aside')).toHaveLength(2);
+  });
+
+  test('is not all of a recipe whose name speaks of bottles', () => {
+    expect(plan('Bottled almond kefir, vanilla flavour:\n150 g almonds').cells).toHaveLength(1);
+  });
+});
+
+test('a table of nutrients gives no ingredient', () => {
+  const text = '150 g almonds\n30 g water kefir grains\n\nNutrition, each glass:\nCalories 120\nSugars: 4 g\nSugar 4 g';
+  expect(plan(text).cells.map(({ row }) => row)).toEqual(['sourceMass', 'grainMass']);
+});
+
+test('a can without a size is the usual one, and it is said', () => {
+  const { cells, remarks } = plan('1 can coconut milk\n20 g milk kefir grains');
+  expect(cells[0]).toMatchObject({ row: 'sourceMass' });
+  const said = remarks.find(({ code }) => code === 'usualCan');
+  expect(said === undefined ? '' : describeRecipeProblem(said)).toMatch(/400\smL/);
+});
+
+test.each([
+  ['quart jar', 'quartWide'],
+  ['1 quart jar', 'quartWide'],
+  ['Quart jar, regular mouth', 'quartRegular'],
+  ['- A clean one-quart glass jar with a lid', 'quartWide'],
+  ['two-litre jar', 'twoLitre'],
+  ['A 2 L jar', 'twoLitre'],
+  ['half-gallon jar', 'halfGallon'],
+  ['2 quart jars', 'quartWide'],
+  ['2 x 1 L jars', 'litre'],
+  ['two one-quart jars', 'quartWide'],
+  ['JAR, 1 QT.', 'quartWide'],
+])('the jar of “%s” is found', (text, vessel) => {
+  expect(plan(`1 cup almonds\n${text}`).choices.vessel).toBe(vessel);
 });

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planFromRecipe } from '../../src/interchange/recipe-batch';
 import {
-  chooseFood,
   describeRecipeProblem,
   type Habits,
   mostCharacters,
@@ -111,7 +110,7 @@ describe('other lines', () => {
     ['Blend for two minutes.', 'method'],
     ['3. Strain through a bag.', 'method'],
     ['24 hours at room temperature', 'method'],
-    ['Soak 1 cup almonds in 3 cups water.', 'method'],
+    ['Soak the almonds overnight in plenty of water.', 'method'],
     ['A jar, a cloth and a spoon', 'heading'],
     ['', 'blank'],
     ['   \t ', 'blank'],
@@ -255,23 +254,5 @@ describe('any text', () => {
     ['short lines of jars', `in a ${'1 L '.repeat(200)}\n`.repeat(100)],
   ])('of nothing but %s comes to an end', (_, text) => {
     expect(textOf(readRecipe(text, habits))).toBe(text);
-  });
-});
-
-describe('a wrong guess', () => {
-  test('is changed for the food the cook chooses', () => {
-    const read = readRecipe('1 tsp almond extract\n1 cup rice milk', habits);
-    const changed = chooseFood(read, 1, 0, 'source.cartonPlain', habits);
-    expect(changed.lines[1]?.ingredients[0]).toMatchObject({
-      problem: null,
-      food: { role: 'source', id: 'cartonPlain', sure: true },
-    });
-    expect(changed.lines[0]).toBe(read.lines[0]);
-    expect(textOf(changed)).toBe(textOf(read));
-  });
-
-  test('stays for a key that is no food', () => {
-    const read = readRecipe('1 cup rice milk', habits);
-    expect(chooseFood(read, 0, 0, 'own.Gone', habits)).toEqual(read);
   });
 });

@@ -22,6 +22,7 @@ import { kitchen } from '../../src/reference/kitchen';
 import { doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds } from '../../src/reference/measure-error';
 import { otherFoods } from '../../src/reference/other-foods';
 import { learning } from '../../src/reference/pace';
+import { usualCan } from '../../src/reference/packings';
 import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
 import { notesOf } from '../../src/reference/source-notes';
 import { sources, sugarsByCarbohydrate } from '../../src/reference/sources';
@@ -33,7 +34,16 @@ export const tables = {
   ...{ allergens, cautions, foods, foodMeasures, otherFoods, grains, jars, kitchen, sources, sweeteners },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
   ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, keepingTimes, learning, sweetness },
-  ...{ doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds, sugarsByCarbohydrate, sweetenerNotes },
+  ...{
+    doubtfulMeasures,
+    kindByForm,
+    loosely,
+    measureErrors,
+    measureKinds,
+    sugarsByCarbohydrate,
+    sweetenerNotes,
+    usualCan,
+  },
   sourceNotes: keysOf(sources).map((id) => keysOf(grains).map((kind) => notesOf(id, kind))),
 };
 

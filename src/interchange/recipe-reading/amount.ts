@@ -35,7 +35,7 @@ export type AmountResult =
 
 const hedge = /(?:[~≈]|(?:about|around|roughly|approximately|approx|circa|ca|up to|at least)(?!\p{L})\.?) ?/iuy;
 const vagueWords =
-  /(?:(?:\d+|an?|one|two|a few|few|some|generous|big|small|large) ){0,2}(pinch(?:es)?|handfuls?|dash(?:es)?|splash(?:es)?|drizzles?|glugs?|sprinkles?|sprinklings?|knobs?|drops?)(?!\p{L})(?: of(?!\p{L}))?/iuy;
+  /(?:(?:\d+|an?|one|two|a few|few|some|generous|good|heaped|scant|big|small|large) ){0,3}(pinch(?:es)?|handfuls?|dash(?:es)?|splash(?:es)?|drizzles?|glugs?|sprinkles?|sprinklings?|knobs?|drops?|dessert ?spoons?(?:fuls?)?|spoonfuls?|mugs?|scoops?|ladles?)(?!\p{L})(?: of(?!\p{L}))?/iuy;
 const modifier =
   /[ ,-]{0,2}(level|(?:firmly |tightly |well )?packed|(?:lightly|loosely)[ -]packed|scant|generous|heaped|heaping|rounded|unsifted|sifted|unpacked|large|big|medium|small|full)(?![\p{L}-])/iuy;
 const container =
@@ -218,16 +218,27 @@ export function readBracket(
   const inside = text.slice(at + 1, close);
   // What it weighs or fills once soaked is no amount to weigh out.
   if (/soak|after|drained/i.test(inside)) return null;
+  const sizes = readSizes(inside, skip(/ ?(?:or |= ?)?/iy, inside, 0), decimalComma);
+  return sizes === null ? null : { parts: sizes.parts, end: close + 1 };
+}
+
+/** Amounts that say one thing in several units, as in "170 g / 6 oz"; null where none starts here. */
+export function readSizes(
+  text: string,
+  start: number,
+  decimalComma: boolean,
+): { readonly parts: readonly AmountPart[]; readonly end: number } | null {
   const parts: AmountPart[] = [];
-  for (let from = skip(/ ?(?:or |= ?)?/iy, inside, 0); ; ) {
-    const size = readSize(inside, from, decimalComma);
+  let end = start;
+  for (let from = start; ; ) {
+    const size = readSize(text, from, decimalComma);
     if (size === null) break;
     parts.push(size.part);
-    const next = skip(otherwise, inside, size.end);
-    if (next === size.end) break;
-    from = next;
+    ({ end } = size);
+    from = skip(otherwise, text, end);
+    if (from === end) break;
   }
-  return parts.length === 0 ? null : { parts, end: close + 1 };
+  return parts.length === 0 ? null : { parts, end };
 }
 
 /** Whether an amount could start here, without reading it. */

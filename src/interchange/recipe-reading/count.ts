@@ -12,31 +12,38 @@ export interface Count {
 
 export type CountRead = { readonly ok: true; readonly count: Count } | { readonly ok: false; readonly fault: Fault };
 
-const words: readonly (readonly [word: string, value: string])[] = [
-  ['one and a half', '1.5'],
-  ['three quarters of an?', '0.75'],
-  ['three quarters', '0.75'],
-  ['(?:a |one )?half(?: of)? an?', '0.5'],
-  ['(?:a |one )?half', '0.5'],
-  ['(?:a |one )?quarter of an?', '0.25'],
-  ['(?:a |one )quarter', '0.25'],
-  ['an? dozen', '12'],
-  ['a couple of', '2'],
-  ['an?', '1'],
-  ...['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'].map(
-    (word, at) => [word, String(at + 1)] as const,
-  ),
-];
-const wordPatterns = words.map(
-  ([word, value]) => ({ pattern: new RegExp(`(?:${word})(?![\\p{L}\\p{M}'’-])`, 'iuy'), value }) as const,
+const wholeWords = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const namedFractions: Readonly<Record<string, readonly [over: number, under: number]>> = {
+  half: [1, 2],
+  halves: [1, 2],
+  third: [1, 3],
+  quarter: [1, 4],
+  fourth: [1, 4],
+  eighth: [1, 8],
+};
+const ends = String.raw`(?![\p{L}\p{M}'’-])`;
+const whole = `(an?|${wholeWords.join('|')})`;
+const fraction = '(half|halves|third|quarter|fourth|eighth)s?';
+const ofOne = '(?: of)?(?: an?| one)?';
+// "Half a cup", "two-thirds of a cup", "a quarter cup"; a "third" alone is the third of something, unless a cup follows.
+const fractionWords = new RegExp(
+  `(?:(third|quarter)(?= (?:of an? )?(?:cup|tea|pound|lit|pint))|(?:${whole}[ -])?${fraction})${ofOne}${ends}`,
+  'iuy',
 );
+const dozenWords = new RegExp(`(half )?an? dozen${ends}`, 'iuy');
+const wholeAndFraction = new RegExp(`${whole} (?:and|&) (?:an? |one )?(?:(two|three)[ -])?${fraction}${ends}`, 'iuy');
+const coupleOf = /a couple of(?!\p{L})/iuy;
+const wholeAlone = new RegExp(`${whole}${ends}`, 'iuy');
 
 // "1 400 ml tin" is one tin of 400 mL and not fourteen hundred millilitres.
 const countBeforeSize =
   /(\d{1,2}) (?=\d{3} ?-? ?(?:ml|g|oz)(?!\p{L}).? ?(?:can|tin|carton|bottle|jar|pack|box|bag))/iuy;
 const joinsFraction = / (?:and|&) (?=\d+ ?\/ ?\d|[½⅓⅔¼¾⅕-⅞])/iuy;
 const andHalf = / and a half(?!\p{L})/iuy;
-const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})|up to(?!\p{L})) ?/iuy;
+const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})|up to(?!\p{L})) ?(?:about )?/iuy;
+
+const between = /between /iy;
+const betweenAnd = / (?:and|&) /iy;
 
 function inDecimals({ numerator, denominator }: Fraction): Big {
   return decimal(numerator.div(denominator));
@@ -44,15 +51,8 @@ function inDecimals({ numerator, denominator }: Fraction): Big {
 
 function readOne(text: string, at: number, decimalComma: boolean): CountRead | null {
   const beforeSize = matchAt(countBeforeSize, text, at);
-  if (beforeSize !== null) return whole(beforeSize[1] ?? '', at + (beforeSize[1] ?? '').length);
-  if (!isNumberAt(text, at)) {
-    for (const { pattern, value } of wordPatterns) {
-      const found = matchAt(pattern, text, at);
-      if (found === null) continue;
-      return { ok: true, count: { ...same(decimal(value)), end: at + found[0].length, inWords: true } };
-    }
-    return null;
-  }
+  if (beforeSize !== null) return number(decimal(beforeSize[1] ?? ''), at + (beforeSize[1] ?? '').length);
+  if (!isNumberAt(text, at)) return readWords(text, at);
   const read = readNumber(text, at, decimalComma);
   if (!read.ok) return read;
   const half = matchAt(andHalf, text, read.end);
@@ -66,8 +66,35 @@ function readOne(text: string, at: number, decimalComma: boolean): CountRead | n
   return number(inDecimals(read.value), read.end);
 }
 
-function whole(digits: string, end: number): CountRead {
-  return number(decimal(digits), end);
+/** "Two", "two and a half", "half a", "two thirds of a": the number that words say. */
+function readWords(text: string, at: number): CountRead | null {
+  const say = (value: Big, length: number): CountRead => ({
+    ok: true,
+    count: { ...same(decimal(value)), end: at + length, inWords: true },
+  });
+  const both = matchAt(wholeAndFraction, text, at);
+  if (both !== null) return say(wholeOf(both[1]).plus(fractionOf(both[2], both[3])), both[0].length);
+  const dozen = matchAt(dozenWords, text, at);
+  if (dozen !== null) return say(decimal(dozen[1] === undefined ? 12 : 6), dozen[0].length);
+  const part = matchAt(fractionWords, text, at);
+  const named = part?.[3]?.toLowerCase() ?? '';
+  // Without a number before it, only a half is a half: "quarter the lemons" and "third, blend" are none.
+  if (part !== null && (part[1] !== undefined || part[2] !== undefined || named.startsWith('hal')))
+    return say(fractionOf(part[2], part[1] ?? named), part[0].length);
+  const couple = matchAt(coupleOf, text, at);
+  if (couple !== null) return say(decimal(2), couple[0].length);
+  const alone = matchAt(wholeAlone, text, at);
+  return alone === null ? null : say(wholeOf(alone[1]), alone[0].length);
+}
+
+function wholeOf(word = 'one'): Big {
+  const place = wholeWords.indexOf(word.toLowerCase());
+  return decimal(place < 0 ? 1 : place + 1);
+}
+
+function fractionOf(times: string | undefined, word = 'half'): Big {
+  const [over, under] = namedFractions[word.toLowerCase()] ?? [1, 2];
+  return decimal(wholeOf(times).times(over).div(under));
 }
 
 function number(value: Big, end: number): CountRead {
@@ -83,9 +110,10 @@ function same(value: Big) {
  * starts here; a number that can’t be read gives its fault.
  */
 export function readCount(text: string, at: number, decimalComma: boolean): CountRead | null {
-  const first = readOne(text, at, decimalComma);
+  const opens = matchAt(between, text, at);
+  const first = readOne(text, at + (opens?.[0].length ?? 0), decimalComma);
   if (first === null || !first.ok) return first;
-  const to = matchAt(rangeSign, text, first.count.end);
+  const to = matchAt(opens === null ? rangeSign : betweenAnd, text, first.count.end);
   if (to === null) return first;
   const second = readOne(text, first.count.end + to[0].length, decimalComma);
   // "1 to taste", "2 or so": no second number, so no range.

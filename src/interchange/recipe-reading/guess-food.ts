@@ -5,8 +5,14 @@ import type { FoodGuess } from './shape';
 
 // Where the name of the food ends and what is done with it begins.
 const nameEnd = /[,;:()[\]]| - | or | for | in | until | then | to /i;
+// "3 cups water, plus more for soaking": what goes beyond the amount is no part of what the amount is of.
+const beyond =
+  /[ ,;(]+(?:plus|and|\+|&|with) (?:(?:some|a (?:little|bit|few)) )?(?:more|extra|additional)(?!\p{L}).*$/iu;
+const beyondFood = /[ ,;(]+(?:plus|and|\+|&) (?:more |extra )?(?:water|\p{L}+) (?:for|to) (?:soak|cover|rins).*$/iu;
+// What kind it is, after its name: "sugar (brown)", "kefir grains, water".
+const kindAfter = /^(.*?\S) ?[,([] ?([^,;:()[\]]{1,40})[)\]]?/;
 const benign = new Set(
-  'of the a an raw organic fresh whole plain natural unsalted unroasted cold warm hot lukewarm filtered clean pure good quality large small medium big shelled hulled peeled skinless dried dry unsweetened pitted soft runny liquid granulated fine coarse light dark sliced slivered ground chopped halves halved pieces shredded packed unpacked sifted unsifted level firmly lightly loosely drained rinsed active live extra more about organic'.split(
+  'of the a an raw organic fresh whole plain natural unsalted unroasted cold warm hot lukewarm filtered clean pure good quality large small medium big shelled hulled peeled skinless dried dry unsweetened pitted soft runny liquid granulated fine coarse light dark sliced slivered ground chopped halves halved pieces shredded packed unpacked sifted unsifted level firmly lightly loosely drained rinsed active live extra more about organic overnight together well homemade home made washed strained fine finely roughly coarsely my your our some each heaped heaping rounded scant generous usda grade a of'.split(
     ' ',
   ),
 );
@@ -30,7 +36,11 @@ function formIn(text: string, modifiers: readonly string[]): string | null {
 
 /** The food that the words after an amount were taken for; null where there are no words. */
 export function guessFood(text: string, modifiers: readonly string[], own: readonly OwnFood[] = []): FoodGuess | null {
-  const cleaned = text.replace(/^[\s,.:;-]+/, '').slice(0, longestWords);
+  const cleaned = text
+    .replace(/^[\s,.:;-]+/, '')
+    .slice(0, longestWords)
+    .replace(beyond, '')
+    .replace(beyondFood, '');
   const end = nameEnd.exec(cleaned)?.index ?? cleaned.length;
   const named = wordsOf(end === 0 ? cleaned : cleaned.slice(0, end));
   if (named.length === 0) return null;
@@ -38,13 +48,27 @@ export function guessFood(text: string, modifiers: readonly string[], own: reado
   const form = formIn(cleaned, modifiers);
   // "almonds, blanched": a longer name may go on past the comma, but it must begin before it.
   const longer = matchFood(wordsOf(cleaned).slice(0, named.length + longestTail), own);
-  const match = longer !== null && longer.from < named.length ? longer : matchFood(named, own);
+  const plain = longer !== null && longer.from < named.length ? longer : matchFood(named, own);
+  const kind = matchKind(cleaned, own);
+  const match =
+    kind === null || (plain !== null && plain.to - plain.from >= kind.match.to - kind.match.from) ? plain : kind.match;
   if (match === null) return { role: 'other', key: null, name, form, sure: false, soaking: false };
   const { entry } = match;
-  const rest = named.filter((word, at) => (at < match.from || at >= match.to) && !benign.has(word));
+  const all = match === kind?.match ? kind.words : named;
+  const rest = all.filter((word, at) => (at < match.from || at >= match.to) && !benign.has(word));
   const sure = match.sure && rest.length === 0 && !/^ or /i.test(cleaned.slice(end, end + ' or '.length));
   const soaking = entry.part.role === 'water' && /\b(?:to|for|soak(?:ing)?)\b.*\bsoak|\bsoak/i.test(cleaned);
   return { ...entry.part, key: entry.key, name: entry.name, form: formOf(entry, form), sure, soaking };
+}
+
+/** A food named with its kind turned round, "sugar (brown)" or "grains, milk kefir"; null where that names none. */
+function matchKind(text: string, own: readonly OwnFood[]) {
+  const [, name = '', kind = ''] = kindAfter.exec(text) ?? [];
+  const [of, called] = [wordsOf(kind), wordsOf(name)];
+  const words = [...of, ...called];
+  const match = of.length === 0 || called.length === 0 ? null : matchFood(words, own);
+  // It must take words of both, or it is another food that is only mentioned.
+  return match !== null && match.from < of.length && match.to > of.length ? { match, words } : null;
 }
 
 /** "Whole milk" is no cut of it. */

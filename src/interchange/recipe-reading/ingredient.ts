@@ -1,10 +1,16 @@
+import { usualCan } from '../../reference/packings';
 import { sources } from '../../reference/sources';
-import { type AmountPart, type AmountRead, readBracket } from './amount';
+import { type AmountPart, type AmountRead, readBracket, readSizes } from './amount';
 import { guessFood } from './guess-food';
 import { type InBase, inBaseUnits } from './in-base-units';
 import type { IngredientProblem } from './problem';
 import type { Ends, FoodGuess, Habits, ReadIngredient } from './shape';
 
+// An amount that ends the words and says the first once more: "1 cup almonds, 143 g", "1 cup almonds = 143 g".
+const saidAgain = /(?: ?[,=/] ?| - )(?=[\d½⅓⅔¼¾⅕-⅞~])/gu;
+
+const forLater =
+  /\b(?:optional|(?:for|to) (?:serv|garnish|finish|decorat|flavou?r|bottl)\w*|(?:second|2nd) ferment\w*)\b/i;
 const heaping = ['heaped', 'heaping', 'rounded'];
 
 function isLiquid(food: FoodGuess | null): boolean {
@@ -13,16 +19,27 @@ function isLiquid(food: FoodGuess | null): boolean {
   return food.role === 'water' || food.role === 'milk';
 }
 
-/** An ingredient from its amount and the words that go with it; `text` is what was pasted of it. */
-export function makeIngredient(text: string, amount: AmountRead | null, words: string, habits: Habits): ReadIngredient {
+/**
+ * An ingredient from its amount and the words that go with it; `text` is what was pasted of it. The food is guessed from
+ * the words, unless the cook has said which it is.
+ */
+export function makeIngredient(
+  text: string,
+  amount: AmountRead | null,
+  words: string,
+  habits: Habits,
+  told?: FoodGuess,
+): ReadIngredient {
   const { others, bare } = takeBrackets(words, habits.decimalComma);
   const modifiers = [
     ...(amount?.modifiers ?? []),
     ...heaping.filter((word) => new RegExp(`\\b${word}\\b`, 'i').test(bare)),
   ];
-  const food = guessFood(bare, modifiers, habits.ownFoods);
+  const food = told ?? guessFood(bare, modifiers, habits.ownFoods);
   const liquid = isLiquid(food);
-  const sum = amount === null ? null : addParts(amount.parts, liquid, habits);
+  const counted = amount === null ? null : addParts(amount.parts, liquid, habits);
+  const can = counted === null ? null : takeUsualCan(counted, amount, text, food);
+  const sum = can ?? counted;
   const said = [...(amount?.others ?? []), ...others].map((part) => inBaseUnits(part, liquid, habits.cups));
   const find = (kind: InBase['kind']) => endsOf(sum?.kind === kind ? null : said.find((each) => each?.kind === kind));
   const unit = amount?.parts.at(-1)?.unit;
@@ -35,9 +52,21 @@ export function makeIngredient(text: string, amount: AmountRead | null, words: s
     statedMass: find('mass'),
     statedVolume: find('volume'),
     food,
-    assumed: unit?.plainOunce ? (sum?.kind === 'volume' ? 'fluidOunce' : 'weightOunce') : null,
+    assumed:
+      can !== null ? 'usualCan' : unit?.plainOunce ? (sum?.kind === 'volume' ? 'fluidOunce' : 'weightOunce') : null,
+    aside: forLater.test(text),
+    dismissed: false,
+    asRead: { amount, words },
     problem: findProblem(amount, sum, bare, modifiers, food),
   };
+}
+
+/** Cans of a food that is sold in one usual size, in mL; null for any other, of which the size must be told. */
+function takeUsualCan(counted: InBase, amount: AmountRead | null, text: string, food: FoodGuess | null): InBase | null {
+  const isCan = /^(?:can|tin)s?$/i.test(amount?.container ?? '') && !/\b(?:small|mini|large|big)\b/i.test(text);
+  if (!isCan || counted.kind !== 'count' || food?.role !== 'source' || food.id !== 'coconutMilk') return null;
+  const each = usualCan.value;
+  return { kind: 'volume', low: counted.low * each, high: counted.high * each };
 }
 
 function endsOf(of: InBase | null | undefined): Ends | null {
@@ -69,7 +98,13 @@ function takeBrackets(words: string, decimalComma: boolean) {
     from = bracket.end;
     at = bracket.end - 1;
   }
-  return { others, bare: `${bare}${words.slice(from)}`.replaceAll(' ,', ',').trim() };
+  const rest = `${bare}${words.slice(from)}`.replaceAll(' ,', ',').trim();
+  for (const mark of rest.matchAll(saidAgain)) {
+    const again = readSizes(rest, mark.index + mark[0].length, decimalComma);
+    if (again !== null && /^[\s.]*$/.test(rest.slice(again.end)))
+      return { others: [...others, ...again.parts], bare: rest.slice(0, mark.index) };
+  }
+  return { others, bare: rest };
 }
 
 function findProblem(

@@ -12,8 +12,15 @@ const holds = /\b(?:in|into|for|fills?|to fill|use) /giu;
 const makes = /\b(?:makes|yields?|gives):? /giu;
 const size = /half[ -]gallon|half[ -]lit(?:re|er)|quart|pint|gallon|lit(?:re|er)/iuy;
 const article =
-  /(?:(?:an?|one|the|your|my|each|about|around|approximately|clean|large|glass|big|small)(?!\p{L}) ?|~ ?)+/iuy;
+  /(?:(?:an?|one(?!-)|the|your|my|each|about|around|approximately|clean|large|glass|big|small)(?!\p{L}) ?|~ ?)+/iuy;
 const toJar = / ?-?,? ?(?:[\p{L}-]+ ){0,3}?jars?(?!\p{L})/iuy;
+const numbered = /(one|two|three|four|five)[ -](?=lit|quart|gallon|pint)/iuy;
+const numberWords = ['one', 'two', 'three', 'four', 'five'];
+const manyJars = /(?:(?:\d{1,2}|two|three|four)(?: ?[x×] ?| (?=\d|one|half|quart|pint|lit|gal)))/iuy;
+const jarFirst = /jars?(?: size)?(?: ?[:,=(-] ?| of )/iy;
+// What a jar is like, up to the end of the line; more than that is a sentence.
+const ofJar =
+  /^[,\s]*(?:\(?(?:with|wide|regular|narrow|mouth|neck|lid|glass|clean|sterili[sz]ed|mason|a|an|and|airlock|-|or larger|or bigger)\)?[ ,.]*)*$/i;
 const nearSize = 0.02;
 
 const namedSizes: readonly (readonly [RegExp, number])[] = [
@@ -31,6 +38,12 @@ interface Sized {
 }
 
 function readVolume(text: string, at: number, decimalComma: boolean, cups: CupStandardId): Sized | null {
+  const words = matchAt(numbered, text, at);
+  if (words !== null) {
+    const one = readVolume(text, at + words[0].length, decimalComma, cups);
+    const times = numberWords.indexOf((words[1] ?? '').toLowerCase()) + 1;
+    return one === null ? null : { ...one, volume: one.volume * times };
+  }
   const count = readCount(text, at, decimalComma);
   if (count?.ok) {
     const unit = findUnitWord(text, skip(/ ?-? ?/y, text, count.count.end));
@@ -42,13 +55,21 @@ function readVolume(text: string, at: number, decimalComma: boolean, cups: CupSt
   return named === null || millilitres === undefined ? null : { volume: millilitres, end: at + named[0].length };
 }
 
-/** The jar of the list that a volume names, within 2 %; of two of one size the first. Null where there is none. */
-export function findJar(volume: number): JarId | null {
+/**
+ * The jar of the list that a volume names, within 2 %; of two of one size the one whose mouth the words name, else the
+ * first. Null where there is none.
+ */
+export function findJar(volume: number, words = ''): JarId | null {
+  const mouth = /(wide|regular)[ -]mouth/i.exec(words)?.[0].toLowerCase().replace('-', ' ') ?? '';
   let best: JarId | null = null;
   for (const id of Object.keys(jars)) {
     if (!isJar(id) || id === 'own') continue;
     const off = Math.abs(jars[id].nominal / volume - 1);
-    if (off < nearSize && (best === null || off < Math.abs(jars[best].nominal / volume - 1))) best = id;
+    if (off >= nearSize) continue;
+    const nearer = best === null || off < Math.abs(jars[best].nominal / volume - 1);
+    const named =
+      mouth !== '' && best !== null && jars[id].nominal === jars[best].nominal && jars[id].name.includes(mouth);
+    if (nearer || named) best = id;
   }
   return best;
 }
@@ -64,7 +85,7 @@ export function findJarHint(text: string, decimalComma: boolean, cups: CupStanda
     for (const from of new Set([at, skip(article, text, at)])) {
       const sized = readVolume(text, from, decimalComma, cups);
       if (sized === null || matchAt(toJar, text, sized.end) === null) continue;
-      return hint('jar', sized.volume);
+      return hint('jar', sized.volume, text);
     }
   }
   for (const place of text.matchAll(makes)) {
@@ -83,12 +104,26 @@ export function findJarHint(text: string, decimalComma: boolean, cups: CupStanda
   return null;
 }
 
-function hint(what: JarHint['what'], volume: number): JarHint | null {
+function hint(what: JarHint['what'], volume: number, text = ''): JarHint | null {
   if (!Number.isFinite(volume) || volume <= 0) return null;
-  return { what, volume, id: what === 'jar' ? findJar(volume) : null };
+  return { what, volume, id: what === 'jar' ? findJar(volume, text) : null };
 }
 
 /** A jar named as if it were an ingredient: "1 quart jar" on a line of its own. */
-export function jarOfSize(volume: number): JarHint | null {
-  return hint('jar', volume);
+export function jarOfSize(volume: number, text = ''): JarHint | null {
+  return hint('jar', volume, text);
+}
+
+/** A line that names a jar and nothing else: "quart jar", "A 2 L jar, wide mouth", "Jar: 1 qt", "2 one-quart jars". */
+export function readJarLine(text: string, decimalComma: boolean, cups: CupStandardId): JarHint | null {
+  const turned = skip(jarFirst, text, 0);
+  const size = turned === 0 ? null : readVolume(text, turned, decimalComma, cups);
+  if (size !== null && /^[\s.]*$/.test(text.slice(size.end))) return hint('jar', size.volume, text);
+  for (const start of new Set([skip(manyJars, text, 0), 0])) {
+    const sized = readVolume(text, skip(article, text, start), decimalComma, cups);
+    const jar = sized === null ? null : matchAt(toJar, text, sized.end);
+    if (sized === null || jar === null || !ofJar.test(text.slice(sized.end + jar[0].length))) continue;
+    return hint('jar', sized.volume, text);
+  }
+  return null;
 }

@@ -12,10 +12,15 @@ export function isHeading(text: string): boolean {
   return headings.test(text) || /^#+ /.test(text) || (text.endsWith(':') && text.length < 80);
 }
 
+/** Whether a line begins with what to do. */
+export function startsWithVerb(text: string): boolean {
+  const [first = ''] = text.toLowerCase().split(/[^\p{L}]+/u, 1);
+  return verbs.has(first);
+}
+
 /** A step of the method: it starts with what to do, or is a sentence. */
 export function isMethod(text: string): boolean {
-  const [first = ''] = text.toLowerCase().split(/[^\p{L}]+/u, 1);
-  if (verbs.has(first)) return true;
+  if (startsWithVerb(text)) return true;
   const words = text.split(' ').length;
   return words > fewWords || (words >= 4 && /[.!?]$/.test(text));
 }

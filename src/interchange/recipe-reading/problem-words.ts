@@ -8,10 +8,10 @@ type Sentence<C extends RecipeProblemCode> = (
 ) => string;
 
 const missing = {
-  source: 'No nut, seed or coconut was found, so the batch keeps the one it starts with.',
+  source: 'No nut, seed or coconut was found. Choose one, or say what a line is of.',
   water: 'No water was found, so the batch takes the usual ratio.',
   sweetener: 'No sweetener was found, so the batch takes the usual addition.',
-  grains: 'No kefir grains were found, so the batch takes the usual dose.',
+  grains: 'No kefir grains were found. Choose a kind; the batch takes the usual dose of it.',
   jar: 'No jar was found, so the batch keeps the one it starts with.',
 } as const;
 
@@ -34,6 +34,7 @@ const sentences: { readonly [C in RecipeProblemCode]: Sentence<C> } = {
       : `“${name}” is not in the tables. Choose the food it is, or weigh a cup of it.`,
   noCupWeight: ({ food }) => `No weight of a cup of ${food} is published. Give grams, or weigh a cup once.`,
   noPieceWeight: ({ food }) => `No weight of one piece of ${food} is published. Give grams or a cup.`,
+  amountUnread: ({ text }) => `“${text}” can’t be read as an amount. Type it as “150 g” or “1 ½ cups”.`,
   lineTooLong: ({ limit }) => `It is longer than ${limit} characters, so it was kept as text.`,
   beyondLimit: ({ lines, characters }, comma) =>
     `Only the first ${writeNumber(lines, 0, comma)} lines or ${writeNumber(characters, 0, comma)} characters are read. The rest is kept as text.`,
@@ -48,6 +49,9 @@ const sentences: { readonly [C in RecipeProblemCode]: Sentence<C> } = {
   refusedSweetener: ({ name, reason }) => `${name} is left among the extras. ${reason}`,
   soakingWater: ({ text }) =>
     `“${text}” was taken for soaking water, which is poured away and worked out by the sheet.`,
+  usualCan: ({ text, each }, comma) =>
+    `“${text}” gives no size, so a can was taken for the usual ${writeMetric(each, 'volume', comma)}. Change it if yours holds another amount.`,
+  aside: ({ text }) => `“${text}” is for later or for choice, so it is left among the extras.`,
   jarNotListed: ({ volume }, comma) =>
     `There is no jar of ${writeMetric(volume, 'volume', comma)} in the list. Choose one, or type your own.`,
   makes: ({ said, milk }, comma) =>

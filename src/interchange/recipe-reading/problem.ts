@@ -8,7 +8,8 @@ export type IngredientProblem =
   | { readonly code: 'noSize'; readonly container: string }
   | { readonly code: 'unknownFood'; readonly name: string }
   | { readonly code: 'noCupWeight'; readonly food: string }
-  | { readonly code: 'noPieceWeight'; readonly food: string };
+  | { readonly code: 'noPieceWeight'; readonly food: string }
+  | { readonly code: 'amountUnread'; readonly text: string };
 
 /** Why a line is kept as text only. */
 export type LineProblem =
@@ -27,6 +28,8 @@ export type PlanRemark =
   | { readonly code: 'unsureFood'; readonly text: string; readonly name: string }
   | { readonly code: 'refusedSweetener'; readonly name: string; readonly reason: string }
   | { readonly code: 'soakingWater'; readonly text: string }
+  | { readonly code: 'usualCan'; readonly text: string; readonly each: number }
+  | { readonly code: 'aside'; readonly text: string }
   | { readonly code: 'jarNotListed'; readonly volume: number }
   | { readonly code: 'makes'; readonly said: number; readonly milk: number };
 

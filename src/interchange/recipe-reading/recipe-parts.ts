@@ -1,6 +1,7 @@
 import type { Spread } from '../../formula/look-up';
 import { findFood } from '../../formula/look-up';
 import type { GrainId } from '../../reference/grains';
+import { usualCan } from '../../reference/packings';
 import { type SourceId, sources } from '../../reference/sources';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import type { WeighedIngredient } from '../recipe-weigh';
@@ -33,6 +34,12 @@ export function takeParts(weighed: readonly WeighedIngredient[]): RecipeParts {
   const sweet = new Map<SweetenerId, Spread>();
   for (const { ingredient, grams, millilitres } of weighed) {
     const { text, food } = ingredient;
+    if (ingredient.dismissed) continue;
+    if (ingredient.aside) {
+      extras.push(text);
+      if (food !== null && food.role !== 'other') remarks.push({ code: 'aside', text });
+      continue;
+    }
     if (food === null || food.role === 'other' || food.role === 'milk') {
       extras.push(text);
       continue;
@@ -52,6 +59,7 @@ export function takeParts(weighed: readonly WeighedIngredient[]): RecipeParts {
       continue;
     }
     if (!food.sure) remarks.push({ code: 'unsureFood', text, name: food.name });
+    if (ingredient.assumed === 'usualCan') remarks.push({ code: 'usualCan', text, each: usualCan.value });
     const { amount } = ingredient;
     if (amount !== null && amount.high > amount.low) remarks.push({ code: 'middleTaken', text });
     if (grams === null && millilitres === null) remarks.push({ code: 'notWeighed', text });
@@ -82,7 +90,7 @@ function chooseSource(weighed: readonly WeighedIngredient[], remarks: PlanRemark
   const amounts = new Map<SourceId, number>();
   for (const { ingredient, grams, millilitres } of weighed) {
     const { food } = ingredient;
-    if (food?.role !== 'source') continue;
+    if (food?.role !== 'source' || ingredient.dismissed || ingredient.aside) continue;
     amounts.set(food.id, (amounts.get(food.id) ?? 0) + (grams?.likely ?? millilitres?.likely ?? 0));
   }
   const solid = (id: SourceId): number => (sources[id].form === 'solid' ? 1 : 0);

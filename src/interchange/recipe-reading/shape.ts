@@ -1,6 +1,7 @@
 import type { FoodKey, FoodPart, OwnFood } from '../../formula/food-keys';
 import type { CupStandardId } from '../../measure/units';
 import type { JarId } from '../../reference/jars';
+import type { AmountRead } from './amount';
 import type { IngredientProblem, LineProblem } from './problem';
 
 /** How the cook who pastes a recipe measures and writes. */
@@ -39,9 +40,15 @@ export interface ReadIngredient {
   readonly statedMass: Ends | null;
   readonly statedVolume: Ends | null;
   readonly food: FoodGuess | null;
-  /** What a plain ounce was taken for, where one was written. */
-  readonly assumed: 'fluidOunce' | 'weightOunce' | null;
+  /** What a plain ounce was taken for, where one was written, or that a can without a size is the usual one. */
+  readonly assumed: 'fluidOunce' | 'weightOunce' | 'usualCan' | null;
+  /** Whether it is for something else than the milk with its grains: a second ferment, serving, another choice. */
+  readonly aside: boolean;
+  /** Whether the cook has said that it is no ingredient. */
+  readonly dismissed: boolean;
   readonly problem: IngredientProblem | null;
+  /** What it was made of, so that it can be made anew of another food or amount. */
+  readonly asRead: { readonly amount: AmountRead | null; readonly words: string };
 }
 
 /** A jar the text names, or how much it says that it makes; mL. */
@@ -58,6 +65,10 @@ export interface RecipeLine {
   readonly jar: JarHint | null;
   /** Why an unread line was not read. */
   readonly why: LineProblem | null;
+  /** Read out of a sentence, in which amounts are often said again. */
+  readonly prose: boolean;
+  /** Amounts in a sentence that are not counted, as a line of the list gives that food. */
+  readonly again: readonly string[];
 }
 
 /** A pasted recipe: every line of it, in order, so that joined by line ends they are the text again. */

@@ -1,9 +1,17 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { addPlanned } from '../../batch/add-planned';
 import type { Store } from '../../batch/store';
-import { isFoodKey, listFoods } from '../../formula/look-up';
-import { planFromRecipe } from '../../interchange/recipe-batch';
-import { chooseFood, type RecipeText, readRecipe } from '../../interchange/recipe-text';
+import { listFoods } from '../../formula/look-up';
+import { type Chosen, planFromRecipe } from '../../interchange/recipe-batch';
+import {
+  type ByHand,
+  isMeaning,
+  keepByHand,
+  type RecipeText,
+  readRecipe,
+  takeByHand,
+  tell,
+} from '../../interchange/recipe-text';
 import { weighIngredients } from '../../interchange/recipe-weigh';
 import type { SheetState } from '../sheet/sheet-state';
 import { RecipeLines } from './RecipeLines';
@@ -22,6 +30,8 @@ export function RecipePaste({ store, state }: Props) {
   const [text, setText] = useState('');
   const [read, setRead] = useState<RecipeText | null>(null);
   const [readings, setReadings] = useState(0);
+  const [told, setTold] = useState<readonly ByHand[]>([]);
+  const [chosen, setChosen] = useState<Chosen>({});
   const settings = store.settings.value;
   const { ownFoods = [], yours } = store.document.value;
   const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
@@ -30,8 +40,15 @@ export function RecipePaste({ store, state }: Props) {
     if (readings > 0) result.current?.focus();
   }, [readings]);
   const readIt = () => {
-    setRead(readRecipe(text, habits));
+    const now = readRecipe(text, habits);
+    setTold(read === null ? [] : keepByHand(told, read, now));
+    setRead(now);
     setReadings(readings + 1);
+  };
+  const settled = read === null ? null : takeByHand(read, told, habits);
+  const meaningIn = (value: string) => {
+    if (value === '') return { meaning: null };
+    return isMeaning(value, ownFoods) ? { meaning: value } : null;
   };
   const make = (planned: Parameters<typeof addPlanned>[1]) => {
     const next = addPlanned(store.document.value, planned, state.spot.value.batch);
@@ -67,18 +84,26 @@ export function RecipePaste({ store, state }: Props) {
           Read it
         </button>
       </p>
-      {read !== null && (
+      {read !== null && settled !== null && (
         <div class="recipe-result" ref={result} tabIndex={-1}>
           <RecipeLines
-            read={read}
-            weighed={weighIngredients(read, habits)}
+            read={settled}
+            weighed={weighIngredients(settled, habits)}
             foods={listFoods(ownFoods)}
             kitchen={settings}
-            onFood={(line, at, key) => {
-              if (isFoodKey(key, ownFoods)) setRead(chooseFood(read, line, at, key, habits));
+            told={told}
+            onTell={(line, at, change) => {
+              const said = 'amount' in change ? change : meaningIn(change.meaning);
+              if (said !== null) setTold(tell(told, line, at, said));
             }}
           />
-          <RecipePlan key={readings} plan={planFromRecipe(read, habits, yours)} store={store} onMake={make} />
+          <RecipePlan
+            key={readings}
+            plan={planFromRecipe(settled, habits, yours, chosen)}
+            store={store}
+            onChoose={(choice) => setChosen({ ...chosen, ...choice })}
+            onMake={make}
+          />
         </div>
       )}
     </section>

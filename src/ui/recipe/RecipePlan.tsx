@@ -1,12 +1,15 @@
 import { useState } from 'preact/hooks';
 import type { PlannedBatch } from '../../batch/add-planned';
 import type { Store } from '../../batch/store';
+import type { Formulation } from '../../formula/formulate';
 import { labelOf } from '../../formula/labels';
 import { type Swap, swapsFor } from '../../formula/swap';
 import { writeValue } from '../../formula/write-row';
-import type { BatchPlan } from '../../interchange/recipe-batch';
+import type { BatchPlan, Chosen } from '../../interchange/recipe-batch';
 import { describeRecipeProblem } from '../../interchange/recipe-text';
 import { writeGrams } from '../../interchange/typed-texts';
+import { grains } from '../../reference/grains';
+import { sources } from '../../reference/sources';
 import type { SweetenerId } from '../../reference/sweeteners';
 import { savePrice } from './Swap';
 import { SwapTable } from './SwapTable';
@@ -14,31 +17,28 @@ import { SwapTable } from './SwapTable';
 interface Props {
   readonly plan: BatchPlan;
   readonly store: Store;
+  /** Where the text names none. */
+  readonly onChoose: (choice: Chosen) => void;
   readonly onMake: (planned: PlannedBatch) => void;
 }
 
 const verdicts = { below: 'below the usual', above: 'above the usual' } as const;
 
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
-export function RecipePlan({ plan, store, onMake }: Props) {
+export function RecipePlan({ plan, store, onChoose, onMake }: Props) {
   const [swappedFor, setSwappedFor] = useState<SweetenerId | null>(null);
   const settings = store.settings.value;
   const { prices = {} } = store.document.value;
-  const { source, jar, grain, sweetener } = plan.formulation.choices;
-  const swaps = swapsFor(plan.formulation, prices);
+  const { formulation } = plan;
+  const swaps = formulation === null ? null : swapsFor(formulation, prices);
   // Looked up anew: a food corrected since changes how much of it there must be.
   const swapped = swaps?.find(({ id }) => id === swappedFor) ?? null;
   const planned = withSwap(plan, swapped, settings.decimalComma);
-  const names = [
-    jar.name,
-    source.name,
-    swapped?.name ?? sweetener.map(({ entry }) => entry.name).join(' and '),
-    grain.name,
-  ];
   return (
     <section aria-label="The batch this makes">
       <h3>The batch this makes</h3>
-      <p>{names.join(' · ')}</p>
+      {formulation !== null && <p>{namesOf(formulation, swapped).join(' · ')}</p>}
+      <Ask plan={plan} onChoose={onChoose} />
       <ul>
         {planned.cells.map(({ row, text }) => (
           <li key={row}>
@@ -76,16 +76,17 @@ export function RecipePlan({ plan, store, onMake }: Props) {
         </>
       )}
       <p>
-        <button type="button" class="button" onClick={() => onMake(planned)}>
+        <button type="button" class="button" disabled={plan.asks.length > 0} onClick={() => onMake(planned)}>
           Make this batch
-        </button>
+        </button>{' '}
+        {plan.asks.length > 0 && `Choose ${plan.asks.map((what) => asked[what]).join(' and ')} first.`}
       </p>
-      {swaps !== null && (
+      {formulation !== null && swaps !== null && (
         <details class="settings">
           <summary>Swap its sweetener first</summary>
           <SwapTable
             swaps={swaps}
-            used={new Set(swapped === null ? plan.formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
+            used={new Set(swapped === null ? formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
             kitchen={settings}
             prices={prices}
             onUse={({ id }) => setSwappedFor(id)}
@@ -94,6 +95,68 @@ export function RecipePlan({ plan, store, onMake }: Props) {
         </details>
       )}
     </section>
+  );
+}
+
+function namesOf({ choices: { jar, source, sweetener, grain } }: Formulation, swapped: Swap | null): readonly string[] {
+  const sweet = swapped?.name ?? sweetener.map(({ entry }) => entry.name).join(' and ');
+  return [jar.name, source.name, sweet, grain.name];
+}
+
+const asked = { source: 'a nut, seed or coconut', grains: 'a kind of grains' } as const;
+
+/** The choices that the text does not name, which are the cook’s to make. */
+function Ask({ plan, onChoose }: Pick<Props, 'plan' | 'onChoose'>) {
+  const { choices, lacking } = plan;
+  return (
+    <div class="stock">
+      {lacking.includes('source') && (
+        <Menu
+          label="Nut, seed or coconut"
+          value={choices.source}
+          table={sources}
+          onPick={(source) => onChoose({ source })}
+        />
+      )}
+      {lacking.includes('grains') && (
+        <Menu
+          label="Kind of grains"
+          value={choices.grains}
+          table={grains}
+          onPick={(kind) => onChoose({ grains: kind })}
+        />
+      )}
+    </div>
+  );
+}
+
+interface MenuProps<Id extends string> {
+  readonly label: string;
+  readonly value: Id | undefined;
+  readonly table: Readonly<Record<Id, { readonly name: string }>>;
+  readonly onPick: (id: Id) => void;
+}
+
+function Menu<Id extends string>({ label, value, table, onPick }: MenuProps<Id>) {
+  const isId = (text: string): text is Id => Object.hasOwn(table, text);
+  const ids = Object.keys(table).filter(isId);
+  return (
+    <label>
+      {label}
+      <select
+        value={value ?? ''}
+        onChange={({ currentTarget }) => {
+          if (isId(currentTarget.value)) onPick(currentTarget.value);
+        }}
+      >
+        {value === undefined && <option value="">choose…</option>}
+        {ids.map((id) => (
+          <option key={id} value={id}>
+            {table[id].name}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 
