@@ -1,5 +1,6 @@
 import type { Food, Proximates } from '../../src/reference/foods';
 import type { Check } from './check';
+import { liesAs } from './expected/kitchen';
 import { allergensOfSources } from './expected/sources';
 import { printed } from './expected/usda';
 import type { Tables } from './tables';
@@ -141,6 +142,16 @@ export const plausibility: readonly Check[] = [
         Object.entries(sources),
         ([id, { allergens }]) => allergens.join() !== (allergensOfSources[id] ?? ['typed nowhere']).join(),
         ([id, { allergens }]) => `${id}: ${allergens.join()}`,
+      ),
+  },
+  {
+    name: 'each record lies in a cup as its food does',
+    reads: ['measureKinds'],
+    faults: ({ measureKinds }) =>
+      wrong(
+        Object.entries(measureKinds),
+        ([id, kind]) => kind !== (Object.entries(liesAs).find(([, records]) => records.includes(id))?.[0] ?? 'pieces'),
+        ([id, kind]) => `${id}: ${kind}`,
       ),
   },
   {

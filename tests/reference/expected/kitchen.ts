@@ -78,3 +78,13 @@ export const measureErrorFigures: Figures = {
 };
 
 export const looselyFigures: Figures = { 'scant, times': [0.95, 0.9, 1], 'generous, times': [1.05, 1, 1.1] };
+
+/** Which records are poured, lie as sugar does, or are ground or shredded; all others are pieces. A judgement. */
+export const liesAs: Readonly<Record<'liquid' | 'sugar' | 'fine', readonly string[]>> = {
+  liquid: [
+    ...['01077', '01079', '01085', '01151', '12115', '12117', '12118', '12119', '14411', '14429'],
+    ...['19296', '19304', '19349', '19350', '19353', '19355', '19911', '19912', '90480'],
+  ],
+  sugar: ['19334', '19335', '19340', '19908'],
+  fine: ['08120', '12104', '12108', '12109', '12177', '12179', '19336'],
+};
