@@ -2,7 +2,7 @@
 const page = self.registration.scope;
 const ours = `jarwright ${page} `;
 const pictures = ['icon.svg', 'icon-192.png', 'icon-512.png', 'icon-maskable-512.png', 'apple-touch-icon.png'];
-const namedForGood = ['', 'manifest.webmanifest', ...pictures];
+const namedForGood = ['', 'manifest.webmanifest', 'licences.txt', ...pictures];
 // A signal too weak to bring the page is no better than none, and a cook does not wait for it.
 const longestWait = 5000;
 const pausesBeforeForgetting = [0, 200, 1000, 4000];
@@ -71,7 +71,7 @@ async function navigate(event) {
     event.waitUntil(refreshed.catch(() => undefined));
     return answer;
   } catch (error) {
-    const cached = await findCached(page);
+    const cached = (await findCached(event.request)) ?? (await findCached(page));
     if (cached) return cached;
     throw error;
   }

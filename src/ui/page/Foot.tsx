@@ -8,6 +8,9 @@ export function Foot() {
         solutions, under 1 mL in 200. Nothing here is medical or legal advice: local food law and licensed practice come
         first.
       </p>
+      <p>
+        <a href="licences.txt">Licences of this page and of what it is built with</a>
+      </p>
     </footer>
   );
 }
