@@ -35,6 +35,14 @@ export function recipeOf(changes: Partial<Recipe> = {}): Recipe {
   };
 }
 
+/**
+ * The same with a bag that 0.45 of the dry solids of almonds pass: what the examples worked by hand put in, whatever the
+ * table says.
+ */
+export function tightBag(changes: Partial<Recipe> = {}): Recipe {
+  return recipeOf({ ...changes, yours: { 'almond.passing': { value: 0.45, how: 'typed' }, ...changes.yours } });
+}
+
 /** A typed cell in the base unit of its row, or in another kind. */
 export function typed(row: NumericRowId, amount: number | null, kind: Kind = numericRows[row].kind): Given {
   return { row, amount, kind };

@@ -131,6 +131,14 @@ const table = {
     publisher: 'International Association for Food Protection',
     seen: 'abstract and the authors’ summary; their names were not noted',
   },
+  'almond-pulp-2022': {
+    title: 'Article on almond okara in biscuits, doi 10.1002/jsfa.12286',
+    authors: null,
+    journal: 'J. Sci. Food Agric.',
+    year: '2022',
+    publisher: 'Wiley',
+    seen: 'abstract only; the authors’ names were not noted',
+  },
   'walnut-soak': {
     title: 'Fate of foodborne pathogens during soaking and drying of walnuts',
     authors: null,

@@ -7,7 +7,7 @@ import type { NumericRowId } from '../../src/formula/order';
 import type { Problem } from '../../src/formula/problem';
 import type { Recipe } from '../../src/formula/recipe';
 import { waysOut } from '../../src/formula/ways-out';
-import { onHand, recipeOf, typed } from '../batches';
+import { onHand, tightBag as recipeOf, typed } from '../batches';
 import { codesAt, problemAt, worked } from '../results';
 
 function waysOf(recipe: Recipe, row: NumericRowId, code: Problem['code']) {

@@ -10,6 +10,7 @@ import {
 } from '../../src/formula/coefficients';
 import { numericRows } from '../../src/formula/sheet';
 import { intermediates } from '../../src/formula/terms';
+import { sources } from '../../src/reference/sources';
 import { grainIds, jarIds, recipeOf, sourceIds } from '../batches';
 
 describe('a coefficient', () => {
@@ -45,7 +46,7 @@ describe('a coefficient', () => {
       origin: { kind: 'yours', how: 'learned' },
     });
     const impossible = recipeOf({ yours: { 'almond.passing': { value: 1.5, how: 'typed' } } });
-    expect(coefficientInEffect('passing', impossible, chooseFrom(impossible)).value).toBe(0.45);
+    expect(coefficientInEffect('passing', impossible, chooseFrom(impossible)).value).toBe(sources.almond.passing.value);
   });
 
   test('of what a source does not have can’t be corrected into being there', () => {

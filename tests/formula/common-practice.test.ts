@@ -41,9 +41,18 @@ describe('a quart of almond milk kefir', () => {
     expectWithin(worked(quart(), 'sweetenerMass'), 18, 0.1);
   });
 
-  test('is filled within 15 % by 170 g of almonds and 3 1/4 cups of water', () => {
+  test('is filled by 170 g of almonds and 3 1/4 cups of water with the least that bags let pass, and more by most', () => {
     const given = [typed('sourceMass', 170), typed('blendWater', 3.25 * cup)];
-    expectWithin(worked(recipeOf({ given }), 'milkVolume'), worked(quart(), 'milkVolume'), 0.15);
+    const { passing, pulpMoisture, handlingLoss } = sources.almond;
+    const own = (value = Number.NaN) => ({ value, how: 'typed' }) as const;
+    const pressed = (x?: number, p?: number, l?: number) =>
+      recipeOf({
+        given,
+        yours: { 'almond.passing': own(x), 'almond.pulpMoisture': own(p), 'almond.handlingLoss': own(l) },
+      });
+    const least = worked(pressed(passing.low, pulpMoisture.high, handlingLoss.high), 'milkVolume');
+    const most = worked(pressed(passing.high, pulpMoisture.low, handlingLoss.low), 'milkVolume');
+    expectBetween(worked(quart(), 'milkVolume'), least, most);
   });
 
   test('has its almonds soaked overnight', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { correctCoefficients } from '../../src/formula/correct';
 import { formulate } from '../../src/formula/formulate';
 import type { TermId } from '../../src/formula/row';
-import { recipeOf, typed } from '../batches';
+import { tightBag as recipeOf, typed } from '../batches';
 import { numberIn } from '../results';
 
 const batch = formulate(recipeOf({ given: [typed('sourceMass', 200), typed('waterRatio', 5)] }));
@@ -34,7 +34,7 @@ describe('measuring corrects one coefficient', () => {
     expect(pulpMoisture).toBeLessThan(0.65);
     const drier = formulate({
       ...batch.recipe,
-      yours: { 'almond.pulpMoisture': { value: pulpMoisture, how: 'measured' } },
+      yours: { ...batch.recipe.yours, 'almond.pulpMoisture': { value: pulpMoisture, how: 'measured' } },
     });
     expect(numberIn(drier, 'milkVolume')).toBeCloseTo(milk, 6);
   });
@@ -45,7 +45,7 @@ describe('measuring corrects one coefficient', () => {
     const yours = Object.fromEntries(
       Object.entries(found).map(([id, value]) => [`almond.${id}`, { value, how: 'measured' } as const]),
     );
-    const again = formulate({ ...batch.recipe, yours });
+    const again = formulate({ ...batch.recipe, yours: { ...batch.recipe.yours, ...yours } });
     expect(numberIn(again, 'soakedMass')).toBeCloseTo(290, 9);
     expect(numberIn(again, 'pulpMass')).toBeCloseTo(320, 9);
     expect(numberIn(again, 'milkVolume')).toBeCloseTo(950, 9);

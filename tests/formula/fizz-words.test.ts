@@ -16,7 +16,7 @@ import { formulate } from '../../src/formula/formulate';
 import type { Recipe } from '../../src/formula/recipe';
 import type { Kitchen } from '../../src/formula/write-row';
 import { usualScoopSet } from '../../src/measure/scoops';
-import { recipeOf, typed } from '../batches';
+import { tightBag as recipeOf, typed } from '../batches';
 
 const metric: Kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false };
 const fizz = (...given: Recipe['given']) => fizzOf(formulate(recipeOf({ given }))) ?? expect.fail('there is no bottle');

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { fizzOf, tightLidOf } from '../../src/formula/fizz';
 import { formulate } from '../../src/formula/formulate';
 import type { Recipe } from '../../src/formula/recipe';
-import { anyRecipe, recipeOf, sensibleRecipe, typed } from '../batches';
+import { anyRecipe, tightBag as recipeOf, sensibleRecipe, typed } from '../batches';
 import { codesAt, rounding, worked } from '../results';
 
 const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });

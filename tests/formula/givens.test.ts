@@ -3,7 +3,7 @@ import { formulate } from '../../src/formula/formulate';
 import { isTypable, rowWeight } from '../../src/formula/givens';
 import { numericRows } from '../../src/formula/sheet';
 import type { Kind } from '../../src/measure/units';
-import { numericRowIds, recipeOf, typed } from '../batches';
+import { numericRowIds, tightBag as recipeOf, typed } from '../batches';
 import { codesAt, numberIn, problemAt } from '../results';
 
 const cup = 236.5882365;

@@ -5,7 +5,7 @@ import { worstError } from '../../src/formula/kit';
 import { onScale } from '../../src/formula/on-scale';
 import { type Kitchen, writeRow } from '../../src/formula/write-row';
 import { usualScoopSet } from '../../src/measure/scoops';
-import { recipeOf, typed } from '../batches';
+import { tightBag as recipeOf, typed } from '../batches';
 
 const metric: Kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false };
 const us: Kitchen = { ...metric, leads: 'us' };

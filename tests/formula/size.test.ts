@@ -3,7 +3,7 @@ import { formulate } from '../../src/formula/formulate';
 import { amountRows } from '../../src/formula/order';
 import type { Given } from '../../src/formula/recipe';
 import { workingIn } from '../../src/formula/working';
-import { onHand, recipeOf, typed } from '../batches';
+import { onHand, tightBag as recipeOf, typed } from '../batches';
 import { codesAt, differences, numberIn, problemAt } from '../results';
 
 function sheet(...given: readonly Given[]) {

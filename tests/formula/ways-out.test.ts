@@ -11,7 +11,7 @@ import type { Recipe } from '../../src/formula/recipe';
 import { type WayOut, waysOut } from '../../src/formula/ways-out';
 import { jars } from '../../src/reference/jars';
 import { first } from '../batch/any-edit';
-import { anyRecipe, jarIds, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
+import { anyRecipe, jarIds, numericRowIds, tightBag as recipeOf, sensibleRecipe, typed } from '../batches';
 import { codesAt, problemAt } from '../results';
 import { anyOnHand, documentOf } from '../stocked';
 

@@ -15,9 +15,9 @@ const kitchen: Kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, d
 
 describe('a recipe written out', () => {
   test('stands in grams for those who weigh', () => {
-    const batch = formulate(recipeOf({ given: [{ row: 'sourceMass', amount: 143, kind: 'mass' }] }));
+    const batch = formulate(recipeOf({ given: [{ row: 'sourceMass', amount: 130, kind: 'mass' }] }));
     const text = writeRecipe(batch, ' Saturday\nalmond ', 'grams', kitchen);
-    expect(text.split('\n').slice(0, 3)).toEqual(['Saturday almond', '', '- 143 g almonds']);
+    expect(text.split('\n').slice(0, 3)).toEqual(['Saturday almond', '', '- 130 g almonds']);
     expect(text).toMatch(/^- \d+ mL water$/m);
     expect(text).toMatch(/^For a 946 mL jar \(quart, wide mouth\)\.$/m);
     expect(text).not.toMatch(/[\u00A0\u202F]/);

@@ -5,7 +5,7 @@ import { leftOutAt } from '../../../src/formula/left-out';
 import { rowOrder } from '../../../src/formula/order';
 import { severities } from '../../../src/formula/problem';
 import type { Recipe } from '../../../src/formula/recipe';
-import { anyRecipe, measuredRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
+import { anyRecipe, measuredRecipe, tightBag as recipeOf, sensibleRecipe, typed } from '../../batches';
 import { codesAt, differences, numberIn, problemAt, rounding, worked } from '../../results';
 
 const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
-import { onHand, recipeOf, typed } from '../../batches';
+import { onHand, tightBag as recipeOf, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 
 const litre = typed('milkVolume', 1000);

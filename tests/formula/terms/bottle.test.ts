@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
 import type { Recipe } from '../../../src/formula/recipe';
-import { recipeOf, sensibleRecipe, typed } from '../../batches';
+import { tightBag as recipeOf, sensibleRecipe, typed } from '../../batches';
 import { rounding } from '../../results';
 
 const of = (...given: Recipe['given']) => formulate(recipeOf({ given })).of;

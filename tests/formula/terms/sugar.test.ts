@@ -4,7 +4,7 @@ import { nativeRange, nativeSugarRange } from '../../../src/formula/native';
 import type { Recipe } from '../../../src/formula/recipe';
 import { workingOf } from '../../../src/formula/working';
 import { notesOf } from '../../../src/reference/source-notes';
-import { recipeOf, typed } from '../../batches';
+import { tightBag as recipeOf, typed } from '../../batches';
 import { originsWithin } from '../origins-within';
 
 describe('native sugar', () => {

@@ -1,5 +1,5 @@
 import { type Figures, type Spread, under, underEach } from './figures';
-import { compositionOf, measureOf } from './usda';
+import { compositionOf, measureOf, printedOf } from './usda';
 
 // NIST Handbook 44, Appendix C: a gallon is 231 cubic inches, a cup a sixteenth and a tablespoon a 256th of it.
 const cup = (231 * 2.54 ** 3) / 16;
@@ -69,14 +69,34 @@ const waterless: Figures = { ownWater: null };
 const unlabelled: Figures = { label: null };
 
 // Water ratios: common practice, between 1 to 3 and 1 to 6 by weight for nuts. Uptakes without a moisture beside them,
-// shares passing the bag, pulp moistures and blending times: from memory, low confidence.
+// pulp moistures and blending times: from memory, low confidence.
 const nut = {
   ratio: [4.5, 3, 6],
   moisture: handPressed,
   blend: [120, 60, 180],
   water: cold,
 } as const;
-const most: Spread = [0.5, 0.4, 0.65];
+
+/**
+ * Share of the dry solids other than sugars that passes the bag: all the fibre stays and `soft` of the rest passes. The
+ * low end is from memory, what home bags let pass; at the high end `most` of the rest passes: 0.9, as the oil of almond
+ * milk of 1 to 10 has (Furlan Goncalves Dias and others, AIChE conference 2022, abstract).
+ */
+function passingOf(record: string, soft: number, low: number, most = 0.9): Spread {
+  const solids = 100 - Number(printedOf(record, 'water')) - Number(printedOf(record, 'sugars'));
+  const share = (passes: number) =>
+    Number(((passes * (solids - Number(printedOf(record, 'fibre')))) / solids).toFixed(2));
+  return [share(soft), low, share(most)];
+}
+
+// Almond okara in biscuits, J. Sci. Food Agric. (2022), abstract: dry pulp is 40.79 % dietary fibre. Almonds have 12.5 g
+// in 95.59 g dry, so 30.64 g are pulp, with 0.48 g of sugar in its water: of 78.74 g that are no fibre and no sugar
+// 17.66 g stay, and 0.776 passes. Were they blanched, of 9.9 g of fibre in 95.49 g, it would be 0.83.
+const whole = 0.775;
+const blanched = 0.83;
+// Pressed coconut, a passage seen without its citation, believed Yalegama and others, Food Chem. 141 (2013) 124: between 0.74
+// and 0.84 of the fat passes.
+const coconut = 0.79;
 
 const solids: Readonly<Record<string, Solid>> = {
   almond: {
@@ -85,23 +105,23 @@ const solids: Readonly<Record<string, Solid>> = {
     // Growth and survival of foodborne pathogens during soaking and drying of almond kernels, J. Food Prot. 83 (2020)
     // 2122–2133, abstract: 40 % of water after soaking; 4.41 % before, record 12061.
     uptake: uptakeBetween(4.41, 40),
-    passing: [0.45, 0.35, 0.55],
+    passing: passingOf('12061', whole, 0.4),
   },
   almondBlanched: {
     ...nut,
     ...{ record: '12062', cup: cupOf('12062', 'cup whole kernels'), soak: [6, 10], uptake: [0.4, 0.3, 0.6] },
-    passing: most,
+    passing: passingOf('12062', blanched, 0.4),
   },
   cashew: {
     ...nut,
     // Raw cashews have no cup; that of dry roasted ones, record 12085, at second hand.
     ...{ record: '12087', cup: [137, cup], soak: [2, 4], uptake: [0.35, 0.3, 0.45] },
-    ...{ passing: [0.75, 0.6, 0.85], moisture: [0.6, 0.52, 0.7], blend: [90, 45, 150] },
+    ...{ passing: passingOf('12087', whole, 0.55), moisture: [0.6, 0.52, 0.7], blend: [90, 45, 150] },
   },
   hazelnut: {
     ...nut,
     ...{ record: '12120', cup: cupOf('12120', 'cup, whole'), soak: [6, 10], uptake: [0.35, 0.3, 0.45] },
-    passing: [0.45, 0.35, 0.65],
+    passing: passingOf('12120', whole, 0.4),
   },
   walnut: {
     ...nut,
@@ -109,27 +129,27 @@ const solids: Readonly<Record<string, Solid>> = {
     // Fate of foodborne pathogens during soaking and drying of walnuts, Michigan State University, abstract: about 4 %
     // of water before, about 30 % after 8 and after 24 h.
     uptake: uptakeBetween(4, 30),
-    ...{ passing: most, moisture: [0.63, 0.58, 0.72] },
+    ...{ passing: passingOf('12155', whole, 0.4), moisture: [0.63, 0.58, 0.72] },
   },
   pecan: {
     ...nut,
     ...{ record: '12142', cup: cupOf('12142', 'cup, halves'), soak: [4, 8], uptake: [0.28, 0.1, 0.3] },
-    ...{ passing: most, moisture: [0.63, 0.58, 0.72] },
+    ...{ passing: passingOf('12142', whole, 0.4), moisture: [0.63, 0.58, 0.72] },
   },
   macadamia: {
     ...nut,
     ...{ record: '12131', cup: cupOf('12131', 'cup, whole or halves'), soak: [2, 4], uptake: [0.15, 0.1, 0.3] },
-    ...{ passing: [0.6, 0.45, 0.75], moisture: [0.6, 0.52, 0.7] },
+    ...{ passing: passingOf('12131', whole, 0.45), moisture: [0.6, 0.52, 0.7] },
   },
   brazilNut: {
     ...nut,
     ...{ record: '12078', cup: cupOf('12078', 'cup, whole'), soak: [4, 6], uptake: [0.2, 0.1, 0.3] },
-    ...{ passing: most, moisture: [0.62, 0.57, 0.72] },
+    ...{ passing: passingOf('12078', whole, 0.4), moisture: [0.62, 0.57, 0.72] },
   },
   pistachio: {
     ...nut,
     ...{ record: '12151', cup: cupOf('12151', 'cup'), soak: [4, 8], uptake: [0.4, 0.35, 0.5] },
-    passing: most,
+    passing: passingOf('12151', whole, 0.4),
   },
   peanut: {
     ...nut,
@@ -137,56 +157,73 @@ const solids: Readonly<Record<string, Solid>> = {
     // Moisture-dependent physical properties and hydration kinetics of peanut kernel (2022), abstract: studied from 6.57
     // to 35.07 %. That a soak goes from the one to the other is a judgement.
     uptake: uptakeBetween(6.57, 35.07),
-    passing: most,
+    passing: passingOf('16087', whole, 0.4),
   },
   hemp: {
     ...{ record: '12012', cup: [3 * measureOf('12012', 'tbsp'), 3 * tablespoon] },
     // Common practice: half a cup, 80 g, to 3 ½ cups, 828 mL.
     ratio: [10.4, 8, 12],
-    ...{ passing: [0.75, 0.6, 0.85], moisture: [0.6, 0.52, 0.7], blend: [120, 60, 150], water: cold },
+    ...{ passing: passingOf('12012', whole, 0.55), moisture: [0.6, 0.52, 0.7], blend: [120, 60, 150], water: cold },
   },
   sunflower: {
     ...nut,
     ...{ record: '12036', cup: cupOf('12036', 'cup') },
     // Common practice: a cup, 140 g, to 3 ½ cups, 828 mL.
-    ...{ ratio: [5.9, 4.5, 7.5], passing: [0.55, 0.45, 0.65] },
+    ...{ ratio: [5.9, 4.5, 7.5], passing: passingOf('12036', whole, 0.4) },
   },
   pumpkin: {
     ...nut,
     ...{ record: '12014', cup: cupOf('12014', 'cup'), soak: [4, 8], uptake: [0.3, 0.3, 0.5] },
     // Common practice: a cup, 129 g, to 3 cups, 710 mL.
-    ...{ ratio: [5.5, 4, 7], passing: most },
+    ...{ ratio: [5.5, 4, 7], passing: passingOf('12014', whole, 0.4) },
   },
   sesame: {
     ...nut,
     ...{ record: '12023', cup: cupOf('12023', 'cup'), soak: [4, 8], uptake: [0.4, 0.4, 0.6] },
-    ...{ ratio: [5, 4, 6.5], passing: [0.45, 0.35, 0.65] },
+    ...{ ratio: [5, 4, 6.5], passing: passingOf('12023', whole, 0.4) },
   },
   sesameHulled: {
     ...nut,
+    // Sesame with its pulp washed twice: about 92 % of the lipid (methods of a manuscript, its text).
     ...{ record: '12201', cup: cupOf('12201', 'cup'), soak: [4, 8], uptake: [0.4, 0.4, 0.6] },
-    ...{ ratio: [5, 4, 6.5], passing: [0.45, 0.35, 0.65] },
+    ...{ ratio: [5, 4, 6.5], passing: passingOf('12201', whole, 0.4, 0.92) },
   },
   flax: {
-    ...{ record: '12220', cup: cupOf('12220', 'cup, whole'), ratio: [15, 12, 20], passing: [0.35, 0.2, 0.5] },
+    // Share passing: from memory; at most what would pass if only the fibre stayed, as of chia.
+    ...{ record: '12220', cup: cupOf('12220', 'cup, whole'), ratio: [15, 12, 20], passing: [0.35, 0.2, 0.55] },
     ...{ moisture: [0.88, 0.85, 0.92], blend: [45, 30, 60], water: cool, gels: true },
   },
   chia: {
     // No cup of its own; that of whole flax seed.
-    ...{ record: '12006', cup: cupOf('12220', 'cup, whole'), ratio: [20, 16, 28], passing: [0.25, 0.1, 0.4] },
+    ...{ record: '12006', cup: cupOf('12220', 'cup, whole'), ratio: [20, 16, 28], passing: [0.25, 0.1, 0.5] },
     ...{ moisture: [0.93, 0.88, 0.95], blend: [45, 20, 60], water: cool, gels: true },
   },
   coconutDried: {
     // No cup of its own; that of sweetened shredded.
-    ...{ record: '12108', cup: cupOf('12179', 'cup, shredded'), ratio: [5.6, 4, 7], passing: [0.45, 0.35, 0.7] },
+    ...{
+      record: '12108',
+      cup: cupOf('12179', 'cup, shredded'),
+      ratio: [5.6, 4, 7],
+      passing: passingOf('12108', coconut, 0.4),
+    },
     ...{ moisture: [0.6, 0.5, 0.7], blend: [120, 60, 180], water: warm },
   },
   coconutDriedSweetened: {
-    ...{ record: '12179', cup: cupOf('12179', 'cup, shredded'), ratio: [5.6, 4, 7], passing: [0.45, 0.35, 0.7] },
+    ...{
+      record: '12179',
+      cup: cupOf('12179', 'cup, shredded'),
+      ratio: [5.6, 4, 7],
+      passing: passingOf('12179', coconut, 0.4),
+    },
     ...{ moisture: [0.6, 0.5, 0.7], blend: [120, 60, 180], water: warm },
   },
   coconutFresh: {
-    ...{ record: '12104', cup: cupOf('12104', 'cup, shredded'), ratio: [2.5, 1.5, 3.5], passing: [0.45, 0.35, 0.7] },
+    ...{
+      record: '12104',
+      cup: cupOf('12104', 'cup, shredded'),
+      ratio: [2.5, 1.5, 3.5],
+      passing: passingOf('12104', coconut, 0.4),
+    },
     ...{ moisture: [0.55, 0.45, 0.65], blend: [90, 60, 180], water: cool },
   },
 };
