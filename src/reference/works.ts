@@ -132,9 +132,9 @@ const table = {
     seen: 'abstract and the authors’ summary; their names were not noted',
   },
   'almond-pulp-2022': {
-    title: 'Article on almond okara in biscuits, doi 10.1002/jsfa.12286',
+    title: '[Almond okara in biscuits]',
     authors: null,
-    journal: 'J. Sci. Food Agric.',
+    journal: 'J. Sci. Food Agric., doi 10.1002/jsfa.12286',
     year: '2022',
     publisher: 'Wiley',
     seen: 'abstract only; the authors’ names were not noted',

@@ -35,6 +35,7 @@ const planted: readonly (readonly [string, readonly (readonly [Path, unknown])[]
   ['a dose of grains outside its own range', [[['grains', 'milk', 'dose', 'value'], 41]]],
   ['a soak in minutes', [[['sources', 'cashew', 'soak', 'hours', 'unit'], 'min']]],
   ['milk left off the US list of allergens', [[['allergens', 'milk', 'us'], false]]],
+  ['a number where there are words alone, typed nowhere', [[['growthModel', 'name'], 3]]],
   ['walnuts that name no allergen', [[['sources', 'walnut', 'allergens'], []]]],
 ];
 

@@ -12,6 +12,7 @@ import {
   looselyFigures,
   measureErrorFigures,
   sweetnessFigures,
+  usualCanFigures,
 } from './expected/kitchen';
 import {
   alcoholFigures,
@@ -27,7 +28,7 @@ import {
 import { sourceFigures } from './expected/sources';
 import { sweetenerFigures } from './expected/sweeteners';
 import { compositions, householdMeasures } from './expected/usda';
-import { isRecord } from './figures';
+import { figuresIn, isRecord } from './figures';
 import { plausibility } from './plausibility';
 import type { Tables } from './tables';
 
@@ -37,7 +38,7 @@ function only(figures: Figures, records: object): Figures {
   return Object.fromEntries(Object.entries(figures).filter(([key]) => key.slice(0, 5) in records));
 }
 
-/** What each table is held against, figure by figure. A table with no entry here has words alone. */
+/** What each table is held against, figure by figure; a table with no entry here must have words alone. */
 const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } = {
   foods: ({ foods }) => only(compositions, foods),
   otherFoods: ({ foods, otherFoods }) => ({
@@ -68,6 +69,7 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   fermenting: () => fermentingFigures,
   alcoholLine: () => alcoholFigures,
   gasVolume: () => gasVolumeFigures,
+  usualCan: () => usualCanFigures,
   allergens: () => allergenFigures,
 };
 
@@ -118,5 +120,18 @@ const held: readonly Check[] = Object.keys(expected)
     faults: (tables) => differences(tables[name], expected[name]?.(tables) ?? {}),
   }));
 
+const complete: Check = {
+  name: 'no table with figures is held against nothing',
+  reads: [],
+  faults: (tables) =>
+    Object.entries(tables)
+      .filter(([name, table]) => !isTable(name) && hasNumbers(table))
+      .map(([name]) => `${name}: typed nowhere in tests/reference/expected`),
+};
+
+function hasNumbers(table: unknown): boolean {
+  return figuresIn(table).some(({ leaf }) => typeof leaf === 'number');
+}
+
 /** All checks of figures, the comparing ones first. */
-export const checks: readonly Check[] = [...held, ...plausibility];
+export const checks: readonly Check[] = [...held, complete, ...plausibility];

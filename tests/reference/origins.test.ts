@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { commonPractice, fromMemory, judgement, published } from '../../src/reference/origins';
 import { type Work, works } from '../../src/reference/works';
+import { publishedIn } from './expected/marks';
 import { tables } from './tables';
 import { coefficientsIn, originsIn } from './walk';
 
@@ -83,6 +84,12 @@ describe('coefficients', () => {
       return origin.kind === 'from memory' && low === undefined && !exact.test(at);
     });
     expect(bare.map(({ at }) => at)).toEqual([]);
+  });
+
+  it('say they are published where a work was read for them, and nowhere else', () => {
+    const said = coefficients.filter(({ origin }) => origin.kind === 'published');
+    const read = Object.entries(publishedIn).flatMap(([work, places]) => places.map((at) => `${at} in ${work}`));
+    expect(said.map(({ at, origin }) => `${at} in ${String(origin.work)}`).sort()).toEqual(read.sort());
   });
 
   it('have a unit', () => {

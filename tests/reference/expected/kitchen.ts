@@ -29,6 +29,9 @@ export const kitchenFigures: Figures = {
   'acidityTime, h': [24],
 };
 
+/** Common practice: 13.5 fl oz or 400 mL; its range is a judgement. */
+export const usualCanFigures: Figures = { ', mL': [400, 385, 415] };
+
 /** Common practice: about a week, coconut seven to ten days. */
 export const keepingFigures: Figures = {
   ...{ 'nut, days': [7, 6, 8], 'legume, days': [7, 6, 8], 'seed, days': [7, 6, 8] },
