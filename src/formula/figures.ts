@@ -4,11 +4,13 @@ import { bottleFigures } from './figures/bottle';
 import { jarFigures } from './figures/jar';
 import { ripeningFigures } from './figures/ripening';
 import { sugarFigures } from './figures/sugar';
+import { yieldFigures } from './figures/yield';
 import type { Access } from './row';
 
 const table: Readonly<Record<string, FigureMaker>> = {
   ...jarFigures,
   ...balanceFigures,
+  ...yieldFigures,
   ...sugarFigures,
   ...ripeningFigures,
   ...bottleFigures,

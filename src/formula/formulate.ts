@@ -134,7 +134,7 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
 function rangeOf({ bounds }: NumericRow, x: Evaluation): RowResult['range'] {
   if (bounds === undefined) return null;
   const [low, high] = [x.of(bounds.low), x.of(bounds.high)];
-  return Number.isFinite(low) && Number.isFinite(high) ? { low, high } : null;
+  return Number.isFinite(low) && Number.isFinite(high) && low < high ? { low, high } : null;
 }
 
 function finiteOrNull(value: number): number | null {

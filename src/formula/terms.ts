@@ -6,11 +6,13 @@ import { fillTerms } from './terms/fill';
 import { keepTerms } from './terms/keep';
 import { ripeningTerms } from './terms/ripening';
 import { sugarTerms } from './terms/sugar';
+import { yieldTerms } from './terms/yield';
 
 /** Every quantity that rows share and the working shows, but that has no row of its own. */
 export const intermediates: Readonly<Record<IntermediateId, Term>> = {
   ...fillTerms,
   ...balanceTerms,
+  ...yieldTerms,
   ...sugarTerms,
   ...ripeningTerms,
   ...bottleTerms,

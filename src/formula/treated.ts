@@ -2,6 +2,7 @@ import type { Composition } from '../reference/sources';
 import type { Reduced } from './models/milk';
 import { reduce, stagesAt } from './models/milk';
 import { foodDensity, strainOf, withLabelSugar } from './models/strain';
+import type { Pressing } from './pressing';
 import type { Access } from './row';
 
 export interface TreatedFood {
@@ -23,20 +24,20 @@ export function withSugarOfLabel(x: Access, labelSugar: number, serving: number)
 }
 
 /** The source with how this cook soaks and presses it, ready for the balance, at most `ratio` of its own water used. */
-export function reducedFor(x: Access, ratio: number): Reduced {
-  return reducedWith(x, compositionInEffect(x), ratio);
+export function reducedFor(x: Access, ratio: number, pressing?: Pressing): Reduced {
+  return reducedWith(x, compositionInEffect(x), ratio, pressing);
 }
 
-/** The same with a composition other than that in effect. */
-export function reducedWith(x: Access, food: Composition, ratio: number): Reduced {
+/** The same with a composition, or a bag and a hand, other than those in effect. */
+export function reducedWith(x: Access, food: Composition, ratio: number, pressing?: Pressing): Reduced {
   const { source } = x.choices;
   return reduce(
     strainOf(food, {
       uptake: x.c('uptake'),
       leaching: x.c('leaching'),
-      passing: x.c('passing'),
-      pulpMoisture: x.c('pulpMoisture'),
-      handlingLoss: x.c('handlingLoss'),
+      passing: pressing?.passing ?? x.c('passing'),
+      pulpMoisture: pressing?.pulpMoisture ?? x.c('pulpMoisture'),
+      handlingLoss: pressing?.handlingLoss ?? x.c('handlingLoss'),
       own: source.ownWater ? { food: source.ownWater.composition, mass: Math.min(x.c('ownWater'), ratio) } : null,
     }),
   );

@@ -30,6 +30,8 @@ export interface Written {
 export interface WrittenRow extends Written {
   /** From where to where it lies, for what is never one number; null for the rest. */
   readonly range: string | null;
+  /** From where to where it may come out, for what one number is planned with; null for the rest. */
+  readonly spread: string | null;
   /** How much goes into each jar, where there are several and the row is shared among them. */
   readonly each: Written | null;
 }
@@ -60,14 +62,17 @@ export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen):
   const whole = writeNumeric(formulation, id, value, kitchen);
   const jars = formulation.rows.vesselCount.value;
   const shares = typeof jars === 'number' && jars > 1 && sharedAmongJars.includes(id);
+  const range = writeRange(formulation, id, kitchen);
+  const planned = numericRows[id].typed !== 'never';
   return {
     ...whole,
-    range: writeRange(formulation, id, kitchen),
+    range: planned ? null : range,
+    spread: planned ? range : null,
     each: shares ? writeNumeric(formulation, id, value / jars, kitchen) : null,
   };
 }
 
-/** The range of what is never one number, such as `8–16 h`. */
+/** The range that a row lies in, such as `8–16 h`. */
 function writeRange(formulation: Formulation, id: NumericRowId, kitchen: Kitchen): string | null {
   const { range } = formulation.rows[id];
   if (range === null) return null;

@@ -41,18 +41,16 @@ describe('a quart of almond milk kefir', () => {
     expectWithin(worked(quart(), 'sweetenerMass'), 18, 0.1);
   });
 
-  test('is filled by 170 g of almonds and 3 1/4 cups of water with the least that bags let pass, and more by most', () => {
+  test('is filled by 170 g of almonds and 3 1/4 cups of water, as bags and hands go', () => {
     const given = [typed('sourceMass', 170), typed('blendWater', 3.25 * cup)];
-    const { passing, pulpMoisture, handlingLoss } = sources.almond;
-    const own = (value = Number.NaN) => ({ value, how: 'typed' }) as const;
-    const pressed = (x?: number, p?: number, l?: number) =>
-      recipeOf({
-        given,
-        yours: { 'almond.passing': own(x), 'almond.pulpMoisture': own(p), 'almond.handlingLoss': own(l) },
-      });
-    const least = worked(pressed(passing.low, pulpMoisture.high, handlingLoss.high), 'milkVolume');
-    const most = worked(pressed(passing.high, pulpMoisture.low, handlingLoss.low), 'milkVolume');
-    expectBetween(worked(quart(), 'milkVolume'), least, most);
+    const { range } = formulate(recipeOf({ given })).rows.milkVolume;
+    expectBetween(worked(quart(), 'milkVolume'), range?.low ?? Number.NaN, range?.high ?? Number.NaN);
+  });
+
+  test('of a cup of almonds and four of water comes to 3 3/4 to 4 1/2 cups', () => {
+    const given = [typed('sourceMass', cup, 'volume'), typed('blendWater', 4 * cup)];
+    const { range } = formulate(recipeOf({ given })).rows.milkVolume;
+    for (const cups of [3.75, 4, 4.5]) expectBetween(cups * cup, range?.low ?? Number.NaN, range?.high ?? Number.NaN);
   });
 
   test('has its almonds soaked overnight', () => {

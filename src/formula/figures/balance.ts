@@ -7,13 +7,15 @@ import { componentDensity, nameOf, sumOfVolumes } from './density';
 import { asInTable, foodFigures, solidOf } from './food';
 
 /** The balance at one water ratio, and the names of what depends on it in a formula. */
-interface Balance {
+export interface Balance {
   readonly reduced: Reduced;
   /** Null where it gels. */
   readonly stages: Stages | null;
   readonly ratio: 'waterRatio' | 'usualRatio';
   /** g/g. */
   readonly amount: number;
+  /** What stands in a formula in place of the shares in effect. */
+  readonly pressed: Readonly<Record<string, Figure>>;
 }
 
 const nothing = (symbol: string, label: string, words: string): Figure =>
@@ -22,7 +24,7 @@ const nothing = (symbol: string, label: string, words: string): Figure =>
 function balanceOf(x: Access, ratio: Balance['ratio']): Balance {
   const amount = ratio === 'waterRatio' ? x.of(ratio) : x.c(ratio);
   const reduced = ratio === 'waterRatio' ? reducedAt(x, amount) : reducedFor(x, amount);
-  return { reduced, stages: stagesAt(reduced, amount), ratio, amount };
+  return { reduced, stages: stagesAt(reduced, amount), ratio, amount, pressed: {} };
 }
 
 /** A stage of the balance; no number where it gels, so that what is told by it has none either. */
@@ -30,17 +32,18 @@ function stageOf({ stages }: Balance, name: keyof Stages): number {
   return stages?.[name] ?? Number.NaN;
 }
 
-function waterPerDry({ reduced }: Balance): Figure {
+function waterPerDry({ reduced, pressed }: Balance): Figure {
   const label = 'Water that the pulp holds per dry g';
   if (reduced.waterPerDry === 0) return nothing('k', label, 'There is no pulp.');
   return workedOut('k', label, 'g/g', reduced.waterPerDry, {
     words: 'Pressed pulp is so moist.',
     formula: '{pulpMoisture} ÷ (1 − {pulpMoisture})',
+    parts: pressed,
   });
 }
 
 /** The source's own liquid that is used, by part; nothing where it brings none. */
-function ownPart(x: Access, balance: Balance, part: 'mass' | 'water' | 'sugars' | 'solids'): Figure {
+export function ownPart(x: Access, balance: Balance, part: 'mass' | 'water' | 'sugars' | 'solids'): Figure {
   const { reduced, ratio } = balance;
   const { own } = reduced.strain;
   const symbol = { mass: 'e_u', water: 'e_w', sugars: 'e_s', solids: 'e_n' }[part];
@@ -73,12 +76,12 @@ function ownPart(x: Access, balance: Balance, part: 'mass' | 'water' | 'sugars' 
 }
 
 /** A piece of a formula that is only there where the source brings a liquid of its own. */
-function ofOwn({ choices: { source } }: Access, piece: string): string {
+export function ofOwn({ choices: { source } }: Access, piece: string): string {
   return source.ownWater === null ? '' : piece;
 }
 
 /** Sugars that reach the blender at this ratio, g/g. */
-function sugarsIn(x: Access, balance: Balance): Figure {
+export function sugarsIn(x: Access, balance: Balance): Figure {
   const { strain } = balance.reduced;
   return workedOut('S', 'Sugars that reach the blender', 'g/g', strain.sugars + strain.own.sugars, {
     words: 'Of the source, less what leached, and of its own liquid.',
@@ -98,11 +101,11 @@ function waterIn(x: Access, balance: Balance): Figure {
   });
 }
 
-function heldIn(x: Access, balance: Balance): Figure {
+export function heldIn(x: Access, balance: Balance): Figure {
   return workedOut('q', 'Share of water and sugar kept in the pulp', 'share', stageOf(balance, 'heldBack'), {
     words: 'The pulp is pressed to its moisture, and sugar follows the water.',
     formula: '{k} × (1 − {passing}) × {sourceSolids} ÷ ({W} − {k} × {S})',
-    parts: { k: waterPerDry(balance), W: waterIn(x, balance), S: sugarsIn(x, balance) },
+    parts: { ...balance.pressed, k: waterPerDry(balance), W: waterIn(x, balance), S: sugarsIn(x, balance) },
   });
 }
 
@@ -118,12 +121,12 @@ function pulpIn(x: Access, balance: Balance): Figure {
   return workedOut('P₁', 'Wet pulp, per g of source', 'g/g', stageOf(balance, 'pulpMass'), {
     words: 'The solids that do not pass, and the water and sugar they hold.',
     formula: '(1 − {passing}) × {sourceSolids} + {q} × ({S} + {W})',
-    parts: { q: heldIn(x, balance), S: sugarsIn(x, balance), W: waterIn(x, balance) },
+    parts: { ...balance.pressed, q: heldIn(x, balance), S: sugarsIn(x, balance), W: waterIn(x, balance) },
   });
 }
 
 /** Milk before handling loses any, g per g of source. */
-function milkIn(x: Access, balance: Balance): Figure {
+export function milkIn(x: Access, balance: Balance): Figure {
   const value = stageOf(balance, 'slurryMass') - stageOf(balance, 'pulpMass');
   return workedOut('M₁', 'Milk before any is lost, per g of source', 'g/g', value, {
     words: 'What leaves the blender, less the pulp.',
@@ -155,7 +158,7 @@ function passedOf(
       formula: isFibre
         ? '({passing} × {sourceSolids} − ({sourceSolids} − {fibre}), if above 0)'
         : '{whole} × (the least of {passing} × {sourceSolids} ÷ ({sourceSolids} − {fibre}), 1)',
-      parts: isFibre ? { fibre } : { whole, fibre },
+      parts: isFibre ? { ...balance.pressed, fibre } : { ...balance.pressed, whole, fibre },
     },
   );
 }
@@ -192,7 +195,7 @@ function heldByMilk(x: Access, balance: Balance): Readonly<Record<Component, Fig
   };
 }
 
-function densityIn(x: Access, balance: Balance): Figure {
+export function densityIn(x: Access, balance: Balance): Figure {
   const value = stageOf(balance, 'milkMass') / stageOf(balance, 'milkVolume');
   const { formula, parts } = sumOfVolumes(heldByMilk(x, balance));
   return workedOut('ρ', 'Density of the milk', 'g/mL', value, {

@@ -187,6 +187,7 @@ export const milkVolume: NumericRow = {
   typed: 'amount',
   weighing: 'milk',
   range: { least: 0.01, most: 500000 },
+  bounds: { low: 'milkLeast', high: 'milkMost' },
   ways: {
     fromFill: {
       words: 'What the jars hold to the headspace, less the room the grains and the dissolved sweetener take.',
@@ -240,6 +241,7 @@ export const milkSolids: NumericRow = {
   kind: 'share',
   typed: 'rate',
   range: { least: 0.01, most: 60 },
+  bounds: { low: 'solidsLeast', high: 'solidsMost' },
   ways: {
     balance: {
       words: 'Everything in the milk that is not water, by weight.',

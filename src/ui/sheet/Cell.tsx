@@ -48,7 +48,7 @@ interface AmountProps {
 }
 
 function Amount({ written, result, kitchen, typed }: AmountProps) {
-  const { each, range } = written;
+  const { each, range, spread } = written;
   const value = leading(written, kitchen.leads);
   // What is never one number leads with its range.
   const { first, second } = range === null ? value : { first: range, second: `likely ${value.first}` };
@@ -63,6 +63,7 @@ function Amount({ written, result, kitchen, typed }: AmountProps) {
       </span>
       {second !== null && <span class="second">{second}</span>}
       {written.error !== null && <span class="second">spoons come nearest at {percent(written.error)}</span>}
+      {spread !== null && <span class="second">may be {spread}</span>}
       {each !== null && <span class="second">each jar {leading(each, kitchen.leads).first}</span>}
     </>
   );

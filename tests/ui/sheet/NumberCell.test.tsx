@@ -36,6 +36,14 @@ describe('typing in a cell', () => {
     expect(marked).toEqual([cell('sourceMass')]);
   });
 
+  test('says beside the milk what may come of it, and leads with what the batch is planned with', async () => {
+    const { cell, amountOf } = await openSheet();
+    const text = textOf(cell('milkVolume'));
+    expect(text).toMatch(/may be \d+–\d+ mL/);
+    expect(text.indexOf(`${Math.round(Number(amountOf('milkVolume')))} mL`)).toBeLessThan(text.indexOf('may be'));
+    expect(textOf(cell('sourceMass'))).not.toContain('may be');
+  });
+
   test('gives the focus back to the cell', async () => {
     const { user, cell } = await openSheet();
     await user.click(cell('waterRatio'));
