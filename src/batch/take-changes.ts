@@ -2,7 +2,7 @@ import type { Change } from '../formula/change';
 import { type StockId, stockRows } from '../formula/order';
 import { changeBatch } from './change-batch';
 import type { SheetDocument } from './document';
-import { choose, clearCell, clearMeasured, setUse, typeCell } from './edits';
+import { choose, clearCell, clearMeasured, measureCell, setUse, typeCell } from './edits';
 import { isBlank, readCell } from './read-cell';
 
 /** Takes the changes of a way out, in their order. */
@@ -14,6 +14,8 @@ function takeChange(document: SheetDocument, batchId: string, change: Change): S
   switch (change.do) {
     case 'clear':
       return clearCell(document, batchId, change.row);
+    case 'measure':
+      return measureCell(document, batchId, change.row, change.text);
     case 'unmeasure':
       return clearMeasured(document, batchId, change.row);
     case 'vessel':

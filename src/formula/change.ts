@@ -7,6 +7,7 @@ import { numericRows } from './sheet';
 export type Change =
   | { readonly do: 'clear'; readonly row: NumericRowId }
   | (Typing & { readonly do: 'type' })
+  | (Amount & { readonly do: 'measure'; readonly row: MeasuredRowId; readonly text: string })
   | { readonly do: 'unmeasure'; readonly row: MeasuredRowId }
   | { readonly do: 'vessel'; readonly vessel: JarId }
   | { readonly do: 'forget'; readonly stock: StockId };
@@ -34,6 +35,10 @@ function takeChange(recipe: Recipe, change: Change): Recipe {
       return isTyped
         ? { ...recipe, given: recipe.given.map((one) => (one.row === row ? { ...one, ...cell } : one)) }
         : { ...recipe, given: [...recipe.given, cell] };
+    }
+    case 'measure': {
+      const { row, amount, kind } = change;
+      return { ...recipe, measured: { ...recipe.measured, [row]: { kind, amount } } };
     }
     case 'unmeasure':
       return forgetMeasured(recipe, change.row);

@@ -1,15 +1,16 @@
 import type { CoefficientId } from './coefficients';
 import { coefficients } from './coefficients';
 import { specificVolume } from './models/density';
-import { type Reduced, reduce, stagesAt } from './models/milk';
+import { type Reduced, reduce, type Strain, stagesAt } from './models/milk';
 import type { Access, TermId } from './row';
 import { reducedAt } from './treated';
 
 /**
  * The coefficients that measuring corrects, each from one measurement, in the order of the work: soaked weight → u,
  * wet pulp → p, milk → l (→ p, where even no loss would not give so much and the pulp was not weighed). Each is solved
- * exactly from the mass balance with those before it already corrected. A figure no coefficient could give (more milk
- * than there was slurry) corrects nothing.
+ * exactly from the mass balance with those before it already corrected. A pulp so heavy that it would be wetter than the
+ * slurry was hardly pressed: it is taken to hold slurry, and x is corrected with p. A figure no coefficient could give
+ * (more milk than there was slurry) corrects nothing.
  */
 export function correctCoefficients(
   x: Access,
@@ -36,8 +37,14 @@ export function correctCoefficients(
   if (pulp !== undefined) {
     const pulpMoisture = moistureFor(reduce(strain), ratio, pulp / mass);
     const wetter = { ...strain, pulpMoisture };
-    // A pulp as heavy as the slurry would leave no milk to go on with.
+    const unpressed = unpressedStrain(reduce(strain), ratio, pulp / mass);
     if (stagesAt(reduce(wetter), ratio) !== null && keep('pulpMoisture', pulpMoisture)) strain = wetter;
+    else if (
+      unpressed.passing < strain.passing &&
+      keep('passing', unpressed.passing) &&
+      keep('pulpMoisture', unpressed.pulpMoisture)
+    )
+      strain = unpressed;
   }
   const milk = measured.get('milkVolume');
   if (milk !== undefined) {
@@ -74,4 +81,16 @@ function moistureFor(reduced: Reduced, ratio: number, pulp: number): number {
   const { sugars, water } = inSlurry(reduced, ratio);
   const held = (pulp - (nonSugar - passed)) / (sugars + water);
   return (held * water) / pulp;
+}
+
+/** A bag that parts nothing: its pulp of `pulp` g per g of source is as wet as the slurry, but for a hair. */
+function unpressedStrain(reduced: Reduced, ratio: number, pulp: number): Strain {
+  const { strain, nonSugar } = reduced;
+  const { sugars, water } = inSlurry(reduced, ratio);
+  const hair = 1e-9; // tolerance: as wet as the slurry there is no milk
+  const pulpMoisture = ((1 - hair) * water) / (nonSugar + strain.own.solids + sugars + water);
+  const waterPerDry = pulpMoisture / (1 - pulpMoisture);
+  // Pulp = (1 − x)N + q(S + W), with q = k(1 − x)N/(W − kS).
+  const perDry = 1 + (waterPerDry * (sugars + water)) / (water - waterPerDry * sugars);
+  return { ...strain, pulpMoisture, passing: 1 - pulp / (nonSugar * perDry) };
 }

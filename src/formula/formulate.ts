@@ -3,7 +3,7 @@ import { kitchen } from '../reference/kitchen';
 import { type Choices, chooseFrom, coefficientInEffect } from './coefficients';
 import { Evaluation, isRow } from './evaluate';
 import { isTypable } from './givens';
-import { evaluateMeasured, isImpossible, isMeasured, measuredValue, upstream } from './measured';
+import { evaluateMeasured, isMeasured, measuredValue, upstream } from './measured';
 import { fermentableOf } from './models/blend';
 import { notesFor } from './notes';
 import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from './order';
@@ -13,6 +13,7 @@ import { Recorder } from './recorder';
 import type { Absence, NumericRow, TermId } from './row';
 import { numericRows } from './sheet';
 import { planBatch } from './size';
+import { weighingProblems } from './weighings';
 
 /** What stands in a cell of the sheet. */
 export interface RowResult {
@@ -101,10 +102,8 @@ function numericResult(id: NumericRowId, planned: Evaluation, actual: Evaluation
   if (!Number.isFinite(value) && !isTypedWrong) problems.push(rootProblem(id, x));
   const standing = x.problems.get(id) ?? actual.problems.get(id);
   if (standing && has) problems.push(standing);
-  if (typeof measured === 'number' && counts && isMeasuredRow(id) && isImpossible(id, measured, planned, actual)) {
-    const expected = planned.of(id);
-    if (Number.isFinite(expected)) problems.push({ code: 'measuredImpossible', at: id, planned: expected });
-  }
+  if (typeof measured === 'number' && counts && isMeasuredRow(id))
+    problems.push(...weighingProblems(id, measured, planned, actual));
   const disagreement = typed === null || !has ? null : disagree(id, typed, value, planned, x);
   if (disagreement) problems.push(disagreement);
   const brim = actual.problems.get('headspaceVolume');

@@ -24,6 +24,8 @@ const corrects: Readonly<Partial<Record<MeasuredRowId, readonly CoefficientId[]>
 export function findMeasured(row: MeasuredRowId, { recipe, choices, evaluation }: Formulation): Found | null {
   if (recipe.measured[row] === undefined) return null;
   const solved = evaluation.standing.coefficients;
+  // A pulp that was hardly pressed says nothing of the next.
+  if (solved.has('passing')) return null;
   // Moisture that a weighed pulp has given is that row's to keep.
   const own = (corrects[row] ?? []).filter((id) => row === 'pulpMass' || id !== 'pulpMoisture' || !isWeighed(recipe));
   for (const id of own) {

@@ -1,4 +1,3 @@
-import { kitchen } from '../reference/kitchen';
 import { correctCoefficients } from './correct';
 import { Evaluation, type Standing } from './evaluate';
 import { readGiven } from './givens';
@@ -87,27 +86,4 @@ export function evaluateMeasured(recipe: Recipe, plan: Plan, planned: Evaluation
     ),
   );
   return new Evaluation(recipe, { ...plan, ways, accepted }, standing);
-}
-
-/** Whether what was measured can't have come of what went in, beyond what kitchen measures can tell. */
-export function isImpossible(id: MeasuredRowId, measured: number, planned: Evaluation, actual: Evaluation): boolean {
-  switch (id) {
-    case 'soakedMass':
-      return !actual.standing.coefficients.has('uptake');
-    // No moisture of the pulp explains it: heavier than what went in, or lighter than what stays in the bag when dry.
-    case 'pulpMass':
-      return !actual.standing.coefficients.has('pulpMoisture');
-    case 'milkVolume':
-      return exceeds(measured, planned.of('slurryVolume'));
-    case 'drinkVolume':
-      return exceeds(measured, actual.of('totalFill'));
-    case 'sugarLeft':
-      return exceeds(measured, actual.of('drinkSugar'));
-    default:
-      return false;
-  }
-}
-
-function exceeds(measured: number, limit: number): boolean {
-  return measured > limit * (1 + kitchen.agreement.value);
 }

@@ -55,7 +55,17 @@ type ProblemBody =
   | { readonly code: 'sugarEstimated'; readonly low: number; readonly high: number; readonly byLabel: boolean }
   | { readonly code: 'nativeCounted'; readonly native: number; readonly lowered: number }
   | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
-  | { readonly code: 'measuredImpossible'; readonly planned: number }
+  /** The bound that it breaks, where what went in sets one. */
+  | {
+      readonly code: 'measuredImpossible';
+      readonly planned: number;
+      readonly least: number | null;
+      readonly most: number | null;
+    }
+  /** `meant`: the same number in another unit, in g or mL. */
+  | { readonly code: 'unitMeant'; readonly planned: number; readonly unit: 'g' | 'mL'; readonly meant: number }
+  | { readonly code: 'moreOutThanIn'; readonly into: number; readonly out: number }
+  | { readonly code: 'hardlyPressed'; readonly planned: number }
   | {
       readonly code: 'outsideModels';
       readonly celsius: number;
@@ -121,6 +131,9 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   nativeCounted: 'note',
   measuredOff: 'note',
   measuredImpossible: 'caution',
+  unitMeant: 'caution',
+  moreOutThanIn: 'caution',
+  hardlyPressed: 'caution',
   outsideModels: 'refusal',
   nothingToRipen: 'refusal',
   slowerThanLine: 'caution',

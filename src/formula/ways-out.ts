@@ -47,7 +47,12 @@ function proposals(problem: Problem, formulation: Formulation): readonly WayOut[
     case 'headspaceTooDeep':
       return letGo([problem.at, 'brimful'], formulation);
     case 'measuredImpossible':
+    case 'hardlyPressed':
       return forgetMeasured([problem.at], formulation);
+    case 'moreOutThanIn':
+      return forgetMeasured(['milkVolume', 'pulpMass'], formulation);
+    case 'unitMeant':
+      return [...asMeant(problem), ...forgetMeasured([problem.at], formulation)];
     case 'conflict': {
       const asksRoom = problem.at === 'headspaceDepth' || problem.at === 'headspaceVolume';
       const first = asksRoom ? [moreJars(formulation), nextJarUp(formulation)].filter((way) => way !== null) : [];
@@ -120,6 +125,14 @@ const takesRoom: readonly NumericRowId[] = [
   'drinkVolume',
   'fillVolume',
 ];
+
+/** The same number in the unit that was meant. */
+function asMeant({ at, unit, meant }: Extract<Problem, { readonly code: 'unitMeant' }>): readonly WayOut[] {
+  if (!isMeasuredRow(at)) return [];
+  const text = `${writeTrimmed(meant, 1, false)} ${unit}`;
+  const kind = unit === 'g' ? 'mass' : 'volume';
+  return [{ label: `Make it ${text}`, changes: [{ do: 'measure', row: at, text, kind, amount: meant }] }];
+}
 
 /** Forgetting what was measured in each of these rows. */
 function forgetMeasured(rows: readonly RowId[], { recipe }: Formulation): readonly WayOut[] {

@@ -110,7 +110,17 @@ const sentences: Sentences = {
   nativeCounted: ({ native, lowered }, write) =>
     `Lowered by ${write(lowered)}, since the milk brings ${write(native)} of its own.`,
   measuredOff: ({ planned }, write) => `${write(planned)} was planned; the sheet goes on with what is really there.`,
-  measuredImpossible: () => 'That can’t be, from what went in. Read the scale or jug again.',
+  measuredImpossible: ({ least, most }, write) => {
+    const end = most === null ? least : most;
+    const bound = end === null ? '' : `: it is ${write(end)} at ${most === null ? 'least' : 'most'}`;
+    return `That can’t be, from what went in${bound}. Read the scale or jug again.`;
+  },
+  unitMeant: ({ planned, meant, unit }, write) =>
+    `That is far from the ${write(planned)} expected. Did you mean ${write(meant, unit === 'g' ? 'mass' : 'volume')}?`,
+  moreOutThanIn: ({ into, out }, write) =>
+    `Milk and pulp together would weigh ${write(out, 'mass')}, but source and water were only ${write(into, 'mass')}. Read the scale or jug again.`,
+  hardlyPressed: () =>
+    'So heavy a pulp still holds milk: it is as wet as what went into the bag. Press it again, and weigh it again.',
   notAcid: ({ measured }, write) =>
     `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
   outsideModels: ({ at, celsius, coolest, warmest }, write) => {

@@ -93,6 +93,9 @@ const anyWayChange: fc.Arbitrary<Change> = fc.oneof(
     }),
   ),
   anyMeasuredRow.map((row): Change => ({ do: 'unmeasure', row })),
+  fc
+    .tuple(anyMeasuredRow, anyText)
+    .map(([row, text]): Change => ({ do: 'measure', row, text, kind: 'mass', amount: null })),
   fc.constantFrom(...jarIds).map((vessel): Change => ({ do: 'vessel', vessel })),
   anyStock.map((stock): Change => ({ do: 'forget', stock })),
 );

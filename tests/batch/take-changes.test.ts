@@ -38,9 +38,13 @@ describe('takeChanges', () => {
     expect(first(taken).given).toEqual([{ row: 'sourceMass', text: '90 g', amount: 90, kind: 'mass' }]);
   });
 
-  test('forgets what was measured, and what is on hand', () => {
+  test('measures, forgets what was measured, and what is on hand', () => {
     const measured = edits.measureCell(start, 'b1', 'milkVolume', '700 mL');
     expect(takeChanges(measured, 'b1', [{ do: 'unmeasure', row: 'milkVolume' }])).toEqual(start);
+    const read = takeChanges(start, 'b1', [
+      { do: 'measure', row: 'milkVolume', text: '700 mL', kind: 'volume', amount: 700 },
+    ]);
+    expect(read).toEqual(measured);
     const stocked = stockUp(start, 'b1', 'jars', '3');
     expect(first(takeChanges(stocked, 'b1', [{ do: 'forget', stock: 'jars' }])).onHand).toEqual({});
   });

@@ -33,6 +33,9 @@ function imbalance({ of, evaluation }: Formulation): number | null {
   return Number.isFinite(into) && Number.isFinite(of('milkMass')) && into > 0 ? Math.abs(out / into - 1) : null;
 }
 
+/** What is said of a weight that no coefficient explains. */
+const doubts: readonly string[] = ['measuredImpossible', 'unitMeant', 'moreOutThanIn'];
+
 /** A pulp was weighed that no moisture explains: it stands as it was weighed, and the milk as it was planned. */
 function isPulpUnexplained({ evaluation: { standing } }: Formulation): boolean {
   return standing.values.has('pulpMass') && !standing.coefficients.has('pulpMoisture');
@@ -51,7 +54,7 @@ function run(recipes: fc.Arbitrary<Recipe>, numRuns: number) {
       else if (isPulpUnexplained(formulation)) {
         tally.unexplained += 1;
         const { problems } = formulation.rows.pulpMass;
-        expect(problems.map(({ code }) => code)).toContain('measuredImpossible');
+        expect(problems.some(({ code }) => doubts.includes(code))).toBe(true);
       } else {
         tally.balanced += 1;
         tally.worst = Math.max(tally.worst, off);

@@ -26,6 +26,11 @@ describe('what a measurement can be kept as', () => {
     expect(found?.key).toBe('almond.pulpMoisture');
   });
 
+  test('is nothing, of a pulp that was hardly pressed', () => {
+    const slurry = measuring({}).of('slurryMass');
+    expect(findMeasured('pulpMass', measuring({ pulpMass: { kind: 'mass', amount: 0.8 * slurry } }))).toBeNull();
+  });
+
   test('is the loss, of a milk', () => {
     const found = findMeasured('milkVolume', measuring({ milkVolume: { kind: 'volume', amount: 700 } }));
     expect(found?.key).toBe('almond.handlingLoss');

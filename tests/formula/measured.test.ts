@@ -104,10 +104,68 @@ describe('what can’t be', () => {
     ['more milk than there was slurry', 'milkVolume', 1000],
     ['more kefir than there was in the jars', 'drinkVolume', 800],
     ['nuts lighter after soaking than before', 'soakedMass', 100],
+    ['more milk than a bone-dry pulp would leave', 'milkVolume', 900],
+    ['nuts heavier than nuts and soaking water', 'soakedMass', 700],
   ] as const)('is told of: %s', (_, row, amount) => {
     const formulation = measuring({ [row]: amount });
     expect(numberIn(formulation, row)).toBe(amount);
     expect(problemAt(formulation, row, 'measuredImpossible')).toMatchObject({ planned: numberIn(planned, row) });
+  });
+
+  test('says what it could be at most or at least', () => {
+    const said = (row: MeasuredRowId, amount: number) => {
+      const problem = problemAt(measuring({ [row]: amount }), row, 'measuredImpossible');
+      return problem.code === 'measuredImpossible' ? problem : expect.fail(problem.code);
+    };
+    const into = planned.of('slurryMass');
+    expect(said('pulpMass', 1100)).toMatchObject({ least: null, most: expect.closeTo(into, 6) });
+    expect(said('soakedMass', 100).least).toBeLessThanOrEqual(numberIn(planned, 'sourceMass'));
+    const { most } = said('milkVolume', 1000);
+    // Less than all that went in, by the dry solids that stay in the bag.
+    expect(most).toBeLessThan(planned.of('slurryVolume'));
+    expect(most).toBeGreaterThan(numberIn(planned, 'milkVolume'));
+  });
+
+  test('is milk and pulp that weigh more than went in, at both', () => {
+    const into = planned.of('slurryMass');
+    const milkVolume = numberIn(planned, 'milkVolume');
+    const tooMuch = measuring({ milkVolume, pulpMass: into - milkVolume + 20 });
+    for (const row of ['milkVolume', 'pulpMass'] as const) {
+      expect(problemAt(tooMuch, row, 'moreOutThanIn')).toMatchObject({ into: expect.closeTo(into, 6) });
+      expect(numberIn(tooMuch, row)).toBe(row === 'milkVolume' ? milkVolume : into - milkVolume + 20);
+    }
+    const weighed = measuring({ milkVolume, pulpMass: numberIn(planned, 'pulpMass') });
+    for (const row of ['milkVolume', 'pulpMass'] as const) expect(codesAt(weighed, row)).toEqual([]);
+  });
+
+  test('counts the soaked weight that was measured as what went in', () => {
+    const soakedMass = numberIn(planned, 'soakedMass');
+    const milkVolume = numberIn(planned, 'milkVolume');
+    const pulpMass = planned.of('slurryMass') - milkVolume;
+    expect(codesAt(measuring({ soakedMass: soakedMass - 30, milkVolume, pulpMass }), 'milkVolume')).toEqual([
+      'moreOutThanIn',
+    ]);
+  });
+
+  test.each([
+    ['0.7 of a litre read as mL', 'milkVolume', 0.7, 'volume', 700, 'mL'],
+    ['0.25 kg read as g', 'soakedMass', 0.25, 'mass', 250, 'g'],
+    ['240 g read as ounces', 'soakedMass', 240 * 28.349523125, 'mass', 240, 'g'],
+    ['3 cups read as mL', 'milkVolume', 3, 'volume', 709.8, 'mL'],
+    ['700 g of milk read as 0.7 g', 'milkVolume', 0.7, 'mass', 700, 'g'],
+    ['200 000 g of pulp, kilograms for grams', 'pulpMass', 200_000, 'mass', 200, 'g'],
+  ] as const)('is asked about: %s', (_, row, amount, kind, meant, unit) => {
+    const formulation = formulate(recipeOf({ measured: { [row]: { kind, amount } } }));
+    expect(codesAt(formulation, row)).toEqual(['unitMeant']);
+    expect(problemAt(formulation, row, 'unitMeant')).toMatchObject({ meant, unit });
+    expect(formulation.rows[row].status).toBe('measured');
+  });
+
+  test('is not asked about where a batch came to half or twice', () => {
+    for (const share of [0.5, 0.7, 1.1]) {
+      const milkVolume = share * numberIn(planned, 'milkVolume');
+      expect(codesAt(measuring({ milkVolume }), 'milkVolume')).toEqual([]);
+    }
   });
 
   test('is read no further: another unit, or nothing legible', () => {
@@ -129,6 +187,16 @@ describe('what can’t be', () => {
     const sunflower = measuring({ soakedMass: 310 }, { source: 'sunflower', given: [typed('sourceMass', 200)] });
     expect(sunflower.rows.soakedMass).toMatchObject({ status: 'measured', value: 310 });
     expect(sunflower.evaluation.c('uptake')).toBeCloseTo(0.55, 9);
+  });
+
+  test('is no pulp that was hardly pressed: it holds milk, and mass is conserved', () => {
+    const slurry = planned.of('slurryMass');
+    const pulpMass = 0.7 * slurry;
+    const formulation = measuring({ pulpMass });
+    expect(codesAt(formulation, 'pulpMass')).toEqual(['hardlyPressed']);
+    const milk = numberIn(formulation, 'milkVolume') * formulation.of('milkDensity');
+    expect(milk + formulation.of('lost') + pulpMass).toBeCloseTo(slurry, 4);
+    expect(numberIn(formulation, 'milkSolids')).toBeCloseTo(100 * (1 - formulation.evaluation.c('pulpMoisture')), 4);
   });
 
   test('leaves a plan that can’t be worked out with its own problem to mend', () => {

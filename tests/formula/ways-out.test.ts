@@ -78,6 +78,8 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
       degrees[1] ?? '',
     );
   }
+  const meant = said(/^Make it ([\d.]+ (?:g|mL))$/);
+  if (meant && isMeasuredRow(problem.at)) return edits.measureCell(before, 'b1', problem.at, meant[1] ?? '');
   const ratio = said(/^Make it ([\d.]+ g\/g)$/);
   if (ratio) return edits.typeCell(before, 'b1', 'waterRatio', ratio[1] ?? '');
   const lost = said(/^Forget the (\w+) on hand$/);
@@ -327,6 +329,25 @@ describe('the ways out', () => {
       'pulpMass',
       'measuredImpossible',
       ['Forget what was measured for “Wet pulp left in the bag”'],
+    ],
+    [
+      'of kilograms read as grams',
+      recipeOf({ measured: { milkVolume: { kind: 'volume', amount: 0.7 } } }),
+      'milkVolume',
+      'unitMeant',
+      ['Make it 700 mL', 'Forget what was measured for “Milk after straining”'],
+    ],
+    [
+      'of more out than in',
+      recipeOf({
+        measured: { milkVolume: { kind: 'volume', amount: 750 }, pulpMass: { kind: 'mass', amount: 400 } },
+      }),
+      'pulpMass',
+      'moreOutThanIn',
+      [
+        'Forget what was measured for “Milk after straining”',
+        'Forget what was measured for “Wet pulp left in the bag”',
+      ],
     ],
     [
       'of a measurement that can’t be read',
