@@ -9,7 +9,7 @@ import { report, timeInTurn } from './in-turn';
 import { sharedRows, writeInFormulas } from './sheet-in-formulas';
 
 // One edit of a headspace in one batch among many, then every row of that batch read. HyperFormula 3.5.0 computes the
-// same rows by the same steps (`tests/published/formula-engine.test.ts` holds it to our numbers), but is handed a plain
+// same rows by the same steps (`tests/formula/formula-engine.test.ts` holds it to our numbers), but is handed a plain
 // number; ours reads the text as typed, keeps it for undo, and looks for everything there is to say about each cell.
 
 // Where a row is absent (no soak), ours has no number and theirs one that means nothing.

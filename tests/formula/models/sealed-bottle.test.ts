@@ -1,3 +1,4 @@
+// What carbonation charts and tables of solubility print is in tests/published/references/gas.ts; this is arithmetic.
 // A sealed bottle worked by hand with the simple form of Henry's law (Sander 2023: 3.4 × 10⁻⁴ mol m⁻³ Pa⁻¹ at 25 °C,
 // slope 2300 K): 950 mL of liquid and 50 mL of gas space, 5 g/L of hexose, 25 °C.
 //   n = 2 × 5 × 0.950 ÷ 180.156 = 0.0527321 mol
@@ -12,7 +13,7 @@ import {
   saturationAt,
   shareGas,
   sugarFromGas,
-} from '../../src/formula/models/fizz';
+} from '../../../src/formula/models/fizz';
 
 function bottle(emptyShare: number) {
   return { water: 1, room: emptyShare / (1 - emptyShare) };

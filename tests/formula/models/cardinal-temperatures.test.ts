@@ -1,33 +1,8 @@
-// The cardinal temperature model with inflection. Its equation and the example below: manual page of an R package for
-// seaweed growth, with printed output. First printed by Rosso, Lobry and Flandrois, J. Theor. Biol. 162 (1993) 447–463,
-// which was not found. Cardinal temperatures of the organisms: abstracts named in src/reference/works.ts. The table of
-// growth and of times was worked apart from the program, in double precision.
+// The cardinal temperature model with inflection. Its printed example is in tests/published/references/growth.ts; the
+// table of growth and of times here was worked apart from the program, in double precision, by the same formula.
 import { describe, expect, it, test } from 'vitest';
-import { growthAt, timesAsLong } from '../../src/formula/models/ripening';
-import { cardinalTemperatures } from '../../src/reference/fermenting';
-import { fromMemory } from '../../src/reference/origins';
-
-function degrees(value: number) {
-  return { value, unit: '°C', origin: fromMemory() };
-}
-
-const example = { name: 'Example', minimum: degrees(5), optimum: degrees(20), maximum: degrees(30) };
-
-describe('the printed example, least 5, best 20, greatest 30 °C', () => {
-  it.each([
-    [6, 0.02],
-    [7, 0.07215686],
-    [10, 0.3333333],
-    [15, 0.8],
-    [19, 0.9912644],
-    [20, 1],
-    [22, 0.9633333],
-    [25, 0.7619048],
-    [29, 0.1969231],
-  ])('at %s °C: %s', (celsius, growth) => {
-    expect(growthAt(celsius, example)).toBeCloseTo(growth, 7);
-  });
-});
+import { growthAt, timesAsLong } from '../../../src/formula/models/ripening';
+import { cardinalTemperatures } from '../../../src/reference/fermenting';
 
 describe.each(Object.values(cardinalTemperatures))('$name', (organism) => {
   const { minimum, optimum, maximum } = organism;
