@@ -71,7 +71,7 @@ export function App({ store }: Props) {
         {later !== null && <later.Kept store={later.withEdits(store)} />}
         {later !== null && <later.LinkOffers store={later.withEdits(store)} state={state} />}
       </main>
-      {later !== null && <later.Foot />}
+      {later !== null && <later.Foot store={store} />}
     </div>
   );
 }

@@ -1,5 +1,8 @@
-/** How far the numbers can be trusted, and what the page is not. */
-export function Foot() {
+import type { SheetStore } from '../../batch/sheet-store';
+import { NumbersPart } from '../numbers/NumbersPart';
+
+/** How far the numbers can be trusted and where they are from, and what the page is not. */
+export function Foot({ store }: { readonly store: SheetStore }) {
   return (
     <footer class="foot">
       <p>
@@ -8,6 +11,7 @@ export function Foot() {
         solutions, under 1 mL in 200. Nothing here is medical or legal advice: local food law and licensed practice come
         first.
       </p>
+      <NumbersPart decimalComma={store.settings.value.decimalComma} />
       <p>
         <a href="licences.txt">Licences of this page and of what it is built with</a>
       </p>
