@@ -2,25 +2,9 @@ import { render } from 'preact';
 import { demo } from './batch/demo';
 import type { SheetDocument } from './batch/document';
 import type { KeptSheet } from './batch/keeping';
-import { createSheetStore, type SheetStore } from './batch/sheet-store';
 import { isFirstVisit } from './batch/storage';
+import { createStore, type Store } from './batch/store';
 import { App } from './ui/page/App';
-import './ui/page/style.css';
-import './ui/sheet/sheet.css';
-import './ui/jar/jar.css';
-import './ui/sheet/batches.css';
-import './ui/working/working.css';
-import './ui/page/below.css';
-import './ui/paper/files.css';
-import './ui/page/phone.css';
-import './ui/page/kept.css';
-import './ui/paper/print.css';
-import './ui/paper/labels.css';
-import './ui/log/log.css';
-import './ui/plan/timeline.css';
-import './ui/time/time.css';
-import './ui/fizz/fizz.css';
-import './ui/page/parts.css';
 
 function openStorage(): Storage | null {
   try {
@@ -52,10 +36,10 @@ async function openKept(onFailed: () => void): Promise<KeptSheet> {
   }
 }
 
-function draw(opened: SheetDocument): SheetStore {
-  const store = createSheetStore(opened);
+function draw(opened: SheetDocument): Store {
+  const store = createStore(opened);
   root?.replaceChildren();
-  if (root) render(<App store={store} />, root);
+  if (root) render(<App store={store} storage={storage} />, root);
   // What was typed and not committed would go with the page, sooner than it can be kept, so the browser asks first.
   addEventListener('beforeunload', (event) => {
     const before = store.document.peek();

@@ -1,9 +1,9 @@
 import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 
-/** What the scripts may weigh at most, in bytes. */
-export const limit = 60_000;
-const aim = 45_000;
+/** What the scripts that show the sheet and take its first edit may weigh at most, in bytes. */
+export const limit = 78_000;
+const aim = 70_000;
 
 /**
  * Gives the gzip size, in bytes, of every script that a page loads before anyone touches it: those it names and, through

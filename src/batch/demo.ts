@@ -25,3 +25,8 @@ export const demo: SheetDocument = {
   settings: { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false, quiet: usualNight },
   log: [],
 };
+
+/** Whether this is still the example as a first visit opens with it, which nobody has made his own. */
+export function isExample({ batches }: SheetDocument): boolean {
+  return batches === demo.batches;
+}

@@ -5,7 +5,8 @@ interface Props {
   readonly drawing: Drawing | null;
   /** The same in words, for those who can't see it. */
   readonly words: string;
-  readonly headspace: string;
+  /** How deep the room over it is, in words; null where the drawing is small and stands without its measure. */
+  readonly headspace: string | null;
 }
 
 const glass = 0.28;
@@ -24,7 +25,7 @@ export function JarDrawing({ drawing, words, headspace }: Props) {
   }
   const { depth, widest, surface } = drawing;
   const middle = widest / 2 + glass;
-  const width = widest + glass * 2 + rightRoom;
+  const width = widest + glass * 2 + (headspace === null ? 0 : rightRoom);
   const inside = outlinePath(drawing, middle, 0);
   return (
     <svg
@@ -48,7 +49,7 @@ export function JarDrawing({ drawing, words, headspace }: Props) {
       </g>
       <path class="glass" d={outlinePath(drawing, middle, glass / 2)} />
       <path class="rim" d={`M ${middle - neck(drawing) / 2 - glass} 0 H ${middle + neck(drawing) / 2 + glass}`} />
-      <Measure from={0} to={surface} x={middle + widest / 2 + 0.9} text={headspace} />
+      {headspace !== null && <Measure from={0} to={surface} x={middle + widest / 2 + 0.9} text={headspace} />}
     </svg>
   );
 }

@@ -4,20 +4,23 @@ import { type Kitchen, writeRow } from '../../formula/write-row';
 import { describeJar } from './describe-jar';
 import { JarDrawing } from './JarDrawing';
 import { leading } from './leading';
+import './jar.css';
 
 interface Props {
   readonly formulation: Formulation;
   readonly kitchen: Kitchen;
+  /** Whether the depth of the headspace stands beside it. */
+  readonly measured?: boolean;
 }
 
 /** The jar of a batch as it is filled. */
-export function JarOf({ formulation, kitchen }: Props) {
+export function JarOf({ formulation, kitchen, measured = false }: Props) {
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
   return (
     <JarDrawing
       drawing={drawJar(formulation)}
       words={describeJar(formulation, kitchen)}
-      headspace={depth === null ? '' : leading(depth, kitchen.leads).first}
+      headspace={measured && depth !== null ? leading(depth, kitchen.leads).first : null}
     />
   );
 }

@@ -1,77 +1,92 @@
 import { useEffect, useMemo } from 'preact/hooks';
-import type { SheetStore } from '../../batch/sheet-store';
+import type { Store } from '../../batch/store';
+import { offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
 import { createSheetState } from '../sheet/sheet-state';
-import { afterPaint, afterPaintFailed, loadAfterPaint } from './after-paint';
-import { BelowLater, WorkingLater } from './Later';
+import { lazyPiece } from './lazy-piece';
 import { Masthead } from './Masthead';
 import { MayEdit } from './MayEdit';
-import { PageParts, placeOf } from './PageParts';
+import { More } from './More';
+import { PartNames } from './PartNames';
+import { PartPane } from './PartPane';
+import { PhoneBar } from './PhoneBar';
+import { createPageState } from './page-state';
 import { media, useMedia } from './use-media';
+import './look.css';
+import './controls.css';
+import './page.css';
+import './narrow.css';
 
 interface Props {
-  readonly store: SheetStore;
+  readonly store: Store;
+  readonly storage: Storage | null;
 }
 
-const partMissing =
-  'A part of the page could not be loaded: steps and workings are missing. It is tried again every few seconds.';
-const editsKept = 'What you typed and chose is kept and will be worked out then: leave this page open until it is.';
+const Working = lazyPiece(() => import('../working/Working'));
+const ThumbEditor = lazyPiece(() => import('../sheet/ThumbEditor'));
+const KeptActions = lazyPiece(() => import('./KeptActions'));
+const PrintCards = lazyPiece(() => import('../paper/PrintCards'));
+const LinkOffers = lazyPiece(() => import('../paper/LinkOffers'));
 
-/** The whole page: the sheet, the working beside or under its row, then steps and cautions of each batch. */
-export function App({ store }: Props) {
+/** The whole page: the sheet, one part beside it or in its place, and the working over that part when it is asked for. */
+export function App({ store, storage }: Props) {
+  const page = useMemo(() => createPageState(storage), []);
   const state = useMemo(
-    () => createSheetState({ line: 'sourceMass', batch: store.document.peek().batches[0]?.id ?? '' }),
+    () => createSheetState({ at: 'vessel', batch: store.document.peek().batches[0]?.id ?? '' }),
     [],
   );
-  useEffect(() => {
-    loadAfterPaint(store);
-    const press = (event: KeyboardEvent) => {
-      const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
-      if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
-      event.preventDefault();
-      if (event.shiftKey) store.edit((edits) => edits.redo(), {}, 'redo');
-      else store.edit((edits) => edits.undo(), {}, 'undo');
-    };
-    // Leaving now would lose what waits, so the browser asks first.
-    const leave = (event: Event) => store.waits.peek() && event.preventDefault();
-    document.addEventListener('keydown', press);
-    addEventListener('beforeunload', leave);
-    return () => {
-      document.removeEventListener('keydown', press);
-      removeEventListener('beforeunload', leave);
-    };
-  }, []);
+  useEffect(() => followUndoKeys(store), []);
   const wide = useMedia(media.wide);
-  const later = afterPaint.value;
-  const missing = store.waits.value ? `${partMissing} ${editsKept}` : partMissing;
-  const message = afterPaintFailed.value ? missing : store.message.value;
+  const thumb = useMedia(media.thumb);
+  const shown = wide ? 'both' : page.shown.value;
+  const message = store.message.value;
+  const working = state.working.value;
   return (
-    <div class="page">
+    <div class="page" data-shown={shown}>
       <MayEdit store={store}>
-        <Masthead store={store} />
+        <Masthead store={store} state={state} page={page} />
       </MayEdit>
       {message !== null && (
-        <p class="message" role="status">
-          {message}
-        </p>
+        <div class="message" role="status">
+          <p>{message}</p>
+          <KeptActions store={store} />
+        </div>
       )}
-      {later !== null && <later.KeptActions store={later.withEdits(store)} />}
-      <main>
-        <MayEdit store={store}>
-          <PageParts />
-          <div class="tools-room">
-            {later !== null && <later.SheetTools store={later.withEdits(store)} state={state} />}
+      <p class="notice" role="status">
+        {state.notice.value}
+      </p>
+      {offeredLink.value !== null && <LinkOffers store={store} state={state} />}
+      <main class="bench">
+        {(shown === 'both' || shown === 'batch') && (
+          <MayEdit store={store}>
+            <Sheet store={store} state={state} />
+          </MayEdit>
+        )}
+        {(shown === 'both' || shown === 'part') && (
+          <div class="beside">
+            {wide && <PartNames page={page} />}
+            <PartPane store={store} state={state} page={page} />
+            {wide && working !== null && <Working store={store} state={state} />}
           </div>
-          <div class="bench" id={placeOf('sheet')} tabIndex={-1}>
-            <Sheet store={store} state={state} workingInline={!wide} />
-            {wide && <WorkingLater store={store} state={state} />}
-          </div>
-        </MayEdit>
-        <BelowLater store={store} state={state} />
-        {later !== null && <later.Kept store={later.withEdits(store)} />}
-        {later !== null && <later.LinkOffers store={later.withEdits(store)} state={state} />}
+        )}
+        {shown === 'more' && <More store={store} state={state} page={page} />}
+        {!wide && working !== null && <Working store={store} state={state} />}
       </main>
-      {later !== null && <later.Foot store={store} />}
+      {thumb && state.editing.value !== null && <ThumbEditor store={store} state={state} />}
+      {!wide && <PhoneBar page={page} />}
+      <PrintCards store={store} state={state} />
     </div>
   );
+}
+
+function followUndoKeys(store: Store): () => void {
+  const press = (event: KeyboardEvent) => {
+    const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    event.preventDefault();
+    if (event.shiftKey) store.redo();
+    else store.undo();
+  };
+  document.addEventListener('keydown', press);
+  return () => document.removeEventListener('keydown', press);
 }

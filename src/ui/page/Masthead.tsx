@@ -1,59 +1,88 @@
-import type { SheetStore } from '../../batch/sheet-store';
-import { SettingsLater } from './Later';
+import type { Store } from '../../batch/store';
+import type { SheetState } from '../sheet/sheet-state';
+import type { PageState } from './page-state';
+import { Starts } from './Starts';
 
 interface Props {
-  readonly store: SheetStore;
+  readonly store: Store;
+  readonly state: SheetState;
+  readonly page: PageState;
 }
 
-/** The name of the page, which unit leads, undo and redo that name their step, and the kitchen's settings. */
-export function Masthead({ store }: Props) {
-  const { leads } = store.settings.value;
+/** The name of the page, the ways to begin, which units lead, and undo with how the sheet is kept beside it. */
+export function Masthead({ store, state, page }: Props) {
   return (
     <header class="masthead">
-      <div>
-        <h1>Jarwright</h1>
-        <p>Plant-milk kefir, worked out for your jar</p>
+      <h1>Jarwright</h1>
+      <div class="starts">
+        <Starts store={store} state={state} page={page} />
       </div>
       <div class="tools">
-        <fieldset class="leads">
-          <legend class="unseen">Which units lead</legend>
-          <Lead store={store} value="metric" label="Metric first" leads={leads} />
-          <Lead store={store} value="us" label="US first" leads={leads} />
-        </fieldset>
-        <Step name="Undo" step={store.undoName.value} act={() => store.edit((edits) => edits.undo(), {}, 'undo')} />
-        <Step name="Redo" step={store.redoName.value} act={() => store.edit((edits) => edits.redo(), {}, 'redo')} />
-        <SettingsLater store={store} />
+        <Leads store={store} />
+        <Saved store={store} />
+        <Step name="Undo" step={store.undoName.value} store={store} act={store.undo} />
+        <Redo store={store} />
       </div>
     </header>
   );
 }
 
-function Lead({ store, value, label, leads }: Props & { value: 'metric' | 'us'; label: string; leads: string }) {
+/** Which unit leads, metric or US. */
+export function Leads({ store }: Pick<Props, 'store'>) {
+  const { leads } = store.settings.value;
   return (
-    <label>
-      <input
-        type="radio"
-        name="leads"
-        checked={(store.waiting.value.leads ?? leads) === value}
-        onChange={() => store.edit((edits) => edits.changeSettings({ leads: value }), { leads: value }, 'setting')}
-      />
-      {label}
-    </label>
+    <fieldset class="leads">
+      <legend class="unseen">Which units lead</legend>
+      {(['metric', 'us'] as const).map((value) => (
+        <label key={value}>
+          <input
+            type="radio"
+            name="leads"
+            checked={leads === value}
+            onChange={() => store.changeSettings({ leads: value })}
+          />
+          {value === 'us' ? 'US' : 'Metric'}
+        </label>
+      ))}
+    </fieldset>
   );
 }
 
-function Step({ name, step, act }: { name: string; step: string | null; act: () => void }) {
+export function Redo({ store }: Pick<Props, 'store'>) {
+  return <Step name="Redo" step={store.redoName.value} store={store} act={store.redo} />;
+}
+
+interface StepProps extends Pick<Props, 'store'> {
+  readonly name: string;
+  readonly step: string | null;
+  readonly act: () => void;
+}
+
+function Step({ name, step, act, store }: StepProps) {
   return (
     <button
       type="button"
       class="button step"
-      aria-disabled={step === null}
+      aria-disabled={step === null || store.readOnly.value}
+      title={step ?? `nothing to ${name.toLowerCase()}`}
+      aria-label={`${name}: ${step ?? 'nothing'}`}
       onClick={() => {
         if (step !== null) act();
       }}
     >
       {name}
-      <small>{step ?? 'nothing to undo'.replace('undo', name.toLowerCase())}</small>
     </button>
+  );
+}
+
+const howWords = { saved: 'Saved', saving: 'Saving…', unsaved: 'Not saved' } as const;
+
+/** How the sheet is kept, small. */
+function Saved({ store }: Pick<Props, 'store'>) {
+  const how = store.keeping.value?.how.value;
+  return (
+    <small class="saved" role="status" data-kept={how}>
+      {how === undefined ? '' : howWords[how]}
+    </small>
   );
 }

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import type { SheetStore } from '../../batch/sheet-store';
+import type { Store } from '../../batch/store';
 
 interface Props {
-  readonly store: Pick<SheetStore, 'readOnly'>;
+  readonly store: Pick<Store, 'readOnly'>;
   readonly children: ComponentChildren;
 }
 

@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** Widths at which the page changes its ways; the same lines as in `style.css`. */
+/** Widths at which the page changes its ways; the same lines as in the style sheets. */
 export const media = {
-  /** The working stands beside the sheet. */
-  wide: '(min-width: 66.01rem)',
-  /** One batch at a time, its head over both columns. */
+  /** A part stands beside the sheet. */
+  wide: '(min-width: 60.01rem)',
+  /** One batch at a time, its label above the *how*. */
   phone: '(max-width: 40rem)',
+  /** Typed with a thumb: the open cell is at the foot of the window, with its units. */
+  thumb: '(max-width: 40rem), (pointer: coarse)',
 } as const;
 
 /** Whether a media query holds, followed as it changes; where there are no media queries, as on a wide screen. */

@@ -10,7 +10,7 @@ interface Props {
 }
 
 /** The batch that the page was opened with, or whose link was pasted, offered before it is added. */
-export function LinkOffers({ store, state }: Props) {
+export default function LinkOffers({ store, state }: Props) {
   useEffect(() => {
     const look = () => {
       offeredLink.value = linkHere() ?? offeredLink.peek();

@@ -20,13 +20,15 @@ import { RecipePlan } from './RecipePlan';
 interface Props {
   readonly store: Store;
   readonly state: SheetState;
+  /** Called once a batch is made of it. */
+  readonly onMade: () => void;
 }
 
 // Browsers take many seconds to put thousands of lines into a text box by themselves; set at once, they take none.
 const longPaste = 20_000;
 
 /** A pasted recipe: read line by line, open to correction, and shown as a batch before one is made of it. */
-export function RecipePaste({ store, state }: Props) {
+export function RecipePaste({ store, state, onMade }: Props) {
   const [text, setText] = useState('');
   const [read, setRead] = useState<RecipeText | null>(null);
   const [readings, setReadings] = useState(0);
@@ -55,9 +57,8 @@ export function RecipePaste({ store, state }: Props) {
     const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
     store.takeEdit(next, `Make a batch of ${planned.name}`);
     if (added === undefined) return;
-    // To the new batch, a long way up, or the page would look as if nothing had happened.
-    state.goTo({ line: 'source', batch: added.id });
-    state.notice.value = `“${planned.name}” is added, from a recipe.`;
+    onMade();
+    state.landOn(added.id, `“${planned.name}” is added, from a recipe.`);
   };
   return (
     <section class="panel" aria-label="Paste a recipe">

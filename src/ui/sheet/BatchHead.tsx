@@ -1,34 +1,66 @@
+import { isExample } from '../../batch/demo';
 import type { Batch } from '../../batch/document';
-import type { SheetStore } from '../../batch/sheet-store';
+import type { Store } from '../../batch/store';
+import type { Formulation } from '../../formula/formulate';
 import { labelOf } from '../../formula/labels';
-import { afterPaint } from '../page/after-paint';
-import { InShort } from './InShort';
+import { rowOrder } from '../../formula/order';
+import { severities } from '../../formula/problem';
+import { JarOf } from '../jar/JarOf';
+import { BatchTools } from './BatchTools';
 import type { SheetState } from './sheet-state';
+import { isTrouble } from './telling';
 
 interface Props {
-  readonly batch: Batch;
-  readonly store: SheetStore;
+  readonly id: string;
+  readonly store: Store;
   readonly state: SheetState;
 }
 
-/** The head of a batch's card: its name, what it is sized from, its jar to scale, and the batch in short. */
-export function BatchHead({ batch, store, state }: Props) {
-  const kitchen = store.settings.value;
+/** The head of a batch: its name, its jar to scale, what it is sized from, and what is to be mended first. */
+export function BatchHead({ id, store, state }: Props) {
+  const batch = store.batchOf(id).value;
+  if (batch === undefined) return null;
   const formulation = store.formulationOf(batch);
-  const { sizedFrom } = formulation;
-  const later = afterPaint.value;
   return (
     <>
-      {later === null ? (
-        <h2>{batch.name}</h2>
-      ) : (
-        <later.BatchTools batch={batch} store={later.withEdits(store)} state={state} />
-      )}
-      <p>{sizedFrom === 'jar' ? 'Fills the jar to its headspace' : `Sized from “${labelOf(sizedFrom)}”`}</p>
-      <div class="at-a-glance">
-        <div class="jar-room">{later !== null && <later.JarOf formulation={formulation} kitchen={kitchen} />}</div>
-        <InShort formulation={formulation} kitchen={kitchen} />
+      <JarOf formulation={store.lastGoodOf(batch) ?? formulation} kitchen={store.settings.value} />
+      <div class="head-words">
+        <BatchTools batch={batch} store={store} state={state} />
+        <Slip batch={batch} formulation={formulation} store={store} state={state} />
+        <p>
+          {isExample(store.document.value) && (
+            <span class="example">An example: choose or type, and it is yours. </span>
+          )}
+          {state.comparedWith.value === id ? 'Compared with this' : sizedBy(formulation)}
+        </p>
       </div>
     </>
+  );
+}
+
+function sizedBy({ sizedFrom }: Formulation): string {
+  return sizedFrom === 'jar' ? 'Fills the jar' : `Sized from ${labelOf(sizedFrom).toLowerCase()}`;
+}
+
+interface SlipProps extends Omit<Props, 'id'> {
+  readonly batch: Batch;
+  readonly formulation: Formulation;
+}
+
+/** Said once where cells wait for one that is refused, with the way there. */
+function Slip({ batch, formulation: { rows }, store, state }: SlipProps) {
+  if (!rowOrder.some((row) => rows[row].problems.some(({ code }) => code === 'waits'))) return null;
+  const root = rowOrder.find((row) =>
+    rows[row].problems.some((problem) => isTrouble(problem) && severities[problem.code] === 'refusal'),
+  );
+  if (root === undefined) return null;
+  const before = store.lastGoodOf(batch) === null ? '' : ' Grey figures are from before.';
+  return (
+    <p class="slip">
+      <button type="button" class="quiet" onClick={() => state.goTo({ at: root, batch: batch.id })}>
+        Mend {labelOf(root).toLowerCase()}.
+      </button>
+      {before}
+    </p>
   );
 }

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
+import { media, useMedia } from '../page/use-media';
 import type { SheetState } from './sheet-state';
 
 interface Props {
@@ -13,46 +14,97 @@ interface Props {
 export function BatchTools({ batch, store, state }: Props) {
   const [naming, setNaming] = useState(false);
   const summary = useRef<HTMLElement>(null);
+  const phone = useMedia(media.phone);
   const { batches } = store.document.value;
   const at = batches.indexOf(batch);
   const go = (id: string | null) => {
-    if (id !== null) state.select({ ...state.spot.value, batch: id });
+    if (id !== null) state.landOn(id, `A copy of ${batch.name}.`);
+  };
+  const remove = () => {
+    const next = batches[at + 1] ?? batches[at - 1];
+    store.removeBatch(batch.id);
+    const left = next ?? store.document.peek().batches[0];
+    if (left !== undefined) state.landOn(left.id, `${batch.name} is removed. Undo brings it back.`);
   };
   const leave = (byKey: boolean) => {
     setNaming(false);
     if (byKey) summary.current?.focus();
   };
+  const act = (deed: () => void) => {
+    if (summary.current?.parentElement instanceof HTMLDetailsElement) summary.current.parentElement.open = false;
+    summary.current?.focus();
+    deed();
+  };
+  const step = (next: Batch | undefined) => {
+    if (next !== undefined) state.goTo({ at: 'vessel', batch: next.id });
+  };
   return (
-    <>
-      {naming ? <Rename batch={batch} store={store} onDone={leave} /> : <h2>{batch.name}</h2>}
+    <div class="batch-name">
+      {naming ? (
+        <Rename batch={batch} store={store} onDone={leave} />
+      ) : (
+        <h2 id={`name-of-${batch.id}`}>
+          <button
+            type="button"
+            class="name"
+            title="Rename"
+            disabled={store.readOnly.value}
+            onClick={() => setNaming(true)}
+          >
+            <bdi>{batch.name}</bdi>
+          </button>
+        </h2>
+      )}
+      {phone && batches.length > 1 && (
+        <span class="neighbours">
+          <button
+            type="button"
+            class="quiet"
+            aria-label="Batch before"
+            disabled={at === 0}
+            onClick={() => step(batches[at - 1])}
+          >
+            ‹
+          </button>
+          {at + 1}/{batches.length}
+          <button
+            type="button"
+            class="quiet"
+            aria-label="Next batch"
+            disabled={at === batches.length - 1}
+            onClick={() => step(batches[at + 1])}
+          >
+            ›
+          </button>
+        </span>
+      )}
       <details class="batch-tools">
-        <summary ref={summary} aria-label={`This batch: change ${batch.name} as a whole`}>
-          This batch
+        <summary ref={summary} aria-label={`${batch.name}: copy, move, remove`}>
+          ⋯
         </summary>
         <div>
-          <button type="button" class="follow" onClick={() => setNaming(true)}>
+          <button type="button" onClick={() => act(() => setNaming(true))}>
             Rename
           </button>
-          <button type="button" class="follow" onClick={() => go(store.copyBatch(batch.id))}>
+          <button type="button" onClick={() => act(() => go(store.copyBatch(batch.id)))}>
             Copy
           </button>
-          <button type="button" class="follow" disabled={at === 0} onClick={() => store.moveBatch(batch.id, at - 1)}>
+          <button type="button" disabled={at === 0} onClick={() => act(() => store.moveBatch(batch.id, at - 1))}>
             Move left
           </button>
           <button
             type="button"
-            class="follow"
             disabled={at === batches.length - 1}
-            onClick={() => store.moveBatch(batch.id, at + 1)}
+            onClick={() => act(() => store.moveBatch(batch.id, at + 1))}
           >
             Move right
           </button>
-          <button type="button" class="follow" onClick={() => store.removeBatch(batch.id)}>
+          <button type="button" onClick={remove}>
             Remove
           </button>
         </div>
       </details>
-    </>
+    </div>
   );
 }
 

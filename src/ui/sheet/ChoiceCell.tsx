@@ -1,37 +1,44 @@
-import { useComputed } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
-import type { SheetStore } from '../../batch/sheet-store';
+import type { Store } from '../../batch/store';
 import { labelOf } from '../../formula/labels';
 import type { ChoiceRowId } from '../../formula/order';
 import { sweeteners } from '../../reference/sweeteners';
-import { afterPaint } from '../page/after-paint';
+import { media, useMedia } from '../page/use-media';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
-import { placeOf, type SheetState } from './sheet-state';
+import type { Range } from './grid-range';
+import { HowSo } from './HowSo';
+import type { SheetState } from './sheet-state';
+import { type CellPlace, useCell } from './use-cell';
 
 interface Props {
   readonly id: ChoiceRowId;
-  readonly batch: Batch;
-  readonly store: SheetStore;
+  readonly batch: string;
+  readonly store: Store;
   readonly state: SheetState;
   readonly column: number;
-  readonly picked: boolean;
+  readonly place: CellPlace;
+  readonly range: ReadonlySignal<Range>;
 }
 
-/** A cell with a menu. The cell itself is a stop of the grid; Enter, F2 or a letter goes into the menu, Escape out. */
-export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
+/**
+ * A cell with a menu. The cell itself is a stop of the grid; Enter, F2 or a letter goes into the menu, Escape out. The
+ * menu lies over the name of what is chosen, which wraps as a menu can't.
+ */
+export function ChoiceCell({ id, batch: batchId, store, state, column, place, range }: Props) {
   const menu = useRef<HTMLSelectElement>(null);
-  const cell = useRef<HTMLTableCellElement>(null);
-  const isHere = () => state.spot.value.line === id && state.spot.value.batch === batch.id;
-  const here = useComputed(isHere).value;
+  const thumb = useMedia(media.thumb);
+  const { element, here, picked } = useCell(id, batchId, state, range);
+  const batch = store.batchOf(batchId).value;
+  if (batch === undefined) return null;
   const chosen = String(store.formulationOf(batch).rows[id].value);
-  const place = placeOf(batch.id, id);
-  const later = afterPaint.value;
-  const spot = { line: id, batch: batch.id };
+  const name = nameOf(id, batch, chosen);
+  const spot = { at: id, batch: batchId };
 
   const enter = (event: KeyboardEvent) => {
-    if (event.target !== cell.current || store.readOnly.value) return;
+    if (event.target !== element.current || store.readOnly.value || event.key === '?') return;
     if (event.key !== 'Enter' && event.key !== 'F2' && event.key !== ' ' && !typesCharacter(event)) return;
     event.preventDefault();
     menu.current?.focus();
@@ -41,40 +48,41 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
     event.stopPropagation();
     if (event.key === 'Escape' || event.key === 'Enter') {
       event.preventDefault();
-      cell.current?.focus();
+      element.current?.focus();
     }
   };
 
   return (
-    <td
-      class={picked ? 'cell given-choice picked' : 'cell given-choice'}
+    <div
+      class={`cell choice-cell ${place}${picked ? ' picked' : ''}`}
       role="gridcell"
-      ref={cell}
+      ref={element}
       data-quantity={id}
-      data-batch={batch.id}
+      data-batch={batchId}
       data-spot={here}
       aria-colindex={column}
-      aria-selected={picked}
-      aria-labelledby={`label-${id} ${id}-${batch.id}`}
+      aria-selected={here || picked}
+      aria-label={`${labelOf(id)}, ${batch.name}: ${name}, chosen`}
+      aria-describedby={`remarks-${id}-${batchId}`}
       tabIndex={here ? 0 : -1}
-      onFocus={() => !isHere() && state.select(spot)}
+      onFocus={() => !here && state.select(spot)}
       onMouseDown={(event) => (event.shiftKey ? state.extendTo(spot, true) : state.select(spot))}
       onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
       onKeyDown={enter}
     >
+      <span class="chosen" aria-hidden="true">
+        {name}
+      </span>
       <select
         class="choice"
-        id={`${id}-${batch.id}`}
         ref={menu}
         aria-label={labelOf(id)}
         tabIndex={-1}
-        value={store.waiting.value[place] ?? chosen}
-        onChange={({ currentTarget: { value } }) =>
-          store.edit((edits) => edits.choose(batch.id, id, value), { [place]: value })
-        }
+        value={chosen}
+        onChange={({ currentTarget: { value } }) => store.choose(batchId, id, value)}
         onKeyDown={leave}
       >
-        {id === 'sweetener' && batch.sweetener.length > 1 && <option value={chosen}>{blendName(batch)}</option>}
+        {id === 'sweetener' && batch.sweetener.length > 1 && <option value={chosen}>{name}</option>}
         {menus[id].map(({ label, options }) => (
           <optgroup key={label} label={label}>
             {options.map((option) => (
@@ -85,15 +93,17 @@ export function ChoiceCell({ id, batch, store, state, column, picked }: Props) {
           </optgroup>
         ))}
       </select>
-      <div class="cell-body under-choice">
-        {later !== null && <later.ChoiceRemarks id={id} batch={batch} store={later.withEdits(store)} here={here} />}
-      </div>
-    </td>
+      {here && !thumb && <HowSo spot={spot} label={labelOf(id)} state={state} />}
+    </div>
   );
 }
 
-/** A blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */
-function blendName({ sweetener }: Batch): string {
-  const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
-  return sweetener.map(({ id, share }) => `${percent.format(share)} ${sweeteners[id].name}`).join(', ');
+/** What is chosen by its name; a blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */
+function nameOf(id: ChoiceRowId, { sweetener }: Batch, chosen: string): string {
+  if (id === 'sweetener' && sweetener.length > 1) {
+    const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
+    return sweetener.map((part) => `${percent.format(part.share)} ${sweeteners[part.id].name}`).join(', ');
+  }
+  const options = menus[id].flatMap(({ options }) => options);
+  return options.find(({ value }) => value === chosen)?.label ?? chosen;
 }

@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import type { Store } from '../../batch/store';
 import type { RowId } from '../../formula/order';
@@ -9,13 +10,13 @@ interface Props {
   readonly frame: RefObject<HTMLElement | null>;
   readonly store: Store;
   readonly state: SheetState;
-  readonly range: () => Range;
-  readonly rows: readonly RowId[];
-  readonly batchIds: readonly string[];
+  readonly range: ReadonlySignal<Range>;
+  readonly rows: ReadonlySignal<readonly RowId[]>;
+  readonly batchIds: ReadonlySignal<readonly string[]>;
 }
 
 /** Copying and pasting in the grid; draws nothing. */
-export function Clipboard({ frame, store, state, range, rows, batchIds }: Props) {
+export default function Clipboard({ frame, store, state, range, rows, batchIds }: Props) {
   useClipboard(frame, store, state, range, rows, batchIds);
   return null;
 }

@@ -1,50 +1,56 @@
-import { useComputed } from '@preact/signals';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Batch } from '../../batch/document';
-import type { SheetStore } from '../../batch/sheet-store';
+import type { Store } from '../../batch/store';
+import { labelOf } from '../../formula/labels';
 import { isMeasuredRow, type NumericRowId } from '../../formula/order';
+import { type Problem, severities } from '../../formula/problem';
 import { numericRows } from '../../formula/sheet';
 import { writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
-import { afterPaint } from '../page/after-paint';
-import { CellBody } from './Cell';
+import { media, useMedia } from '../page/use-media';
+import { CellBody, sayCell } from './CellBody';
 import { CellEditor } from './CellEditor';
 import { typesCharacter } from './grid-keys';
-import { placeOf, type SheetState } from './sheet-state';
+import type { Range } from './grid-range';
+import { HowSo } from './HowSo';
+import type { SheetState } from './sheet-state';
+import { type CellPlace, useCell } from './use-cell';
 
 interface Props {
   readonly id: NumericRowId;
-  readonly batch: Batch;
-  readonly store: SheetStore;
+  readonly batch: string;
+  readonly store: Store;
   readonly state: SheetState;
   readonly column: number;
-  /** Whether the cell is in the selected range. */
-  readonly picked: boolean;
+  readonly place: CellPlace;
+  readonly range: ReadonlySignal<Range>;
 }
 
 /** A cell that is typed into: typing replaces, Enter or F2 opens what stands there, Escape restores, Delete gives it back. */
-export function NumberCell({ id, batch, store, state, column, picked }: Props) {
-  const isHere = () => state.spot.value.line === id && state.spot.value.batch === batch.id;
-  const here = useComputed(isHere).value;
-  const open = useComputed(() => state.editing.value?.row === id && state.editing.value.batch === batch.id).value;
-  const settings = store.settings.value;
+export function NumberCell({ id, batch: batchId, store, state, column, place, range }: Props) {
+  const { element, here, picked } = useCell(id, batchId, state, range);
+  const open = useComputed(() => state.editing.value?.row === id && state.editing.value.batch === batchId).value;
+  const thumb = useMedia(media.thumb);
+  const batch = store.batchOf(batchId).value;
+  const kitchen = store.settings.value;
+  if (batch === undefined) return null;
   const formulation = store.formulationOf(batch);
-  const { typed } = numericRows[id];
-  const onlyMeasured = typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id] ?? null) : null;
-  const given = batch.given.find(({ row }) => row === id) ?? onlyMeasured;
-  const waiting = store.waiting.value[placeOf(batch.id, id)];
-  const later = afterPaint.value;
-  const spot = { line: id, batch: batch.id };
+  const typed = typedText(id, batch);
+  const body = { id, place, formulation, good: store.lastGoodOf(batch), kitchen, typed };
+  const { status } = formulation.rows[id];
+  const spot = { at: id, batch: batchId };
 
   const start = (text: string, touched: boolean) => {
-    if (typed === 'never' || store.readOnly.value) return;
-    state.editing.value = { row: id, batch: batch.id, text, touched };
+    if (store.readOnly.value) return;
+    if (numericRows[id].typed === 'never') state.working.value = spot;
+    else state.editing.value = { row: id, batch: batchId, text, touched };
   };
   const openWithWhatStands = () => {
-    const written = writeRow(formulation, id, settings);
-    start(waiting ?? given?.text ?? (written === null ? '' : leading(written, settings.leads).first), false);
+    const written = writeRow(formulation, id, kitchen);
+    start(typed ?? (written === null ? '' : leading(written, kitchen.leads).first), false);
   };
   const press = (event: KeyboardEvent) => {
-    if (open || event.target !== event.currentTarget) return;
+    if (open || event.target !== event.currentTarget || event.key === '?') return;
     if (event.key === 'Enter' || event.key === 'F2') openWithWhatStands();
     else if (typesCharacter(event)) start(event.key, true);
     else return;
@@ -55,61 +61,47 @@ export function NumberCell({ id, batch, store, state, column, picked }: Props) {
     if (event.shiftKey) {
       event.preventDefault();
       state.extendTo(spot, true);
-    } else if (here && event.currentTarget === document.activeElement) {
+    } else if (here && event.currentTarget === document.activeElement && !thumb) {
       event.preventDefault();
       openWithWhatStands();
     } else state.select(spot);
   };
 
   return (
-    <td
-      class={picked ? 'cell picked' : 'cell'}
+    <div
+      class={`cell ${place} ${status}${picked ? ' picked' : ''}`}
       role="gridcell"
+      ref={element}
       data-quantity={id}
-      data-batch={batch.id}
+      data-batch={batchId}
       data-spot={here}
       aria-colindex={column}
-      aria-selected={picked}
-      aria-labelledby={`label-${id} ${id}-${batch.id}`}
-      aria-invalid={formulation.rows[id].status === 'refused' ? 'true' : undefined}
+      aria-colspan={place === 'detail' ? 2 : undefined}
+      aria-selected={here || picked}
+      aria-label={`${labelOf(id)}, ${batch.name}: ${sayCell(body)}`}
+      aria-describedby={`remarks-${id}-${batchId}`}
+      aria-invalid={formulation.rows[id].problems.some(isOwnRefusal) ? 'true' : undefined}
       tabIndex={here ? 0 : -1}
-      onFocus={(event) => event.target === event.currentTarget && !isHere() && state.select(spot)}
+      onFocus={(event) => event.target === event.currentTarget && !here && state.select(spot)}
       onKeyDown={press}
       onMouseDown={point}
+      onClick={() => thumb && !open && openWithWhatStands()}
       onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
     >
-      {open ? (
-        <CellEditor id={id} batch={batch} store={store} state={state} />
-      ) : (
-        <div id={`${id}-${batch.id}`}>
-          {waiting !== undefined ? (
-            <WaitingText text={waiting} />
-          ) : (
-            <CellBody id={id} formulation={formulation} kitchen={settings} typed={given?.text ?? null}>
-              {later !== null && (
-                <later.NumberRemarks
-                  id={id}
-                  given={given}
-                  batch={batch}
-                  store={later.withEdits(store)}
-                  state={state}
-                  here={here}
-                />
-              )}
-            </CellBody>
-          )}
-        </div>
-      )}
-    </td>
+      {open && !thumb ? <CellEditor id={id} batch={batchId} store={store} state={state} /> : <CellBody {...body} />}
+      {here && !thumb && <HowSo spot={spot} label={labelOf(id)} state={state} />}
+    </div>
   );
 }
 
-/** What was typed while the page can't take it yet. */
-function WaitingText({ text }: { text: string }) {
-  return (
-    <div class="cell-body">
-      <span class="lead">{text.trim() === '' ? '–' : text}</span>
-      <span class="second">kept, and taken as soon as the rest of the page is there</span>
-    </div>
-  );
+/** What was typed into a cell or, in a row that is only measured, measured; null where nothing was. */
+export function typedText(id: NumericRowId, batch: Batch): string | null {
+  const given = batch.given.find(({ row }) => row === id);
+  if (given !== undefined) return given.text;
+  return numericRows[id].typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id]?.text ?? null) : null;
+}
+
+/** What can't stand is wrong where it stands, not in the cells that wait for it. */
+function isOwnRefusal({ code }: Problem): boolean {
+  return code !== 'waits' && (severities[code] === 'refusal' || severities[code] === 'conflict');
 }

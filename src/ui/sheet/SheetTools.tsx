@@ -1,6 +1,5 @@
 import type { Store } from '../../batch/store';
 import { media, useMedia } from '../page/use-media';
-import { openPaste } from '../recipe/Recipes';
 import type { SheetState } from './sheet-state';
 
 interface Props {
@@ -8,37 +7,26 @@ interface Props {
   readonly state: SheetState;
 }
 
-/** What is done with batches together: adding one, going through them on a phone, telling them apart. */
+/** Under the lines: unfolding them all, going through the batches on a phone, telling batches apart. */
 export function SheetTools({ store, state }: Props) {
   const phone = useMedia(media.phone);
   const { batches } = store.document.value;
   const several = batches.length > 1;
-  const go = (batch: string | undefined | null) => {
-    if (batch !== undefined && batch !== null) state.select({ ...state.spot.value, batch });
-  };
   return (
     <div class="sheet-tools">
-      {phone && several && (
-        <label>
-          Batch{' '}
-          <select value={state.spot.value.batch} onChange={(event) => go(event.currentTarget.value)}>
-            {batches.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
-      <button type="button" class="button" onClick={() => go(store.addBatch(state.spot.value.batch))}>
-        Add a batch
-      </button>
-      <button type="button" class="button" onClick={openPaste}>
-        Start from a recipe
-      </button>
+      <label class="toggle">
+        <input
+          type="checkbox"
+          checked={state.allFigures.value}
+          onChange={(event) => {
+            state.allFigures.value = event.currentTarget.checked;
+          }}
+        />
+        All figures
+      </label>
       {several && (
         <>
-          <label>
+          <label class="toggle">
             <input
               type="checkbox"
               checked={state.onlyDifferent.value}
@@ -46,29 +34,32 @@ export function SheetTools({ store, state }: Props) {
                 state.onlyDifferent.value = event.currentTarget.checked;
               }}
             />
-            Only rows that differ
+            Only what differs
           </label>
-          <label>
-            Compare with{' '}
-            <select
-              value={state.comparedWith.value ?? ''}
-              onChange={(event) => {
-                state.comparedWith.value = event.currentTarget.value === '' ? null : event.currentTarget.value;
-              }}
-            >
-              <option value="">nothing</option>
-              {batches.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
+          {!phone && <Compare store={store} state={state} />}
         </>
       )}
-      <p class="notice" role="status">
-        {state.notice.value}
-      </p>
     </div>
+  );
+}
+
+function Compare({ store, state }: Props) {
+  return (
+    <label class="toggle">
+      Compare with{' '}
+      <select
+        value={state.comparedWith.value ?? ''}
+        onChange={(event) => {
+          state.comparedWith.value = event.currentTarget.value === '' ? null : event.currentTarget.value;
+        }}
+      >
+        <option value="">nothing</option>
+        {store.document.value.batches.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }

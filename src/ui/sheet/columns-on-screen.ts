@@ -38,17 +38,12 @@ export function scrollToColumn(frame: Frame, column: number): number {
   return Math.max(frame.scrolled, left + frame.column - room);
 }
 
-/** The place of a drawn batch among all columns, counted from 1 and with the labels as the first. */
-export function columnIndex(drawn: Drawn, at: number): number {
-  return drawn.from + at + 2;
+/** The place of a drawn batch's first cell among all columns, counted from 1 and with the labels as the first. */
+export function columnIndex(drawn: Drawn, at: number, cell: 'how' | 'much' = 'how'): number {
+  return 2 * (drawn.from + at) + (cell === 'how' ? 2 : 3);
 }
 
-/** All columns of the grid: the labels and every batch, drawn or not. */
+/** All columns of the grid: the labels, and two cells of every batch, drawn or not. */
 export function columnCount(batches: number): number {
-  return batches + 1;
-}
-
-/** Columns that a line over the whole width spans: labels, drawn batches, and room on either side. */
-export function wholeSpan(batches: number): number {
-  return batches + 3;
+  return 2 * batches + 1;
 }

@@ -46,6 +46,12 @@ export function moveByKey(press: KeyPress, from: Place, size: GridSize): Place |
   }
 }
 
+/** Where an arrow moves to along a list that goes round; null for any other key. */
+export function moveAlong<T>(list: readonly T[], from: T, key: string): T | null {
+  const step = key === 'ArrowRight' ? 1 : key === 'ArrowLeft' ? -1 : 0;
+  return step === 0 ? null : (list.at((list.indexOf(from) + step) % list.length) ?? null);
+}
+
 function clamp(place: Place, last: Place): Place {
   return {
     row: Math.min(Math.max(place.row, 0), last.row),

@@ -1,5 +1,5 @@
 import type { RowId } from '../../formula/order';
-import type { Spot } from './sheet-state';
+import { isRowSpot, type Spot } from './sheet-state';
 
 /** The cells of a selected range: rows from the top, batches from the left. */
 export interface Range {
@@ -7,16 +7,12 @@ export interface Range {
   readonly batches: readonly string[];
 }
 
-/** The range between two corners, over the lines and batches as they stand; names of sections are left out. */
-export function rangeBetween(a: Spot, b: Spot, lines: readonly Spot['line'][], batches: readonly string[]): Range {
+/** The range between two corners, over the rows and batches as they stand; labels of lines are in no range. */
+export function rangeBetween(a: Spot, b: Spot, rows: readonly RowId[], batches: readonly string[]): Range {
   return {
-    rows: between(lines, a.line, b.line).filter(isRowLine),
+    rows: isRowSpot(a.at) && isRowSpot(b.at) ? between(rows, a.at, b.at) : [],
     batches: between(batches, a.batch, b.batch),
   };
-}
-
-export function isRowLine(line: Spot['line']): line is RowId {
-  return !line.startsWith('section:');
 }
 
 function between<T>(list: readonly T[], a: T, b: T): readonly T[] {

@@ -1,9 +1,10 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import type { RowId, SectionId } from '../../formula/order';
+import type { RowId } from '../../formula/order';
+import { type LineId, lineOf } from './lines';
 
-/** Where the sheet is being looked at: a row or the name of a section, in a batch. */
+/** Where the sheet is being looked at: a cell, by its row and batch, or the label of a line. */
 export interface Spot {
-  readonly line: RowId | `section:${SectionId}`;
+  readonly at: RowId | `line:${LineId}`;
   readonly batch: string;
 }
 
@@ -15,77 +16,100 @@ export interface Editing {
   readonly touched: boolean;
 }
 
-/** The name of a cell, for what waits to be put into it. */
-export function placeOf(batch: string, row: RowId): string {
-  return `${batch} ${row}`;
-}
-
-/** What belongs to looking at the sheet, not to the document: the spot, the range, the open cell, what is folded. */
+/** What belongs to looking at the sheet, not to the document: the spot, the range, the open cell, what is unfolded. */
 export interface SheetState {
   readonly spot: ReadonlySignal<Spot>;
   /** The other corner of a selected range; the spot itself where one cell is selected. */
   readonly anchor: ReadonlySignal<Spot>;
   readonly editing: Signal<Editing | null>;
-  readonly folded: ReadonlySignal<ReadonlySet<SectionId>>;
+  readonly unfolded: ReadonlySignal<ReadonlySet<LineId>>;
+  /** Whether every line is unfolded. */
+  readonly allFigures: Signal<boolean>;
   /** Whether only rows in which the batches differ are shown. */
   readonly onlyDifferent: Signal<boolean>;
   /** The batch the others are compared with. */
   readonly comparedWith: Signal<string | null>;
-  /** What the last copy or paste has to say. */
+  /** What the last deed came to, in one sentence, spoken once. */
   readonly notice: Signal<string | null>;
-  /** Whether the cook has gone anywhere yet: until then no working opens under a row. */
-  readonly visited: Signal<boolean>;
+  /** The cell whose working is open over the part beside the sheet; null where none is. */
+  readonly working: Signal<Spot | null>;
   /** Set when the spot moved by key, so that focus follows once it is drawn. */
   readonly wantsFocus: Signal<boolean>;
-  /** Moves the spot by key: focus follows. */
+  /** Moves the spot by key or by a press elsewhere: focus follows. */
   goTo(spot: Spot): void;
   /** Moves the spot to where the cook has pointed or focus has come. */
   select(spot: Spot): void;
   /** Moves the spot and leaves the other corner of the range where it is. */
   extendTo(spot: Spot, focus: boolean): void;
-  fold(id: SectionId): void;
+  unfold(id: LineId, open?: boolean): void;
+  /** Goes to the head of a batch that was just made, and says what was made. */
+  landOn(batch: string, sentence: string): void;
 }
 
 export function createSheetState(first: Spot): SheetState {
   const spot = signal<Spot>(first);
   const anchor = signal<Spot | null>(null);
-  const folded = signal<ReadonlySet<SectionId>>(new Set());
-  const visited = signal(false);
+  const unfolded = signal<ReadonlySet<LineId>>(new Set());
   const wantsFocus = signal(false);
-  const isHere = (to: Spot): boolean => to.line === spot.value.line && to.batch === spot.value.batch;
+  const notice = signal<string | null>(null);
+  const working = signal<Spot | null>(null);
+  const isHere = (to: Spot): boolean => to.at === spot.value.at && to.batch === spot.value.batch;
+  const move = (to: Spot): void => {
+    spot.value = to;
+    // The working follows the cell that is looked at for as long as it is open.
+    if (working.value !== null) working.value = to;
+  };
   return {
     spot,
     anchor: computed(() => anchor.value ?? spot.value),
     editing: signal<Editing | null>(null),
-    folded,
+    unfolded,
+    allFigures: signal(false),
     onlyDifferent: signal(false),
     comparedWith: signal<string | null>(null),
-    notice: signal<string | null>(null),
+    notice,
+    working,
     wantsFocus,
-    visited,
-    goTo: (to) => {
-      visited.value = true;
+    goTo(to) {
+      if (!to.at.startsWith('line:')) showRow(to.at);
       anchor.value = null;
-      spot.value = to;
+      move(to);
       wantsFocus.value = true;
     },
-    select: (to) => {
-      visited.value = true;
+    select(to) {
       if (isHere(to)) return;
       anchor.value = null;
-      spot.value = to;
+      move(to);
     },
-    extendTo: (to, focus) => {
-      visited.value = true;
+    extendTo(to, focus) {
       if (isHere(to)) return;
       anchor.value = anchor.value ?? spot.value;
-      spot.value = to;
+      move(to);
       wantsFocus.value = focus;
     },
-    fold: (id) => {
-      const next = new Set(folded.value);
-      if (!next.delete(id)) next.add(id);
-      folded.value = next;
+    unfold(id, open) {
+      const next = new Set(unfolded.value);
+      if (open ?? !next.has(id)) next.add(id);
+      else next.delete(id);
+      unfolded.value = next;
+    },
+    landOn(batch, sentence) {
+      anchor.value = null;
+      move({ at: 'vessel', batch });
+      wantsFocus.value = true;
+      notice.value = sentence;
     },
   };
+
+  function showRow(at: Spot['at']): void {
+    if (!isRowSpot(at)) return;
+    const line = lineOf(at);
+    if (line.details.some((row) => row === at) && !unfolded.value.has(line.id))
+      unfolded.value = new Set([...unfolded.value, line.id]);
+  }
+}
+
+/** Whether a spot is a cell, not the label of a line. */
+export function isRowSpot(at: Spot['at']): at is RowId {
+  return !at.startsWith('line:');
 }

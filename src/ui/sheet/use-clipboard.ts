@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { copyRange, copyText } from '../../batch/copy';
@@ -5,7 +6,7 @@ import { pasteInto, type Refusal } from '../../batch/paste';
 import type { Store } from '../../batch/store';
 import { labelOf } from '../../formula/labels';
 import type { RowId } from '../../formula/order';
-import { isRowLine, type Range } from './grid-range';
+import type { Range } from './grid-range';
 import type { SheetState } from './sheet-state';
 
 const reasons: Readonly<Record<Refusal['why'], string>> = {
@@ -20,9 +21,9 @@ export function useClipboard(
   frame: RefObject<HTMLElement | null>,
   store: Store,
   state: SheetState,
-  range: () => Range,
-  rows: readonly RowId[],
-  batchIds: readonly string[],
+  range: ReadonlySignal<Range>,
+  drawnRows: ReadonlySignal<readonly RowId[]>,
+  drawnBatches: ReadonlySignal<readonly string[]>,
 ): void {
   useEffect(() => {
     const isOurs = () => state.editing.value === null && frame.current?.contains(document.activeElement) === true;
@@ -30,7 +31,7 @@ export function useClipboard(
 
     const copy = (event: ClipboardEvent) => {
       if (!isOurs()) return;
-      const selected = range();
+      const selected = range.value;
       const batches = selected.batches.map(find).filter((batch) => batch !== undefined);
       if (selected.rows.length === 0 || batches.length === 0) return;
       event.preventDefault();
@@ -40,10 +41,11 @@ export function useClipboard(
     };
 
     const paste = async (event: ClipboardEvent) => {
-      const from = firstOf(range());
+      const from = firstOf(range.value);
       const text = event.clipboardData?.getData('text/plain') ?? '';
       if (!isOurs() || from === null || text === '') return;
       event.preventDefault();
+      const [rows, batchIds] = [drawnRows.peek(), drawnBatches.peek()];
       const { parseTable } = await import('../../interchange/table');
       // Another window may have taken the sheet while the reader of tables came.
       if (store.readOnly.peek()) {
@@ -91,7 +93,7 @@ export function useClipboard(
       document.removeEventListener('copy', copy);
       document.removeEventListener('paste', pasteNow);
     };
-  });
+  }, []);
 }
 
 const mostNamed = 5;
@@ -106,7 +108,7 @@ function shorten(text: string): string {
 function firstOf({ rows, batches }: Range): { readonly row: RowId; readonly batch: string } | null {
   const [row] = rows;
   const [batch] = batches;
-  return row === undefined || batch === undefined || !isRowLine(row) ? null : { row, batch };
+  return row === undefined || batch === undefined ? null : { row, batch };
 }
 
 function count(number: number, what: 'row' | 'batch'): string {

@@ -9,12 +9,12 @@ import { type ReadyInWay, wayToBeReady } from '../../formula/ready-in-way';
 import { describeReady } from '../../formula/ripening-words';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/write-row';
 import { leading } from '../jar/leading';
-import { placeOf } from '../page/PageParts';
 import { Whose } from '../page/Whose';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
+  readonly onPlan: () => void;
 }
 
 const why: Readonly<Record<HasteRowId, string>> = {
@@ -27,7 +27,7 @@ const why: Readonly<Record<HasteRowId, string>> = {
 const weighed = { grainRate: 'grainMass', startingSugar: 'sweetenerMass' } as const;
 
 /** “To have it ready in … hours”: what to change, in which order, and a button that types it. */
-export function ReadyIn({ batch, store }: Props) {
+export function ReadyIn({ batch, store, onPlan }: Props) {
   const id = useId();
   const [text, setText] = useState('12 h');
   const [done, setDone] = useState<string | null>(null);
@@ -66,7 +66,11 @@ export function ReadyIn({ batch, store }: Props) {
         </span>
       </label>
       <p class="hint">
-        For an hour of the day, <a href={`#${placeOf('plan')}`}>plan it</a>.
+        For an hour of the day,{' '}
+        <button type="button" class="quiet" onClick={onPlan}>
+          plan it
+        </button>
+        .
       </p>
       {!wanted.ok && (
         <p class="problem refusal" role="alert">

@@ -1,4 +1,5 @@
 import { Fragment } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { cautionsAt } from '../../formula/cautions';
 import { isRow } from '../../formula/evaluate';
@@ -10,7 +11,8 @@ import { numericRows } from '../../formula/sheet';
 import { workingIn } from '../../formula/working';
 import { writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
-import type { SheetState } from '../sheet/sheet-state';
+import { isRowSpot, type SheetState } from '../sheet/sheet-state';
+import './working.css';
 import { AboutChoice } from './AboutChoice';
 import { CautionList } from './CautionList';
 import { Arithmetic, Inputs } from './Inputs';
@@ -22,29 +24,41 @@ interface Props {
 }
 
 /** How the selected number came about: in words, as a formula, with the numbers put in and where each is from. */
-export function Working({ store, state }: Props) {
-  const { line, batch: batchId } = state.spot.value;
+export default function Working({ store, state }: Props) {
+  const { at: line, batch: batchId } = state.working.value ?? state.spot.value;
   const batch = store.document.value.batches.find(({ id }) => id === batchId);
-  if (batch === undefined || !isRowId(line)) {
-    return (
-      <section class="working" aria-label="Working">
-        <p>Select a row to see how its number comes about.</p>
-      </section>
-    );
-  }
+  const close = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    close.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [line, batchId]);
+  if (batch === undefined || !isRowSpot(line)) return null;
+  const shut = () => {
+    const spot = state.working.peek();
+    state.working.value = null;
+    if (spot !== null) state.goTo(spot);
+  };
   const formulation = store.formulationOf(batch);
   const cautions = cautionsAt(line, formulation);
   return (
-    <section class="working" aria-label={`Working of ${labelOf(line)}`}>
-      <h3>
-        {labelOf(line)}
-        {store.document.value.batches.length > 1 && (
-          <small>
-            {' · '}
-            <bdi>{batch.name}</bdi>
-          </small>
-        )}
-      </h3>
+    <section
+      class="working"
+      aria-label={`Working of ${labelOf(line)}`}
+      onKeyDown={(event) => event.key === 'Escape' && shut()}
+    >
+      <div class="working-head">
+        <h3>
+          {labelOf(line)}
+          {store.document.value.batches.length > 1 && (
+            <small>
+              {' · '}
+              <bdi>{batch.name}</bdi>
+            </small>
+          )}
+        </h3>
+        <button type="button" class="button" ref={close} onClick={shut}>
+          Close
+        </button>
+      </div>
       {isRow(line) ? (
         <NumberWorking id={line} store={store} state={state} />
       ) : (
@@ -58,10 +72,6 @@ export function Working({ store, state }: Props) {
   );
 }
 
-function isRowId(line: string): line is RowId {
-  return !line.startsWith('section:');
-}
-
 function choiceOf(line: RowId): ChoiceRowId {
   return line === 'source' || line === 'sweetener' || line === 'grains' ? line : 'vessel';
 }
@@ -71,7 +81,7 @@ interface NumberProps extends Props {
 }
 
 function NumberWorking({ id, store, state }: NumberProps) {
-  const batch = store.document.value.batches.find((one) => one.id === state.spot.value.batch);
+  const batch = store.document.value.batches.find((one) => one.id === (state.working.value ?? state.spot.value).batch);
   if (batch === undefined) return null;
   const formulation = store.formulationOf(batch);
   const { absence } = formulation.rows[id];
@@ -86,6 +96,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
     );
   }
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
+  const spread = writeRow(formulation, id, store.settings.value)?.spread ?? null;
   const cups = kitchenWorking(formulation, id, store.settings.value);
   const parts = [
     { title: 'What went in', inputs: working.inputs },
@@ -95,6 +106,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
   return (
     <>
       <p class="in-words">{working.words}</p>
+      {spread !== null && <p>May be {spread}.</p>}
       <TypeYourOwn id={id} store={store} state={state} />
       {given !== undefined && (
         <p>
@@ -111,7 +123,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
                 inputs={inputs}
                 formulation={formulation}
                 store={store}
-                onFollow={(row) => state.goTo({ line: row, batch: batch.id })}
+                onFollow={(row) => state.goTo({ at: row, batch: batch.id })}
               />
             </Fragment>
           ),
@@ -122,7 +134,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
 
 /** Opens the cell, for those who don’t know that it can be typed into. */
 function TypeYourOwn({ id, store, state }: NumberProps) {
-  const { batch: batchId } = state.spot.value;
+  const { batch: batchId } = state.working.value ?? state.spot.value;
   const batch = store.document.value.batches.find((one) => one.id === batchId);
   const { typed } = numericRows[id];
   if (batch === undefined || typed === 'never' || typed === 'measured') return null;

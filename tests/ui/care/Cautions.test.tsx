@@ -3,7 +3,9 @@ import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { cautionsAtFoot } from '../../../src/formula/cautions';
 import { describeOrigin } from '../../../src/formula/origin-words';
-import { openSheet, textOf } from '../open-sheet';
+import { openWith, textOf } from '../open-sheet';
+
+const openSheet = openWith('care');
 
 afterEach(cleanup);
 

@@ -1,7 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { openSheet, textOf } from '../open-sheet';
+import { openWith, textOf } from '../open-sheet';
+
+const openSheet = openWith('onHand');
 
 afterEach(cleanup);
 

@@ -1,26 +1,34 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { openSheet, textOf } from '../open-sheet';
+import type { PartId } from '../../../src/ui/page/part-ids';
+import { openWith, textOf } from '../open-sheet';
 
 afterEach(cleanup);
 
-const parts = ['Time', 'What happens to the sugar', 'Fizz', 'Log', 'Take care', 'Where the mass goes'];
+const parts: readonly (readonly [PartId, string])[] = [
+  ['time', 'Time'],
+  ['fizz', 'What happens to the sugar'],
+  ['fizz', 'Fizz'],
+  ['log', 'Log'],
+  ['care', 'Take care'],
+  ['steps', 'Where the mass goes'],
+];
 
 function headings(): readonly string[] {
   return screen.getAllByRole('heading', { level: 2 }).map(textOf);
 }
 
-describe('the parts under the sheet', () => {
-  test('say nothing of whose they are where there is one batch', async () => {
-    await openSheet();
-    for (const part of parts) expect(headings()).toContain(part);
+describe.each(parts)('the part %s, under %s', (part, heading) => {
+  test('says nothing of whose it is where there is one batch', async () => {
+    await openWith(part)();
+    expect(headings()).toContain(heading);
   });
 
-  test('say which batch they are about where there are several', async () => {
-    await openSheet((store) => {
+  test('says which batch it is about where there are several', async () => {
+    await openWith(part)((store) => {
       store.addBatch();
     });
-    for (const part of parts) expect(headings()).toContain(`${part} · Saturday almond`);
+    expect(headings()).toContain(`${heading} · Saturday almond`);
   });
 });

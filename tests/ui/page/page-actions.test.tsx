@@ -6,7 +6,10 @@ import { openText } from '../../../src/batch/open-saved';
 import { withSettings } from '../../../src/batch/settings';
 import { createStore } from '../../../src/batch/store';
 import { App } from '../../../src/ui/page/App';
-import '../../../src/ui/page/after-paint-parts';
+import { partIds } from '../../../src/ui/page/part-ids';
+import '../../../src/ui/sheet/Remarks';
+import '../../../src/ui/working/Working';
+import { loadPart } from '../../../src/ui/page/PartPane';
 import { anyText } from '../../batch/any-edit';
 import { anyAction, firstSheet } from '../../page-actions';
 
@@ -83,8 +86,11 @@ describe('whatever is done on the page, in any order', () => {
       fc.asyncProperty(sequences, async (actions) => {
         cleanup();
         const store = createStore(firstSheet);
-        render(<App store={store} />);
-        await screen.findByRole('heading', { name: 'Take care' }, { timeout: 20_000 });
+        const part = partIds[done % partIds.length] ?? 'steps';
+        localStorage.setItem('jarwright.part', part);
+        await loadPart(part);
+        render(<App store={store} storage={localStorage} />);
+        await screen.findByRole('tabpanel', { busy: false }, { timeout: 20_000 });
         for (const { name, act: take } of actions) {
           const before = store.document.peek();
           await act(() => take(store));

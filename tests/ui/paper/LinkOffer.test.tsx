@@ -15,7 +15,7 @@ afterEach(cleanup);
 
 async function offer(sent: SheetDocument, mine: SheetDocument = demo) {
   const store = createStore(mine);
-  const state = createSheetState({ line: 'sourceMass', batch: 'b1' });
+  const state = createSheetState({ at: 'sourceMass', batch: 'b1' });
   const text = (await writeFragment(sent, first(sent))) ?? expect.fail('too long for a link');
   let closed = 0;
   const done = () => {
@@ -110,7 +110,7 @@ describe('a batch by link', () => {
   test('that can’t be read says so and can be closed', async () => {
     let closed = 0;
     const store = createStore(demo);
-    const state = createSheetState({ line: 'sourceMass', batch: 'b1' });
+    const state = createSheetState({ at: 'sourceMass', batch: 'b1' });
     const done = () => {
       closed += 1;
     };

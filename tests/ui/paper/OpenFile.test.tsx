@@ -32,7 +32,7 @@ function copyOf(name: string, changes: Partial<SheetDocument> = {}): string {
 
 function open() {
   const store = createStore(demo);
-  render(<OpenFile store={store} state={createSheetState({ line: 'sourceMass', batch: 'b1' })} />);
+  render(<OpenFile store={store} state={createSheetState({ at: 'sourceMass', batch: 'b1' })} />);
   const user = userEvent.setup();
   const choose = (file: File) => user.upload(screen.getByLabelText(/^Choose a file/), file);
   const plan = () => screen.findByRole('region', { name: 'What it would change' });

@@ -5,7 +5,8 @@ import { demo } from '../../../src/batch/demo';
 import { setWhen } from '../../../src/batch/plan-edits';
 import { createStore, type Store } from '../../../src/batch/store';
 import { PrintCard } from '../../../src/ui/paper/PrintCard';
-import { PrintCards, PrintTools } from '../../../src/ui/paper/PrintCards';
+import PrintCards from '../../../src/ui/paper/PrintCards';
+import { PrintTools } from '../../../src/ui/paper/PrintTools';
 import { createSheetState } from '../../../src/ui/sheet/sheet-state';
 import { sourceIds } from '../../batches';
 import { textOf } from '../open-sheet';
@@ -134,7 +135,7 @@ describe('cards', () => {
   test('are there only while the page prints: the batch that is looked at, or all', async () => {
     const store = createStore(demo);
     store.copyBatch('b1');
-    const state = createSheetState({ batch: 'b1', line: 'milkVolume' });
+    const state = createSheetState({ batch: 'b1', at: 'milkVolume' });
     render(
       <>
         <PrintTools store={store} />

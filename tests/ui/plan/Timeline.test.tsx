@@ -1,12 +1,11 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
-import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { setWhen } from '../../../src/batch/plan-edits';
 import type { Store } from '../../../src/batch/store';
-import { openSheet, textOf } from '../open-sheet';
+import { openWith, textOf } from '../open-sheet';
 
-// Loaded for the first time it takes longer than a test waits for it.
-beforeAll(() => import('../../../src/ui/page/after-paint-parts'), 60_000);
+const openSheet = openWith('plan');
 
 // Plans are told apart by whether they are past.
 beforeEach(() => {

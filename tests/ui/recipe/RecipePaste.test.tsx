@@ -14,9 +14,9 @@ afterEach(cleanup);
 function openPaste(edit: (store: Store) => void = () => {}) {
   const store = createStore(demo);
   edit(store);
-  const state = createSheetState({ line: 'sourceMass', batch: 'b1' });
+  const state = createSheetState({ at: 'sourceMass', batch: 'b1' });
   const user = userEvent.setup();
-  render(<RecipePaste store={store} state={state} />);
+  render(<RecipePaste store={store} state={state} onMade={() => {}} />);
   const read = async (text: string) => {
     const box = screen.getByRole('textbox', { name: 'Recipe text' });
     await user.clear(box);

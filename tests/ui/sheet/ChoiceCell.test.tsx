@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { labelOf } from '../../../src/formula/labels';
 import { rowOrder } from '../../../src/formula/order';
 import { sources } from '../../../src/reference/sources';
 import { sweeteners } from '../../../src/reference/sweeteners';
@@ -77,16 +78,17 @@ describe('by keyboard', () => {
 test.each(
   Object.entries(sweeteners).flatMap(([id, { name, refused }]) => (refused === undefined ? [] : [[name, id, refused]])),
 )('%s is refused beside the cell, with the reason', async (name, _, reason) => {
-  const { user, cell } = await openSheet();
+  const { user, cell, remarks } = await openSheet();
   await user.selectOptions(menuOf(cell('sweetener')), name);
-  await waitFor(() => expect(textOf(cell('sweetener'))).toContain(`${name} can’t feed the grains. ${reason}`));
-  expect(textOf(cell('sweetenerMass'))).toContain('The grains can’t ferment this sweetener.');
+  await waitFor(() => expect(remarks('sweetener')).toContain(`${name} can’t feed the grains. ${reason}`));
+  expect(textOf(cell('sugarRate'))).toContain('The grains can’t ferment this sweetener.');
 });
 
 test('a cell is named after its row and what is chosen in it', async () => {
-  const { container, cell } = await openSheet();
-  for (const row of rowOrder) {
-    const ids = (cell(row).getAttribute('aria-labelledby') ?? '').split(' ');
-    for (const id of ids) expect(container.querySelector(`[id="${id}"]`), `${row}: ${id}`).not.toBeNull();
-  }
+  const { cell } = await openSheet();
+  for (const row of rowOrder)
+    expect(cell(row).getAttribute('aria-label'), row).toMatch(
+      new RegExp(`^${labelOf(row).replaceAll(/[()?]/g, '.')}, Saturday almond: .`),
+    );
+  expect(cell('vessel').getAttribute('aria-label')).toContain('Quart, wide mouth, chosen');
 });

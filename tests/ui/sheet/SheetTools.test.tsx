@@ -21,7 +21,7 @@ async function openTwo() {
 describe('adding a batch', () => {
   test('puts it after the one that is looked at, and goes there', async () => {
     const { store, user, container } = await openTwo();
-    await user.click(await screen.findByRole('button', { name: 'Add a batch' }));
+    await user.click(await screen.findByRole('button', { name: '+ Batch' }));
     expect(store.document.value.batches.map(({ id }) => id)).toEqual(['b1', 'b3', 'b2']);
     await waitFor(() => expect(container.querySelector('[data-spot="true"]')?.getAttribute('data-batch')).toBe('b3'));
     expect(store.undoName.value).toBe('Add a batch');
@@ -30,8 +30,8 @@ describe('adding a batch', () => {
 
 test('one batch has nothing to be told apart from', async () => {
   await openSheet();
-  await screen.findByRole('button', { name: 'Add a batch' });
-  expect(screen.queryByRole('checkbox', { name: 'Only rows that differ' })).toBeNull();
+  await screen.findByRole('button', { name: '+ Batch' });
+  expect(screen.queryByRole('checkbox', { name: 'Only what differs' })).toBeNull();
   expect(screen.queryByRole('combobox', { name: 'Compare with' })).toBeNull();
 });
 
@@ -39,9 +39,9 @@ describe('only rows that differ', () => {
   test('are left on the sheet, and all come back', async () => {
     const { user, container } = await openTwo();
     const all = rowsOf(container);
-    const only = await screen.findByRole('checkbox', { name: 'Only rows that differ' });
+    const only = await screen.findByRole('checkbox', { name: 'Only what differs' });
     await user.click(only);
-    await waitFor(() => expect(rowsOf(container)).toEqual(['servingSize', 'servings']));
+    await waitFor(() => expect(rowsOf(container)).toEqual(['servings', 'drinkVolume', 'servingSize']));
     await user.click(only);
     await waitFor(() => expect(rowsOf(container)).toEqual(all));
   });
@@ -51,8 +51,7 @@ describe('comparing', () => {
   test('shows how far the others are from one batch, in its unit and in per cent', async () => {
     const { user, container } = await openTwo();
     await user.selectOptions(await screen.findByRole('combobox', { name: /Compare with/ }), 'Saturday almond');
-    const cell = (batch: string, row: string) =>
-      container.querySelector(`[data-quantity="${row}"][data-batch="${batch}"] .compared`);
+    const cell = (batch: string, row: string) => container.querySelector(`[id="remarks-${row}-${batch}"] .compared`);
     await waitFor(() => expect(cell('b2', 'servingSize')).not.toBeNull());
     const there = cell('b2', 'servingSize');
     expect(there === null ? '' : textOf(there)).toBe('−50 mL, −20 %');

@@ -6,7 +6,6 @@ import {
   columnsOnScreen,
   type Frame,
   scrollToColumn,
-  wholeSpan,
 } from '../../../src/ui/sheet/columns-on-screen';
 
 const frame = { scrolled: 0, width: 1000, labels: 200, column: 200 };
@@ -78,10 +77,9 @@ describe('scrollToColumn', () => {
   });
 });
 
-test('columns are counted from 1, the labels first', () => {
-  const drawn = columnsOnScreen({ ...frame, scrolled: 2000 }, 100, 6);
-  expect([columnIndex(drawn, 0), columnIndex(drawn, 5)]).toEqual([11, 16]);
-  expect(columnCount(100)).toBe(101);
-  expect(columnIndex({ from: 0, to: 100, before: 0, after: 0 }, 99)).toBe(columnCount(100));
-  expect(wholeSpan(6)).toBe(9);
+test('columns are counted from 1, the labels first and two cells a batch', () => {
+  const drawn = { from: 9, to: 15, before: 0, after: 0 };
+  expect([columnIndex(drawn, 0), columnIndex(drawn, 0, 'much'), columnIndex(drawn, 5)]).toEqual([20, 21, 30]);
+  expect(columnCount(100)).toBe(201);
+  expect(columnIndex({ from: 0, to: 100, before: 0, after: 0 }, 99, 'much')).toBe(columnCount(100));
 });

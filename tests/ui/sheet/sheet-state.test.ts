@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { createSheetState } from '../../../src/ui/sheet/sheet-state';
 
-const first = { line: 'sourceMass', batch: 'b1' } as const;
-const second = { line: 'milkVolume', batch: 'b2' } as const;
-const third = { line: 'servings', batch: 'b3' } as const;
+const first = { at: 'sourceMass', batch: 'b1' } as const;
+const second = { at: 'milkVolume', batch: 'b2' } as const;
+const third = { at: 'servings', batch: 'b3' } as const;
 
-test('at first one cell is selected, and nowhere has been gone to', () => {
+test('at first one cell is selected, and no working is open', () => {
   const state = createSheetState(first);
   expect([state.spot.value, state.anchor.value]).toEqual([first, first]);
-  expect([state.visited.value, state.wantsFocus.value, state.editing.value]).toEqual([false, false, null]);
+  expect([state.working.value, state.wantsFocus.value, state.editing.value]).toEqual([null, false, null]);
 });
 
 describe('the spot', () => {
@@ -16,7 +16,6 @@ describe('the spot', () => {
     const state = createSheetState(first);
     state.goTo(second);
     expect([state.spot.value, state.anchor.value, state.wantsFocus.value]).toEqual([second, second, true]);
-    expect(state.visited.value).toBe(true);
   });
 
   test('pointed to does not', () => {
@@ -62,13 +61,37 @@ describe('a range', () => {
   });
 });
 
-test('folding twice is as it was, and each section by itself', () => {
+test('unfolding twice is as it was, and each line by itself', () => {
   const state = createSheetState(first);
-  state.fold('milk');
-  state.fold('jar');
-  expect([...state.folded.value]).toEqual(['milk', 'jar']);
-  state.fold('milk');
-  expect([...state.folded.value]).toEqual(['jar']);
-  state.fold('jar');
-  expect(state.folded.value.size).toBe(0);
+  state.unfold('milk');
+  state.unfold('jar');
+  expect([...state.unfolded.value]).toEqual(['milk', 'jar']);
+  state.unfold('milk');
+  expect([...state.unfolded.value]).toEqual(['jar']);
+  state.unfold('jar', false);
+  expect(state.unfolded.value.size).toBe(0);
+});
+
+test('going to a folded detail unfolds its line', () => {
+  const state = createSheetState(first);
+  state.goTo({ at: 'pulpMass', batch: 'b1' });
+  expect([...state.unfolded.value]).toEqual(['milk']);
+  state.goTo({ at: 'vessel', batch: 'b1' });
+  expect([...state.unfolded.value]).toEqual(['milk']);
+});
+
+test('the working follows the spot for as long as it is open', () => {
+  const state = createSheetState(first);
+  state.select(second);
+  expect(state.working.value).toBeNull();
+  state.working.value = second;
+  state.goTo(third);
+  expect(state.working.value).toEqual(third);
+});
+
+test('a batch that was made is gone to at its head, with a sentence of it', () => {
+  const state = createSheetState(first);
+  state.landOn('b4', 'A new batch.');
+  expect(state.spot.value).toEqual({ at: 'vessel', batch: 'b4' });
+  expect([state.notice.value, state.wantsFocus.value]).toEqual(['A new batch.', true]);
 });

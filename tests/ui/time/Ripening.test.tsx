@@ -6,7 +6,9 @@ import { formulate } from '../../../src/formula/formulate';
 import type { Recipe } from '../../../src/formula/recipe';
 import { Ripening } from '../../../src/ui/time/Ripening';
 import { recipeOf, typed } from '../../batches';
-import { openSheet, textOf } from '../open-sheet';
+import { openWith, textOf } from '../open-sheet';
+
+const openSheet = openWith('time');
 
 afterEach(cleanup);
 

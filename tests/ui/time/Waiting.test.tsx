@@ -5,9 +5,9 @@ import type { Logged } from '../../../src/batch/document';
 import { now, wallOf } from '../../../src/batch/local-time';
 import { addEntry } from '../../../src/batch/log-edits';
 import type { Store } from '../../../src/batch/store';
-// Loaded beforehand, so that no test waits for the script that comes after the first paint.
-import '../../../src/ui/page/after-paint-parts';
-import { openSheet, textOf } from '../open-sheet';
+import { openWith, textOf } from '../open-sheet';
+
+const openSheet = openWith('log');
 
 afterEach(cleanup);
 

@@ -51,6 +51,12 @@ describe('how a number came about', () => {
     }
   }, 30_000);
 
+  test('says what the bags and hands of others may make of it', async () => {
+    const { openWorking } = await openSheet();
+    expect(textOf(await openWorking('milkVolume'))).toMatch(/May be \d+–\d+ mL\./);
+    expect(textOf(await openWorking('sourceMass'))).not.toContain('May be');
+  });
+
   test('quotes what was typed and can clear it', async () => {
     const { user, batch, openWorking } = await openSheet((store) => store.typeCell('b1', 'sourceMass', '1½ c'));
     const region = await openWorking('sourceMass');

@@ -1,0 +1,13 @@
+import { MayEdit } from '../page/MayEdit';
+import type { PartProps } from '../page/part-props';
+import { OnHand } from './OnHand';
+import './on-hand.css';
+
+/** The largest batch that can be made from what there is. */
+export default function OnHandPart({ batch, store }: PartProps) {
+  return (
+    <MayEdit store={store}>
+      <OnHand key={batch.id} batch={batch} store={store} />
+    </MayEdit>
+  );
+}

@@ -1,0 +1,35 @@
+import type { Store } from '../../batch/store';
+import type { SheetState } from '../sheet/sheet-state';
+import { Leads, Redo } from './Masthead';
+import type { PageState } from './page-state';
+import { partIds } from './part-ids';
+import { partList } from './part-list';
+import { Starts } from './Starts';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+  readonly page: PageState;
+}
+
+/** All that a phone has no room for at the thumb: the other parts, the ways to start, which units lead. */
+export function More({ store, state, page }: Props) {
+  return (
+    <section class="more" aria-label="More">
+      <ul>
+        {partIds.map((id) => (
+          <li key={id}>
+            <button type="button" onClick={() => page.open(id)}>
+              <b>{partList[id].name}</b> <span>{partList[id].about}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div class="more-tools">
+        <Starts store={store} state={state} page={page} />
+        <Leads store={store} />
+        <Redo store={store} />
+      </div>
+    </section>
+  );
+}

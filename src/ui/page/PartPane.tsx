@@ -1,0 +1,55 @@
+import { signal } from '@preact/signals';
+import type { FunctionComponent } from 'preact';
+import { useEffect } from 'preact/hooks';
+import type { Store } from '../../batch/store';
+import type { SheetState } from '../sheet/sheet-state';
+import type { PageState } from './page-state';
+import type { PartId } from './part-ids';
+import { partList } from './part-list';
+import type { PartProps } from './part-props';
+import { WhoseName } from './Whose';
+
+interface Props {
+  readonly store: Store;
+  readonly state: SheetState;
+  readonly page: PageState;
+}
+
+const loaded = signal<ReadonlyMap<PartId, FunctionComponent<PartProps>>>(new Map());
+const missing = signal(false);
+const nextTry = 3000;
+
+/** Loads a part, and tries again, for as long as the page is open, where it can't. */
+export async function loadPart(id: PartId): Promise<void> {
+  while (!loaded.peek().has(id)) {
+    const part = await partList[id].load().catch(() => null);
+    missing.value = part === null;
+    if (part !== null) loaded.value = new Map([...loaded.peek(), [id, part.default]]);
+    else await new Promise((resolve) => setTimeout(resolve, nextTry));
+  }
+}
+
+/** The part that is open, for the batch that is looked at. */
+export function PartPane({ store, state, page }: Props) {
+  const id = page.part.value;
+  const { batches } = store.document.value;
+  const batch = batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
+  const Part = loaded.value.get(id);
+  useEffect(() => {
+    void loadPart(id);
+  }, [id]);
+  if (batch === undefined) return null;
+  return (
+    <section class="part-pane" id="part" role="tabpanel" aria-label={partList[id].name} aria-busy={Part === undefined}>
+      {Part === undefined ? (
+        <p class="part-missing">{missing.value ? partMissing : ''}</p>
+      ) : (
+        <WhoseName.Provider value={batches.length > 1 ? batch.name : null}>
+          <Part key={id} batch={batch} store={store} state={state} page={page} />
+        </WhoseName.Provider>
+      )}
+    </section>
+  );
+}
+
+const partMissing = 'This part could not be loaded. It is tried again every few seconds.';

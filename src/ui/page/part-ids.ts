@@ -1,0 +1,21 @@
+/** The parts of the page beside the sheet, in their order. */
+export const partIds = [
+  'steps',
+  'time',
+  'fizz',
+  'plan',
+  'log',
+  'recipe',
+  'swap',
+  'onHand',
+  'paper',
+  'care',
+  'kitchen',
+  'numbers',
+] as const;
+
+export type PartId = (typeof partIds)[number];
+
+export function isPartId(id: string): id is PartId {
+  return partIds.some((one) => one === id);
+}

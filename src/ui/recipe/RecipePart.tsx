@@ -1,0 +1,23 @@
+import { MayEdit } from '../page/MayEdit';
+import type { PartProps } from '../page/part-props';
+import { RecipeOut } from './RecipeOut';
+import { RecipePaste } from './RecipePaste';
+import './recipe.css';
+
+/** A recipe in, and this batch out as one. */
+export default function RecipePart({ batch, store, state, page }: PartProps) {
+  return (
+    <>
+      <MayEdit store={store}>
+        <RecipePaste
+          store={store}
+          state={state}
+          onMade={() => {
+            page.shown.value = 'batch';
+          }}
+        />
+      </MayEdit>
+      <RecipeOut batch={batch} store={store} />
+    </>
+  );
+}

@@ -1,0 +1,123 @@
+import { cellProblem, cellRemark } from '../../batch/cell-problem';
+import type { Batch, Cell } from '../../batch/document';
+import type { Store } from '../../batch/store';
+import { compareRow } from '../../formula/compare';
+import { isRow } from '../../formula/evaluate';
+import { isMeasuredRow, type RowId } from '../../formula/order';
+import { type Problem, severities } from '../../formula/problem';
+import { numericRows } from '../../formula/sheet';
+import { waysOut } from '../../formula/ways-out';
+import { describeProblem } from '../../formula/words';
+import type { SheetState } from './sheet-state';
+import { isTrouble } from './telling';
+
+export interface RemarksProps {
+  readonly rows: readonly RowId[];
+  /** Which of the drawn batches it is, from the left. */
+  readonly at: number;
+  readonly batch: string;
+  readonly store: Store;
+  readonly state: SheetState;
+  /** Outside the grid, where it is no cell. */
+  readonly plain?: boolean;
+}
+
+/** What is to be said about the cells of a line, under them: trouble with its ways out, how a text was read, how far apart. */
+export default function Remarks({ rows, at, batch: batchId, store, state, plain = false }: RemarksProps) {
+  const batch = store.batchOf(batchId).value;
+  if (batch === undefined) return null;
+  const formulation = store.formulationOf(batch);
+  const kitchen = store.settings.value;
+  const said = rows.map((row) => {
+    const cell = cellOf(row, batch);
+    return {
+      row,
+      troubles: formulation.rows[row].problems.filter(isTrouble),
+      unreadable: cell === null || !isRow(row) ? null : cellProblem(row, cell, kitchen),
+      remark: cell === null || !isRow(row) ? null : cellRemark(row, cell, kitchen),
+      far: compared(row, batch, store, state),
+    };
+  });
+  if (said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null)) return null;
+  return (
+    <div
+      class="remarks"
+      {...(plain ? {} : { role: 'gridcell', 'aria-colspan': 2 })}
+      style={plain ? undefined : { '--at': at }}
+    >
+      {said.map(({ row, troubles, unreadable, remark, far }) => (
+        <div key={row} id={plain ? undefined : `remarks-${row}-${batchId}`}>
+          {remark !== null && <p class="remark">{remark}</p>}
+          {far !== null && <p class="compared">{far}</p>}
+          {troubles.map((problem) => (
+            <Trouble
+              key={problem.code}
+              problem={problem}
+              unreadable={unreadable}
+              batch={batch}
+              store={store}
+              state={state}
+            />
+          ))}
+        </div>
+      ))}
+    </div>
+  );
+}
+
+/** What stands in a cell as typed or, in a row that is only measured, as measured. */
+function cellOf(row: RowId, batch: Batch): Cell | null {
+  const given = batch.given.find((one) => one.row === row);
+  if (given !== undefined) return given;
+  return isRow(row) && numericRows[row].typed === 'measured' && isMeasuredRow(row)
+    ? (batch.measured[row] ?? null)
+    : null;
+}
+
+interface TroubleProps {
+  readonly problem: Problem;
+  readonly unreadable: string | null;
+  readonly batch: Batch;
+  readonly store: Store;
+  readonly state: SheetState;
+}
+
+/** A problem in words, and its ways out as buttons. After one is taken the focus is on the cell that it was about. */
+function Trouble({ problem, unreadable, batch, store, state }: TroubleProps) {
+  const severity = severities[problem.code];
+  const here = state.spot.value.at === problem.at && state.spot.value.batch === batch.id;
+  const ways = waysOut(problem, store.formulationOf(batch));
+  const speaks = here && (severity === 'refusal' || severity === 'conflict');
+  const words =
+    problem.code === 'unreadable' && unreadable !== null ? unreadable : describeProblem(problem, store.settings.value);
+  return (
+    <div class={`problem ${severity}`} role={speaks ? 'alert' : undefined}>
+      <p>{words}</p>
+      {ways.length > 0 && (
+        <p class="ways-out">
+          {ways.map((way) => (
+            <button
+              type="button"
+              class="way-out"
+              key={way.label}
+              tabIndex={here ? 0 : -1}
+              onClick={() => {
+                store.takeWayOut(batch.id, way);
+                state.goTo({ at: problem.at, batch: batch.id });
+              }}
+            >
+              {way.label}
+            </button>
+          ))}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** How far this batch is from the one it is compared with; null where there is nothing to say. */
+function compared(id: RowId, batch: Batch, store: Store, state: SheetState): string | null {
+  const other = store.document.value.batches.find((one) => one.id === state.comparedWith.value);
+  if (other === undefined || other === batch) return null;
+  return compareRow(id, store.formulationOf(batch), store.formulationOf(other), store.settings.value);
+}

@@ -1,0 +1,161 @@
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Store } from '../../batch/store';
+import { isRow } from '../../formula/evaluate';
+import { labelOf } from '../../formula/labels';
+import type { NumericRowId, RowId } from '../../formula/order';
+import { media, useMedia } from '../page/use-media';
+import { ChoiceCell } from './ChoiceCell';
+import { columnIndex, type Drawn } from './columns-on-screen';
+import type { Range } from './grid-range';
+import { NumberCell } from './NumberCell';
+import { Remarks } from './RemarksLater';
+import { Spacer } from './Spacer';
+import type { SheetState } from './sheet-state';
+import type { VisibleLine } from './visible-lines';
+
+interface Props {
+  readonly line: VisibleLine;
+  readonly batches: readonly string[];
+  readonly store: Store;
+  readonly state: SheetState;
+  readonly drawn: Drawn;
+  readonly range: ReadonlySignal<Range>;
+}
+
+/** A line across the batches that are drawn, and under it the details that show. */
+export function SheetLine({ line, batches, store, state, drawn, range }: Props) {
+  const { how, much, shown, open } = line;
+  const shared = { store, state, range };
+  const thumb = useMedia(media.thumb);
+  return (
+    <>
+      <div class="line" role="row" aria-level={1} aria-expanded={open}>
+        <LineLabel line={line} state={state} />
+        <Spacer />
+        {batches.map((batch, at) => {
+          const column = columnIndex(drawn, at);
+          const ofHow = { batch, column, place: 'how', ...shared } as const;
+          return [
+            how === null ? (
+              <div class="cell how" role="gridcell" key={`${batch} how`} aria-colindex={column}>
+                <span class="aside">{line.aside}</span>
+              </div>
+            ) : isRow(how) ? (
+              <NumberCell key={`${batch} how`} id={how} {...ofHow} />
+            ) : (
+              <ChoiceCell key={`${batch} how`} id={how} {...ofHow} />
+            ),
+            <NumberCell
+              key={`${batch} much`}
+              id={much}
+              batch={batch}
+              column={columnIndex(drawn, at, 'much')}
+              place="much"
+              {...shared}
+            />,
+            <Remarks
+              key={`${batch} remarks`}
+              rows={how === null ? [much] : [how, much]}
+              at={at}
+              batch={batch}
+              {...shared}
+            />,
+          ];
+        })}
+        <Spacer />
+      </div>
+      {open && thumb && <About line={line} batches={batches} state={state} />}
+      {shown.map((row) => (
+        <Detail key={row} row={row} batches={batches} drawn={drawn} {...shared} />
+      ))}
+    </>
+  );
+}
+
+interface DetailProps extends Omit<Props, 'line'> {
+  readonly row: NumericRowId;
+}
+
+function Detail({ row, batches, store, state, drawn, range }: DetailProps) {
+  return (
+    <div class="line detail" role="row" aria-level={2}>
+      <div class="label" role="rowheader">
+        {labelOf(row)}
+      </div>
+      <Spacer />
+      {batches.map((batch, at) => [
+        <NumberCell
+          key={`${batch} ${row}`}
+          id={row}
+          batch={batch}
+          column={columnIndex(drawn, at)}
+          place="detail"
+          store={store}
+          state={state}
+          range={range}
+        />,
+        <Remarks key={`${batch} remarks`} rows={[row]} at={at} batch={batch} store={store} state={state} />,
+      ])}
+      <Spacer />
+    </div>
+  );
+}
+
+/** The way to the workings of an unfolded line, where no cell has room for it. */
+function About({ line, batches: [batch = ''], state }: Pick<Props, 'line' | 'batches' | 'state'>) {
+  const rows = line.how === null ? [line.much] : [line.how, line.much];
+  return (
+    <div class="line about" role="row" aria-level={2}>
+      <div class="cell" role="gridcell">
+        {rows.map((at) => (
+          <button
+            type="button"
+            class="quiet"
+            key={at}
+            onClick={() => {
+              state.working.value = { at, batch };
+            }}
+          >
+            About {labelOf(at).toLowerCase()}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+function LineLabel({ line, state }: { readonly line: VisibleLine; readonly state: SheetState }) {
+  const element = useRef<HTMLDivElement>(null);
+  const at = `line:${line.id}` as const;
+  const here = useComputed(() => state.spot.value.at === at).value;
+  useLayoutEffect(() => {
+    if (!here || !state.wantsFocus.peek()) return;
+    state.wantsFocus.value = false;
+    element.current?.focus({ preventScroll: true });
+    element.current?.scrollIntoView?.({ block: 'nearest' });
+  });
+  const names = line.details.map((row: RowId) => labelOf(row)).join(', ');
+  return (
+    <div
+      class="label unfolds"
+      role="rowheader"
+      ref={element}
+      data-spot={here}
+      data-line={line.id}
+      tabIndex={here ? 0 : -1}
+      title={names === '' ? undefined : names}
+      onClick={() => {
+        state.select({ ...state.spot.peek(), at });
+        state.unfold(line.id);
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        state.unfold(line.id);
+      }}
+    >
+      {line.label}
+    </div>
+  );
+}
