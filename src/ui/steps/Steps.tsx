@@ -4,9 +4,11 @@ import type { Formulation, RowResult } from '../../formula/formulate';
 import { worstError } from '../../formula/kit';
 import { labelOf } from '../../formula/labels';
 import { type SectionId, sections } from '../../formula/order';
+import { figuresOfStep } from '../../formula/step-figures';
 import { stepsOf } from '../../formula/steps';
 import type { Kitchen } from '../../formula/write-row';
 import { Heat } from './Heat';
+import { StepFigures } from './StepFigures';
 import { stepAmounts } from './step-amounts';
 
 interface Props {
@@ -43,6 +45,10 @@ export function Steps({ batch, store }: Props) {
                 {text}
               </p>
             ))}
+            <StepFigures
+              figures={figuresOfStep(step.id, formulation.choices.source)}
+              decimalComma={settings.decimalComma}
+            />
           </li>
         ))}
       </ol>
