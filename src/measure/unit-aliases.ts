@@ -59,8 +59,8 @@ export const unitAliases: Readonly<Record<UnitId, readonly string[]>> = {
  * "oz" is here and among the masses on purpose: the row it is typed in decides.
  */
 export const kitchenWords: Readonly<Record<KitchenMeasure, readonly string[]>> = {
-  cup: ['cup', 'cups', 'c', 'C'],
-  tbsp: ['tbsp', 'tbsps', 'tbs', 'tb', 'tbl', 'T', 'tablespoon', 'tablespoons'],
+  cup: ['cup', 'cups', 'cupful', 'cupfuls', 'c', 'C'],
+  tbsp: ['tbsp', 'tbsps', 'tbs', 'tb', 'tbl', 'tbls', 'tblsp', 'T', 'tablespoon', 'tablespoons'],
   tsp: ['tsp', 'tsps', 'ts', 't', 'teaspoon', 'teaspoons'],
   flOz: ['fl oz', 'fluid oz', 'fluid ounce', 'fluid ounces', 'oz', 'ounce', 'ounces'],
 };

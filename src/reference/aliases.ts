@@ -70,7 +70,12 @@ export const sourceAliases: Aliases<SourceId> = {
     'unsweetened almond milk',
     'cashew milk',
     'soy milk',
+    'soya milk',
+    'soy drink',
+    'soya drink',
+    'almond drink',
     'oat milk',
+    'oat drink',
     'nut milk',
   ],
   cartonSweetened: [

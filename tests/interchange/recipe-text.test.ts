@@ -251,6 +251,9 @@ describe('any text', () => {
     ['short lines of ranges', `${'1-'.repeat(490)}\n`.repeat(100)],
     ['short lines of sums', `${'1 cup '.repeat(160)}\n`.repeat(100)],
     ['short lines of words', `almonds ${'soaked in water '.repeat(60)}\n`.repeat(100)],
+    ['short lines of names and amounts', `${'a 1 g '.repeat(160)}\n`.repeat(100)],
+    ['short lines of names without an end', `${'honey 1 T x '.repeat(80)}\n`.repeat(100)],
+    ['short lines of brackets in sentences', `Add ${'salt (1 g) '.repeat(85)}\n`.repeat(100)],
     ['short lines of jars', `in a ${'1 L '.repeat(200)}\n`.repeat(100)],
   ])('of nothing but %s comes to an end', (_, text) => {
     expect(textOf(readRecipe(text, habits))).toBe(text);

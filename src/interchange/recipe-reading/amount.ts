@@ -35,7 +35,7 @@ export type AmountResult =
 
 const hedge = /(?:[~≈]|(?:about|around|roughly|approximately|approx|circa|ca|up to|at least)(?!\p{L})\.?) ?/iuy;
 const vagueWords =
-  /(?:(?:\d+|an?|one|two|a few|few|some|generous|good|heaped|scant|big|small|large) ){0,3}(pinch(?:es)?|handfuls?|dash(?:es)?|splash(?:es)?|drizzles?|glugs?|sprinkles?|sprinklings?|knobs?|drops?|dessert ?spoons?(?:fuls?)?|spoonfuls?|mugs?|scoops?|ladles?)(?!\p{L})(?: of(?!\p{L}))?/iuy;
+  /(?:(?:\d+|an?|one|two|a few|few|some|generous|good|heaped|scant|big|small|large) ){0,3}(pinch(?:es)?|handfuls?|dash(?:es)?|splash(?:es)?|drizzles?|glugs?|sprinkles?|sprinklings?|knobs?|drops?|(?:dessert|soup) ?spoons?(?:fuls?)?|spoonfuls?|mugs?|scoops?|ladles?)(?!\p{L})(?: of(?!\p{L}))?/iuy;
 const modifier =
   /[ ,-]{0,2}(level|(?:firmly |tightly |well )?packed|(?:lightly|loosely)[ -]packed|scant|generous|heaped|heaping|rounded|unsifted|sifted|unpacked|large|big|medium|small|full)(?![\p{L}-])/iuy;
 const container =
@@ -43,7 +43,15 @@ const container =
 const sizes = ['large', 'big', 'medium', 'small', 'full'];
 const gap = / ?-? ?/y;
 const times = / ?[x×] ?(?=\d)/iuy;
-const joins = /(?: ?(?:\+|plus(?!\p{L})|and(?!\p{L})|&) ?|, ?(?:and )?| )(?=[\d½⅓⅔¼¾⅕-⅞])/iuy;
+const joins =
+  /(?:, ?(?:and )?| )(?=[\d½⅓⅔¼¾⅕-⅞])| ?(?:\+|plus(?!\p{L})|and(?!\p{L})|&) ?(?=[\d½⅓⅔¼¾⅕-⅞]|(?:an?|one|two|three|half|quarter)(?!\p{L}))/iuy;
+// "A cup and a half": half of the unit that stands before it, unless another unit follows.
+const andPart = / (?:and|&) (?:an? |one )?(half|quarter|third)(?!\p{L})/iuy;
+const partsOfUnit: Readonly<Record<string, readonly [over: number, under: number]>> = {
+  half: [1, 2],
+  quarter: [1, 4],
+  third: [1, 3],
+};
 const otherwise = / ?(?:\/|=|or(?!\p{L})|,) ?/iuy;
 const secondEnd = / ?(?:-|to(?!\p{L})) ?(?=[\d½⅓⅔¼¾⅕-⅞])/iuy;
 
@@ -110,9 +118,14 @@ function readMeasured(text: string, start: number, decimalComma: boolean): Measu
   if (unit === null || (unit.meanings.has('count') && !measuresFood(unit)))
     return { ok: true, read: { ...bare, part: { ...count, unit: null }, unitText: '', end: before.end } };
   if (!measuresFood(unit)) return { ok: false, fault: null };
-  const after = readModifiers(text, unit.to);
+  const part = matchAt(andPart, text, unit.to);
+  const rest = part === null || findUnitWord(text, skip(/ ?/y, text, unit.to + part[0].length)) !== null ? null : part;
+  const [over, under] = partsOfUnit[rest?.[1]?.toLowerCase() ?? ''] ?? [0, 1];
+  const more = decimal(over).div(under);
+  const after = readModifiers(text, unit.to + (rest?.[0].length ?? 0));
   const unitText = text.slice(unit.from, unit.to);
-  const read = { ...bare, part: { ...count, unit }, modifiers: [...before.words, ...after.words], unitText };
+  const amount = { low: decimal(count.low.plus(more)), high: decimal(count.high.plus(more)), unit };
+  const read = { ...bare, part: amount, modifiers: [...before.words, ...after.words], unitText };
   const can = matchAt(container, text, after.end);
   return { ok: true, read: { ...read, end: can ? after.end + can[0].length : after.end, container: can?.[1] ?? null } };
 }

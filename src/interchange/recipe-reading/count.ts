@@ -27,7 +27,7 @@ const fraction = '(half|halves|third|quarter|fourth|eighth)s?';
 const ofOne = '(?: of)?(?: an?| one)?';
 // "Half a cup", "two-thirds of a cup", "a quarter cup"; a "third" alone is the third of something, unless a cup follows.
 const fractionWords = new RegExp(
-  `(?:(third|quarter)(?= (?:of an? )?(?:cup|tea|pound|lit|pint))|(?:${whole}[ -])?${fraction})${ofOne}${ends}`,
+  `(?:(third|quarter)(?= (?:of an? )?(?:cup|tea|pound|lit|pint))|(?:${whole}[ -])?${fraction})${ofOne}(?![\\p{L}\\p{M}'’])`,
   'iuy',
 );
 const dozenWords = new RegExp(`(half )?an? dozen${ends}`, 'iuy');

@@ -4,7 +4,7 @@ import { matchFood, wordsOf } from './food-words';
 import type { FoodGuess } from './shape';
 
 // Where the name of the food ends and what is done with it begins.
-const nameEnd = /[,;:()[\]]| - | or | for | in | until | then | to /i;
+const nameEnd = /[,;:()[\]/]| - | or | for | in | until | then | to /i;
 // "3 cups water, plus more for soaking": what goes beyond the amount is no part of what the amount is of.
 const beyond =
   /[ ,;(]+(?:plus|and|\+|&|with) (?:(?:some|a (?:little|bit|few)) )?(?:more|extra|additional)(?!\p{L}).*$/iu;
@@ -12,7 +12,7 @@ const beyondFood = /[ ,;(]+(?:plus|and|\+|&) (?:more |extra )?(?:water|\p{L}+) (
 // What kind it is, after its name: "sugar (brown)", "kefir grains, water".
 const kindAfter = /^(.*?\S) ?[,([] ?([^,;:()[\]]{1,40})[)\]]?/;
 const benign = new Set(
-  'of the a an raw organic fresh whole plain natural unsalted unroasted cold warm hot lukewarm filtered clean pure good quality large small medium big shelled hulled peeled skinless dried dry unsweetened pitted soft runny liquid granulated fine coarse light dark sliced slivered ground chopped halves halved pieces shredded packed unpacked sifted unsifted level firmly lightly loosely drained rinsed active live extra more about organic overnight together well homemade home made washed strained fine finely roughly coarsely my your our some each heaped heaping rounded scant generous usda grade a of'.split(
+  'of the a an raw organic fresh whole plain natural unsalted unroasted cold warm hot lukewarm filtered clean pure good quality large small medium big shelled hulled peeled skinless dried dry unsweetened pitted soft runny liquid granulated fine coarse light dark sliced slivered ground chopped halves halved pieces shredded packed unpacked sifted unsifted level firmly lightly loosely drained rinsed active live extra more about organic soaking blending hydrated rehydrated activated overnight together well homemade home made washed strained fine finely roughly coarsely my your our some each heaped heaping rounded scant generous usda grade a of'.split(
     ' ',
   ),
 );
@@ -56,7 +56,7 @@ export function guessFood(text: string, modifiers: readonly string[], own: reado
   const { entry } = match;
   const all = match === kind?.match ? kind.words : named;
   const rest = all.filter((word, at) => (at < match.from || at >= match.to) && !benign.has(word));
-  const sure = match.sure && rest.length === 0 && !/^ or /i.test(cleaned.slice(end, end + ' or '.length));
+  const sure = match.sure && rest.length === 0 && !/^(?: or |\/)/i.test(cleaned.slice(end, end + ' or '.length));
   const soaking = entry.part.role === 'water' && /\b(?:to|for|soak(?:ing)?)\b.*\bsoak|\bsoak/i.test(cleaned);
   return { ...entry.part, key: entry.key, name: entry.name, form: formOf(entry, form), sure, soaking };
 }

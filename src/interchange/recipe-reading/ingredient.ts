@@ -11,6 +11,9 @@ const saidAgain = /(?: ?[,=/] ?| - )(?=[\d½⅓⅔¼¾⅕-⅞~])/gu;
 
 const forLater =
   /\b(?:optional|(?:for|to) (?:serv|garnish|finish|decorat|flavou?r|bottl)\w*|(?:second|2nd) ferment\w*)\b/i;
+// So much for every litre is no amount before the litres are known.
+const rate = /(?:^| )(?:per|(?:for|to|in) (?:each|every)) (?:\d+ ?)?\p{L}/iu;
+
 const heaping = ['heaped', 'heaping', 'rounded'];
 
 function isLiquid(food: FoodGuess | null): boolean {
@@ -39,7 +42,7 @@ export function makeIngredient(
   const liquid = isLiquid(food);
   const counted = amount === null ? null : addParts(amount.parts, liquid, habits);
   const can = counted === null ? null : takeUsualCan(counted, amount, text, food);
-  const sum = can ?? counted;
+  const sum = rate.test(bare) ? null : (can ?? counted);
   const said = [...(amount?.others ?? []), ...others].map((part) => inBaseUnits(part, liquid, habits.cups));
   const find = (kind: InBase['kind']) => endsOf(sum?.kind === kind ? null : said.find((each) => each?.kind === kind));
   const unit = amount?.parts.at(-1)?.unit;
@@ -117,6 +120,7 @@ function findProblem(
   const toTaste = /\b(?:to taste|as needed|optional amount)\b/i.exec(words);
   if (amount === null && toTaste !== null) return { code: 'noMeasure', word: toTaste[0].toLowerCase() };
   if (amount !== null && amount.vague !== null) return { code: 'noMeasure', word: amount.vague };
+  if (amount !== null && rate.test(words)) return { code: 'rate' };
   if (sum === null) return { code: 'noAmount' };
   const heap = modifiers.find((word) => heaping.includes(word.toLowerCase()));
   if (heap !== undefined) return { code: 'heaped', word: heap.toLowerCase() };

@@ -8,16 +8,17 @@ import { readCount } from './count';
 import { inBaseUnits, volumeOf } from './in-base-units';
 import type { JarHint } from './shape';
 
-const holds = /\b(?:in|into|for|fills?|to fill|use) /giu;
+const holds = /\b(?:in|into|for|fills?|to fill|use|needs?|equipment|have):? /giu;
 const makes = /\b(?:makes|yields?|gives):? /giu;
 const size = /half[ -]gallon|half[ -]lit(?:re|er)|quart|pint|gallon|lit(?:re|er)/iuy;
 const article =
-  /(?:(?:an?|one(?!-)|the|your|my|each|about|around|approximately|clean|large|glass|big|small)(?!\p{L}) ?|~ ?)+/iuy;
+  /(?:(?:an?|one(?!-)|1(?= \p{L}{3})|the|your|my|each|about|around|approximately|clean|large|glass|big|small|empty|sterili[sz]ed|(?:wide|regular)[- ]mouth(?:ed)?)(?!\p{L}) ?|~ ?)+/iuy;
 const toJar = / ?-?,? ?(?:[\p{L}-]+ ){0,3}?jars?(?!\p{L})/iuy;
 const numbered = /(one|two|three|four|five)[ -](?=lit|quart|gallon|pint)/iuy;
 const numberWords = ['one', 'two', 'three', 'four', 'five'];
 const manyJars = /(?:(?:\d{1,2}|two|three|four)(?: ?[x×] ?| (?=\d|one|half|quart|pint|lit|gal)))/iuy;
-const jarFirst = /jars?(?: size)?(?: ?[:,=(-] ?| of )/iy;
+const jarFirst =
+  /(?:an? |the |your |one )?jars?(?: size)?(?: ?[:,=(-] ?| (?:of|holding|that holds) | )(?:(?:at least|about|around) )?(?=[\d½⅓⅔¼¾⅕-⅞\p{L}])/iuy;
 // What a jar is like, up to the end of the line; more than that is a sentence.
 const ofJar =
   /^[,\s]*(?:\(?(?:with|wide|regular|narrow|mouth|neck|lid|glass|clean|sterili[sz]ed|mason|a|an|and|airlock|-|or larger|or bigger)\)?[ ,.]*)*$/i;
@@ -84,7 +85,8 @@ export function findJarHint(text: string, decimalComma: boolean, cups: CupStanda
     const at = place.index + place[0].length;
     for (const from of new Set([at, skip(article, text, at)])) {
       const sized = readVolume(text, from, decimalComma, cups);
-      if (sized === null || matchAt(toJar, text, sized.end) === null) continue;
+      const jar = sized === null ? null : matchAt(toJar, text, sized.end);
+      if (sized === null || jar === null || / of\b/i.test(text.slice(sized.end + jar[0].length).slice(0, 4))) continue;
       return hint('jar', sized.volume, text);
     }
   }
@@ -118,7 +120,7 @@ export function jarOfSize(volume: number, text = ''): JarHint | null {
 export function readJarLine(text: string, decimalComma: boolean, cups: CupStandardId): JarHint | null {
   const turned = skip(jarFirst, text, 0);
   const size = turned === 0 ? null : readVolume(text, turned, decimalComma, cups);
-  if (size !== null && /^[\s.]*$/.test(text.slice(size.end))) return hint('jar', size.volume, text);
+  if (size !== null && /^[\s.)]*$/.test(text.slice(size.end))) return hint('jar', size.volume, text);
   for (const start of new Set([skip(manyJars, text, 0), 0])) {
     const sized = readVolume(text, skip(article, text, start), decimalComma, cups);
     const jar = sized === null ? null : matchAt(toJar, text, sized.end);

@@ -6,12 +6,15 @@ import { makeIngredient } from './ingredient';
 import { jarOfSize } from './jar-hint';
 import type { Habits, JarHint, ReadIngredient } from './shape';
 
-const separator = /(?: ?[,;] ?(?:and |plus )?| and | plus | with | in | \+ | & |\. )/giu;
+const separator = /(?: ?[,;] ?(?:and |plus )?| and | plus | with | in | to | \+ | & |\. )/giu;
 // "Covered with 3 cups water" tells what is done, not what else goes in; "blended with" does.
 const pouredAway = /(?:cover|soak|steep|fill|rins|top)(?:ed|e|ing)?$/i;
 const wentIn = /(?:dissolv|mix|stir|blend|whisk|melt)(?:ed|ing)?$/i;
 // "Plus 2 cups for soaking": more of what was named before.
 const ofTheSame = /^,? ?(?:$|(?:more|extra|additional|for|to)(?!\p{L}))/iu;
+
+// "2 tbsp each honey and maple syrup": the amount is of both.
+const ofEach = /^( ?each(?: of)? [^,;]+?)( and | & )(.+)$/i;
 
 /** Gives the pasted text between two places of the text being read. */
 export type Slice = (from: number, to: number) => string;
@@ -48,14 +51,26 @@ export function splitIngredients(text: string, first: AmountRead, habits: Habits
     const to = next?.before ?? text.length;
     const said = text.slice(amount.end, to);
     const words: string = before !== '' && ofTheSame.test(said) ? `${before} ${said}` : said;
-    const held = /^jars?$/i.test(amount.container ?? '') && wordsOf(said).length === 0 ? sizeOf(amount, habits) : null;
-    if (held === null) ingredients.push(makeIngredient(slice(from, to), amount, words, habits));
-    else jar = held;
+    const vessel = amount.container !== null && isVessel(amount.container) && wordsOf(said).length === 0;
+    const both = ofEach.exec(said);
+    if (vessel) jar = sizeOf(amount, habits) ?? jar;
+    else if (both === null) ingredients.push(makeIngredient(slice(from, to), amount, words, habits));
+    else {
+      const [, first = '', joint = '', second = ''] = both;
+      const middle = amount.end + first.length;
+      ingredients.push(makeIngredient(slice(from, middle), amount, first.replace(/^ ?each/i, ''), habits));
+      ingredients.push(makeIngredient(slice(middle + joint.length, to), amount, second, habits));
+    }
     before = wordsBefore(words);
     from = next?.at ?? text.length;
     amount = next?.amount ?? null;
   }
   return { ingredients, jar };
+}
+
+/** Whether what holds an amount is a thing to ferment in, unless a food is named as its content. */
+export function isVessel(container: string): boolean {
+  return /^(?:jar|bottle)s?$/i.test(container);
 }
 
 /** The name of a food without what is said of it. */

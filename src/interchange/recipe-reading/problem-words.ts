@@ -27,6 +27,7 @@ const sentences: { readonly [C in RecipeProblemCode]: Sentence<C> } = {
     `A ${word} measure is anything from 1 ¼ to 3 times a level one. Say how many level ones it is, or how many grams.`,
   noMeasure: ({ word }) => `“${word}” is no amount that can be weighed.`,
   noAmount: () => 'No amount is given.',
+  rate: () => 'It depends on how much there is of the rest. Type how much of it goes into this batch.',
   noSize: ({ container }) => `The size of the ${container} is not given. Add it, such as “(400 mL)”.`,
   unknownFood: ({ name }) =>
     name === ''

@@ -5,6 +5,7 @@ export type IngredientProblem =
   | { readonly code: 'heaped'; readonly word: string }
   | { readonly code: 'noMeasure'; readonly word: string }
   | { readonly code: 'noAmount' }
+  | { readonly code: 'rate' }
   | { readonly code: 'noSize'; readonly container: string }
   | { readonly code: 'unknownFood'; readonly name: string }
   | { readonly code: 'noCupWeight'; readonly food: string }

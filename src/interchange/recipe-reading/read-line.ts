@@ -23,6 +23,7 @@ const partOfOne =
   / ?(?:(?:the|an?|some|a few) )?(?:juice|zest|peel|rind|slices?|pieces?|sprigs?|strips?)(?: of| from)(?!\p{L})/iuy;
 // Marks that lay text out, in tables and in bold: they part words, and hold no meaning of their own.
 const layout = /[|*_]/g;
+const amountInBrackets = /^\(([\d½⅓⅔¼¾⅕-⅞~][^()]*)\)/u;
 
 type Kept = Pick<RecipeLine, 'kind'> & Partial<RecipeLine>;
 
@@ -36,7 +37,7 @@ export function readLine(text: string, first: boolean, habits: Habits): RecipeLi
   const typed = normaliseTyped(text);
   const start = skip(bullet, typed.text, 0);
   const begin = skip(optional, typed.text, start);
-  const rest = typed.text.slice(begin).replace(layout, ' ').replace(/ +$/, '');
+  const rest = typed.text.slice(begin).replace(layout, ' ').replace(amountInBrackets, ' $1 ').replace(/ +$/, '');
   if (rest.trim() === '') return line(text, { kind: 'blank' });
   const slice: Slice = (from, to) =>
     text

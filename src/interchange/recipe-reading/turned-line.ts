@@ -4,7 +4,7 @@ import { wordsOf } from './food-words';
 import { guessFood } from './guess-food';
 import { makeIngredient } from './ingredient';
 import { startsWithVerb } from './line-kind';
-import { type Slice, splitIngredients } from './list-line';
+import { isVessel, type Slice, splitIngredients } from './list-line';
 import type { Habits, ReadIngredient } from './shape';
 
 // An amount may start after a space, a mark, or the dots that lead to it.
@@ -18,9 +18,11 @@ const inProse =
 const figures = /[½⅓⅔¼¾⅕-⅞]|\d(?![\d.]*%)/u;
 const nutrition =
   /\b(?:calories|kcal|energy|protein|carb\w*|saturated|fat|sodium|cholesterol|fib(?:er|re)|vitamin|potassium|sugars)\b/i;
-const notes = /^ ?(?:$|[,;.()*[\]-]|packed|sifted|level|each|plus|and|\+|&|or|for|to|about)/i;
-const listed = / ?(?:[,;+&]|and |plus )+ ?/iy;
+const notes = /^ ?(?:$|[,;.()/*[\]-]|packed|sifted|level|each|plus|and|\+|&|or|for|to|about)/i;
+const listed = / ?(?:[,;+&/]|and |plus )* ?/iy;
 const longestName = 7;
+// An amount that starts farther on has no name before it.
+const longestStart = 120;
 // More of them than this are no pieces to count but grams whose unit was left out.
 const mostPieces = 24;
 
@@ -33,20 +35,39 @@ export function isNutrition(text: string): boolean {
  * Reads a line that has the food first and its amount after it: "Almonds: 1 cup", "SUGAR (BROWN) 1/4 C. PACKED",
  * "Water ..... 3 cups", and several of them with commas between. Null where the line is not written so.
  */
-export function readTurned(text: string, slice: Slice, habits: Habits, start = 0): readonly ReadIngredient[] | null {
-  const from = text.slice(start);
-  if (startsWithVerb(from)) return null;
-  place.lastIndex = start;
-  for (let found = place.exec(text); found !== null; found = place.exec(text)) {
-    const before = text.slice(start, found.index + 1);
+export function readTurned(text: string, slice: Slice, habits: Habits): readonly ReadIngredient[] | null {
+  return readFrom(0, { text, slice, habits, known: new Map() });
+}
+
+interface Reading {
+  readonly text: string;
+  readonly slice: Slice;
+  readonly habits: Habits;
+  /** What was found from each place on, so that no place is tried twice and a long line comes to an end. */
+  readonly known: Map<number, readonly ReadIngredient[] | null>;
+}
+
+function readFrom(start: number, reading: Reading): readonly ReadIngredient[] | null {
+  const before = reading.known.get(start);
+  if (before !== undefined) return before;
+  const read = tryFrom(start, reading);
+  reading.known.set(start, read);
+  return read;
+}
+
+function tryFrom(start: number, reading: Reading): readonly ReadIngredient[] | null {
+  const { text, slice, habits } = reading;
+  if (startsWithVerb(text.slice(start))) return null;
+  for (const found of text.slice(start, start + longestStart).matchAll(place)) {
+    const mark = start + found.index + 1;
+    const before = text.slice(start, mark);
     const name = before.replace(leaders, '').replace(/ x$/i, '').trim();
     if (wordsOf(name).length > longestName) return null;
     if (!isName(name)) continue;
-    const read = amountAt(text, found.index + 1, habits.decimalComma);
+    const read = amountAt(text, mark, habits.decimalComma);
     if (read === null || !measures(read.amount, name, before, habits)) continue;
-    const rest = text.slice(read.end);
-    if (!notes.test(rest)) continue;
-    const more = readMore(text, read.end, slice, habits);
+    const more = readMore(read.end, reading);
+    if (more === null && !notes.test(text.slice(read.end))) continue;
     const to = more?.from ?? text.length;
     const words = `${name} ${text.slice(read.end, to)}`;
     return [makeIngredient(slice(start, to), read.amount, words, habits), ...(more?.ingredients ?? [])];
@@ -75,6 +96,7 @@ function amountAt(text: string, at: number, decimalComma: boolean): { amount: Am
 
 /** A unit makes it an amount; a bare number counts pieces of a food that is known, where a mark says so. */
 function measures(amount: AmountRead, name: string, before: string, habits: Habits): boolean {
+  if (amount.container !== null && isVessel(amount.container)) return guessFood(name, [], habits.ownFoods)?.key != null;
   if (amount.vague !== null || amount.parts.some(({ unit }) => unit !== null)) return true;
   if (amount.inWords) return false;
   if (guessFood(name, [], habits.ownFoods)?.key == null) return false;
@@ -82,17 +104,19 @@ function measures(amount: AmountRead, name: string, before: string, habits: Habi
 }
 
 /** What else the line lists after a comma or "and", written either way round. */
-function readMore(text: string, end: number, slice: Slice, habits: Habits) {
+function readMore(end: number, reading: Reading) {
+  const { text, slice, habits } = reading;
   const comma = matchAt(listed, text, end);
   if (comma === null) return null;
   const at = end + comma[0].length;
   const amount = readAmount(text, at, habits.decimalComma);
   if (
     amount?.ok &&
+    comma[0].trim() !== '' &&
     amount.amount.parts.some(({ unit }) => unit !== null) &&
     wordsOf(text.slice(amount.amount.end)).length > 0
   )
     return { from: end, ingredients: splitIngredients(text, amount.amount, habits, slice, at).ingredients };
-  const turned = readTurned(text, slice, habits, at);
+  const turned = readFrom(at, reading);
   return turned === null ? null : { from: end, ingredients: turned };
 }
