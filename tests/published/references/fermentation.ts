@@ -1,7 +1,9 @@
-import { productsOf } from '../../../src/formula/sugar-fate';
+import { formulate } from '../../../src/formula/formulate';
+import { fateOfFirst, productsOf } from '../../../src/formula/sugar-fate';
 import { kitchen } from '../../../src/reference/kitchen';
 import { molarMasses } from '../../../src/reference/physics';
-import { kept, type Reference } from '../outside';
+import { recipeOf, typed } from '../../batches';
+import { kept, type Reference, type Row } from '../outside';
 
 export const ethanolYield: Reference = {
   citation: 'Bai, Anderson and Moo-Young, Biotechnol. Adv. 26 (2008) 89, believed: g of each per g of hexose by yeast.',
@@ -47,4 +49,23 @@ export const soakingLimits: Reference = {
   kind: 'carried over',
   tolerance: 'As printed.',
   rows: [kept('°C', 15, kitchen.coldSoakTemperature.value), kept('h', 8, kitchen.warmSoakLimit.value)],
+};
+
+const coconut = fateOfFirst(
+  formulate(recipeOf({ source: 'coconutMilk', grains: 'milk', given: [typed('roomTemperature', 25)] })),
+);
+
+/** Acid that was measured must lie in the range that the page gives. */
+function acidWithin(what: string, printed: number): Row {
+  const { low, high } = coconut?.lacticAcid ?? { low: Number.NaN, high: Number.NaN };
+  return { what, printed, ours: (low + high) / 2, within: (high - low) / 2 };
+}
+
+export const coconutKefir: Reference = {
+  citation:
+    'Taleb Abadl M.M. and others (2022), kefir of coconut milk, Universiti Putra Malaysia: acid after 24 h, g/L as lactic.',
+  seen: 'abstract only',
+  kind: 'result',
+  tolerance: 'The page gives a range, from 0.2 of the sugar used to 0.5, and little to much of it through yeast.',
+  rows: [acidWithin('low in fat', 7.5), acidWithin('high in fat', 6.6)],
 };

@@ -113,14 +113,32 @@ function canned(ratio: number): number {
   );
 }
 
+function freshCoconut(ratio: number): number {
+  return numberIn(formulate(recipeOf({ source: 'coconutFresh', given: [typed('waterRatio', ratio)] })), 'milkSolids');
+}
+
 export const codexCoconut: Reference = {
   citation: 'Codex Stan 240-2003, aqueous coconut products, § 2 and table 3.1: total solids, % by mass.',
   seen: 'the section and the table',
   kind: 'result',
-  tolerance: 'The printed classes: neat, let down as usual, and let down by 2.5.',
+  tolerance:
+    'The printed classes: a can neat, let down as usual, and let down by 2.5; flesh blended with its own weight of water.',
   rows: [
     inRange('coconut cream, %', 25.4, 37.3, canned(0)),
     inRange('coconut milk, %', 12.7, 25.3, canned(sources.coconutMilk.waterRatio.value)),
     inRange('light coconut milk, %', 6.6, 12.6, canned(2.5)),
+    inRange('coconut milk of fresh flesh with its own weight of water, %', 12.7, 25.3, freshCoconut(1)),
+  ],
+};
+
+export const cartonProtein: Reference = {
+  citation:
+    'Smith N.W., Dave A.C., Hill J.P., McNabb W.C. (2022), Front. Nutr. 9: 957486: analysed cartons, g of protein in 100 mL.',
+  seen: 'abstract only',
+  kind: 'result',
+  tolerance: 'All but those of soy hold less than 1.1.',
+  rows: [
+    inRange('unsweetened', 0, 1.1, sources.cartonPlain.composition.protein),
+    inRange('sweetened', 0, 1.1, sources.cartonSweetened.composition.protein),
   ],
 };
