@@ -222,19 +222,31 @@ export function combine(f: Linear, a: number, g: Linear, b: number): Linear {
 }
 
 /**
- * The water ratio that gives milk of this share of solids (0 to 1). From (1 − σ)·(solids) = σ·(water), with
- * W = W′ + kS and q = c/W′: again a quadratic in W′. Null when no ratio gives it.
+ * The water ratio that gives milk of this share of solids (0 to 1), from (1 − σ)·(solids) = σ·(water). With tap water, or
+ * with less than all of the liquid that comes with the source and so less of its solids, everything in it is linear in
+ * what is poured: again a quadratic, known by three of its points. Null when no ratio gives it.
  */
 export function ratioForSolids(reduced: Reduced, share: number): number | null {
-  const { strain, passed, waterPerDry, kept, asWetAsPulp } = reduced;
-  const sugars = strain.sugars + strain.own.sugars;
-  const dry = passed + strain.own.solids;
-  const mixed = (1 - share) * sugars - share * waterPerDry * sugars;
-  // (1 − σ)·dry·W′ + (W′ − c)(mixed − σW′) = 0, multiplied out and signs turned.
-  const square = share;
-  const linear = -((1 - share) * dry + mixed + share * kept);
-  const constant = kept * mixed;
-  // The larger root is the milk; the smaller has the pulp hold more than there is.
-  const freeWater = Math.max(...rootsOf(square, linear, constant));
-  return freeWater > asWetAsPulp ? ratioAt(reduced, freeWater) : null;
+  const { strain, nonSugar, passed, waterPerDry, kept } = reduced;
+  const { own } = strain;
+  /** With this part of the own liquid and so much tap water. */
+  const at = (part: number, tap: number) => {
+    const sugars = strain.sugars + part * own.sugars;
+    const free = strain.water + strain.uptake + part * own.water + tap - waterPerDry * sugars;
+    const solids = (passed + part * own.solids) * free + (free - kept) * sugars;
+    return {
+      off: (1 - share) * solids - share * (free - kept) * (free + waterPerDry * sugars),
+      isWet: free > waterPerDry * (nonSugar + part * own.solids),
+    };
+  };
+  const solve = (along: (to: number) => ReturnType<typeof at>): number => {
+    const [none, more, less] = [along(0).off, along(1).off, along(-1).off];
+    // The larger root is the milk; the smaller has the pulp hold more than there is.
+    const found = Math.max(...rootsOf((more + less) / 2 - none, (more - less) / 2, none));
+    return along(found).isWet ? found : Number.NaN;
+  };
+  const tap = solve((to) => at(1, to));
+  if (tap >= 0 || own.mass === 0) return Number.isFinite(tap) ? own.mass + tap : null;
+  const part = solve((to) => at(to, 0));
+  return part >= 0 && part <= 1 ? part * own.mass : null;
 }

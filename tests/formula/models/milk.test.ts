@@ -144,7 +144,7 @@ describe('solving for the water', () => {
     fc.assert(
       fc.property(anyStrain, share(20), (strain, more) => {
         const reduced = reduce(strain);
-        const ratio = Math.max(leastRatio(reduced), 0) + 0.05 + more;
+        const ratio = Math.max(leastRatio(reduced), strain.own.mass) + 0.05 + more;
         const stages = stagesAt(reduced, ratio);
         fc.pre(stages !== null && stages.milkSolids > 1e-3);
         expect(ratioForSolids(reduced, stages.milkSolids)).toBeCloseTo(ratio, 6);

@@ -164,6 +164,17 @@ describe('milk', () => {
     expect(100 * (formulation.evaluation.stages()?.milkSolids ?? 0)).toBeCloseTo(6, 9);
   });
 
+  test('of a fresh coconut, thicker than with all of its own water, are met with less of that', () => {
+    for (const solids of [20, 25, 32, 40]) {
+      const formulation = formulate(recipeOf({ source: 'coconutFresh', given: [typed('milkSolids', solids)] }));
+      expect(formulation.rows.milkSolids).toMatchObject({ status: 'given', value: solids });
+      expect(100 * (formulation.evaluation.stages()?.milkSolids ?? 0), `${solids} %`).toBeCloseTo(solids, 9);
+    }
+    // Less water than that would leave the milk drier than its own pulp.
+    const dry = formulate(recipeOf({ source: 'coconutFresh', given: [typed('milkSolids', 45)] }));
+    expect(codesAt(dry, 'milkSolids')).toEqual(['noSolids']);
+  });
+
   test('of more solids than the source has is refused', () => {
     const formulation = formulate(recipeOf({ source: 'coconutWater', given: [typed('milkSolids', 30)] }));
     expect(codesAt(formulation, 'milkSolids')).toEqual(['noSolids']);
