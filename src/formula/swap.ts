@@ -48,6 +48,11 @@ export function swapsFor(formulation: Formulation, prices: Prices = {}): readonl
   return ids.map((id) => swapTo(id, hexose, prices[id] ?? null, formulation));
 }
 
+/** A price beyond all sense gives none. */
+function finiteOrNull(cost: number): number | null {
+  return Number.isFinite(cost) ? cost : null;
+}
+
 function swapTo(id: SweetenerId, hexose: number, price: number | null, { choices }: Formulation): Swap {
   const now: Blend = choices.sweetener;
   const entry = sweeteners[id];
@@ -68,7 +73,7 @@ function swapTo(id: SweetenerId, hexose: number, price: number | null, { choices
     kinds: kindsOf(id),
     spoonForSpoon:
       mass === null || weight === null || perSpoonNow === null ? null : (weight * fermentable.value) / perSpoonNow - 1,
-    cost: mass === null || price === null ? null : (mass.value / 1000) * price,
+    cost: mass === null || price === null ? null : finiteOrNull((mass.value / 1000) * price),
     flavour: note.flavour,
     caution: note.caution?.text ?? null,
     refused: entry.refused ?? null,

@@ -73,7 +73,10 @@ function nameWithShare(name: string, share: number): string {
 
 /** Without the last digits, in which doubles are noise. */
 function plainNumber(value: number | string | null): number | null {
-  return typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(significant)) : null;
+  if (typeof value !== 'number' || !Number.isFinite(value)) return null;
+  const short = Number(value.toPrecision(significant));
+  // The largest numbers there are have nothing to be rounded up to.
+  return Number.isFinite(short) ? short : value;
 }
 
 /**

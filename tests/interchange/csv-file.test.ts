@@ -161,6 +161,13 @@ describe('the log as CSV', () => {
     );
   });
 
+  test('has the largest numbers there are as they stand', () => {
+    const [entry] = log;
+    if (entry === undefined) throw new Error('the log has an entry');
+    const csv = writeLogCsv([{ ...entry, expected: Number.MAX_VALUE }]);
+    expect(csv).toContain(`,${Number.MAX_VALUE},`);
+  });
+
   test('of no entries is its headings', () => {
     expect(writeLogCsv([]).split('\r\n')).toHaveLength(2);
   });

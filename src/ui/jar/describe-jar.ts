@@ -8,10 +8,11 @@ export function describeJar(formulation: Formulation, kitchen: Kitchen): string 
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
   const grains = writeRow(formulation, 'grainMass', kitchen);
   const fill = writeRow(formulation, 'fillVolume', kitchen);
-  if (depth === null || fill === null || grains === null)
+  const { value: jars } = rows.vesselCount;
+  if (depth === null || fill === null || grains === null || jars === null)
     return 'No jar can be drawn yet: mend the marked cells first.';
   const where = choices.grain.floats ? 'floating at the top' : 'lying at the bottom';
-  const count = rows.vesselCount.value === 1 ? 'One jar' : `One of ${rows.vesselCount.value} jars`;
+  const count = jars === 1 ? 'One jar' : `One of ${jars} jars`;
   const say = (written: typeof depth) => {
     const { first, second } = leading(written, kitchen.leads);
     return second === null ? first : `${first} (${second})`;
