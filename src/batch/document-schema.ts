@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { isRow } from '../formula/evaluate';
-import { measuredRows, rowOrder, stockIds } from '../formula/order';
+import { isOnHandRow, measuredRows, rowOrder, stockIds } from '../formula/order';
 import { usualScoopSet } from '../measure/scoops';
 import { baseUnits, cupStandards } from '../measure/units';
 import { grains } from '../reference/grains';
@@ -20,6 +20,7 @@ import {
   mostOwnFoods,
 } from './document-limits';
 import { currentVersion, migrate } from './migrations';
+import { withoutMisplacedUse } from './misplaced-use';
 import { keysOf } from './table-keys';
 
 // Checks made faster by building code from text would break the page's content security policy.
@@ -35,10 +36,11 @@ const cell = z.object({
   text: z.string().check(z.maxLength(longestText)),
   amount: z.nullable(z.number()),
   kind: z.enum(keysOf(baseUnits)),
-  use: z.exactOptional(z.literal('onHand')),
 });
 
-const givenCell = z.extend(cell, { row: z.enum(rowOrder.filter(isRow)) });
+const givenCell = z
+  .extend(cell, { row: z.enum(rowOrder.filter(isRow)), use: z.exactOptional(z.literal('onHand')) })
+  .check(z.refine(({ row, use }) => use === undefined || isOnHandRow(row)));
 
 const sweetenerPart = z.object({
   id: z.enum(keysOf(sweeteners)),
@@ -183,7 +185,7 @@ export function readDocument(data: unknown): DocumentRead {
   if (found.data.version > currentVersion) return { ok: false, why: { code: 'newer', version: found.data.version } };
   const tooMany = findTooMany(data);
   if (tooMany !== null) return { ok: false, why: tooMany };
-  const migrated = migrate(data);
+  const migrated = withoutMisplacedUse(migrate(data));
   const wrong = findWrongPart(migrated);
   return isDocument(migrated, wrong)
     ? { ok: true, document: migrated }

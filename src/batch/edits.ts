@@ -7,7 +7,7 @@ import { jars } from '../reference/jars';
 import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { changeBatch } from './change-batch';
-import { type Batch, type Cell, largestShare, type SheetDocument } from './document';
+import { type Batch, type GivenCell, largestShare, type SheetDocument } from './document';
 import { hottestHeat, longestHeat, mostCorrections } from './document-limits';
 import { isBlank, readCell } from './read-cell';
 import { isKeyOf } from './table-keys';
@@ -118,7 +118,7 @@ export function setUse(
   document: SheetDocument,
   batchId: string,
   row: 'sweetenerMass' | 'grainMass',
-  use: Cell['use'] | undefined,
+  use: GivenCell['use'],
 ): SheetDocument {
   return changeBatch(document, batchId, (batch) => {
     const old = batch.given.find((cell) => cell.row === row);

@@ -1,5 +1,5 @@
 import type { Change } from '../formula/change';
-import { type StockId, stockRows } from '../formula/order';
+import { isOnHandRow, type StockId, stockRows } from '../formula/order';
 import { changeBatch } from './change-batch';
 import type { SheetDocument } from './document';
 import { choose, clearCell, clearMeasured, measureCell, setUse, typeCell } from './edits';
@@ -25,7 +25,7 @@ function takeChange(document: SheetDocument, batchId: string, change: Change): S
     case 'type': {
       const { row, text, use } = change;
       const typed = typeCell(document, batchId, row, text);
-      const sizes = use === 'onHand' && (row === 'sweetenerMass' || row === 'grainMass');
+      const sizes = use === 'onHand' && isOnHandRow(row);
       return sizes ? setUse(typed, batchId, row, 'onHand') : typed;
     }
   }

@@ -96,6 +96,14 @@ export const stockRows = {
   jars: 'vesselCount',
 } as const satisfies Record<StockId, NumericRowId>;
 
+/** Rows of which what was typed may be all there is, so that it sizes the batch. */
+export const onHandRows = ['sweetenerMass', 'grainMass'] as const satisfies readonly NumericRowId[];
+export type OnHandRowId = (typeof onHandRows)[number];
+
+export function isOnHandRow(id: string): id is OnHandRowId {
+  return onHandRows.some((row) => row === id);
+}
+
 export const rowOrder: readonly RowId[] = sections.flatMap((section) => [...section.rows]);
 
 /** Quantities that rows share and the working shows, but that have no row of their own. */

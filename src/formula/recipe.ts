@@ -11,7 +11,7 @@ export interface Amount {
   readonly amount: number | null;
 }
 
-/** A typed cell. `use` says that a typed mass of sweetener or grains is what is on hand, so it sizes the batch. */
+/** A typed cell. `use` says that a typed mass of sweetener or grains is what is on hand, so it sizes the batch; it says nothing elsewhere. */
 export interface Given extends Amount {
   readonly row: NumericRowId;
   readonly use?: 'onHand';

@@ -1,4 +1,4 @@
-import { type AmountRowId, amountRows, type NumericRowId, type RowId } from './order';
+import { type AmountRowId, amountRows, isOnHandRow, type NumericRowId, type RowId } from './order';
 import type { Plan } from './plan';
 import type { Given } from './recipe';
 
@@ -61,7 +61,9 @@ export function planBatch(given: readonly Given[], setting: Setting): Plan {
   const joining = new Joining();
   const typed = given.map(({ row }) => row);
   const counts = (row: NumericRowId): boolean => setting.sweetens || !ofSugar.includes(row);
-  const onHand = new Set(given.filter(({ use, row }) => use === 'onHand' && counts(row)).map(({ row }) => row));
+  // Of nothing else can it be said that it is all there is: elsewhere the mark is read as not there.
+  const isOnHand = ({ use, row }: Given): boolean => use === 'onHand' && isOnHandRow(row) && counts(row);
+  const onHand = new Set(given.filter(isOnHand).map(({ row }) => row));
   const sharesGlasses = typed.includes('servings') && !typed.includes('servingSize') && sizedOtherwise(typed, onHand);
   for (const row of typed) {
     if (counts(row)) place(row, joining, onHand, sharesGlasses);

@@ -1,5 +1,5 @@
 import { correctionsOf } from '../batch/batch-corrections';
-import type { Batch, Cell, SheetDocument } from '../batch/document';
+import type { Batch, Cell, GivenCell, SheetDocument } from '../batch/document';
 import { ownJarOf } from '../formula/coefficients';
 import { isMeasuredRow, type MeasuredRowId, type NumericRowId } from '../formula/order';
 import { numericRows } from '../formula/sheet';
@@ -55,7 +55,7 @@ function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
     ...(source === leftOut.source ? {} : { s: source }),
     ...(isUsual ? {} : { w: sweetener.map(({ id, share }) => [id, share] as const) }),
     ...(grains === leftOut.grains ? {} : { g: grains }),
-    ...(given.length > 0 ? { t: given.map((cell) => sendCell(cell.row, cell)) } : {}),
+    ...(given.length > 0 ? { t: given.map((cell) => sendCell(cell.row, cell, cell.use)) } : {}),
     ...(taken.length > 0 ? { m: taken } : {}),
     ...(heat === null ? {} : { h: [heat.what, heat.temperature, heat.minutes] as const }),
     ...(figures.length > 0 ? { y: figures } : {}),
@@ -63,7 +63,7 @@ function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
 }
 
 /** The amount goes with the text, since the same text may read otherwise by the cups of another kitchen. */
-function sendCell<R extends NumericRowId>(row: R, { text, amount, kind, use }: Cell): SentCell<R> {
+function sendCell<R extends NumericRowId>(row: R, { text, amount, kind }: Cell, use?: GivenCell['use']): SentCell<R> {
   const other = kind === numericRows[row].kind ? 0 : kind;
   if (use !== undefined) return [row, text, amount, other, 1];
   return other === 0 ? [row, text, amount] : [row, text, amount, other];

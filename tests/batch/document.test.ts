@@ -43,6 +43,22 @@ describe('readDocument', () => {
     expect(readDocument(data)).toEqual({ ok: true, document: data });
   });
 
+  test('reads a mark of being on hand as not there where nothing can be, and loses nothing else', () => {
+    const data = (use: object) =>
+      roundTrip({
+        ...demo,
+        shelf: [{ at: 1 }],
+        batches: [
+          {
+            ...batch,
+            given: [cell({ row: 'soakTime', kind: 'time', ...use }), cell({ row: 'grainMass', use: 'onHand' })],
+          },
+        ],
+      });
+    expect(readDocument(data({ use: 'onHand' }))).toEqual({ ok: true, document: data({}) });
+    expect(readDocument(data({ use: 7 }))).toEqual({ ok: true, document: data({}) });
+  });
+
   test.each<[string, unknown, unknown]>([
     ['nothing', null, { code: 'notADocument' }],
     ['a list', [], { code: 'notADocument' }],

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
-import { amountRows } from '../../src/formula/order';
+import { amountRows, isOnHandRow } from '../../src/formula/order';
 import type { Given } from '../../src/formula/recipe';
 import { workingIn } from '../../src/formula/working';
-import { onHand, tightBag as recipeOf, typed } from '../batches';
+import { numericRowIds, onHand, tightBag as recipeOf, typed } from '../batches';
 import { codesAt, differences, numberIn, problemAt } from '../results';
 
 function sheet(...given: readonly Given[]) {
@@ -213,6 +213,17 @@ describe('sweetener and grains by weight', () => {
     expect(sugar.sizedFrom).toBe('sweetenerMass');
     expect(numberIn(sugar, 'milkVolume')).toBeCloseTo((50 * 1.050524 * 1000) / 25, 2);
     expect(numberIn(sugar, 'sugarRate')).toBe(25);
+  });
+
+  test('on hand can be said of sweetener and grains alone: of any other row it says nothing', () => {
+    for (const row of numericRowIds.filter((id) => !isOnHandRow(id))) {
+      for (const source of ['almond', 'cartonPlain'] as const) {
+        const cell = typed(row, row === 'roomTemperature' ? 21 : 2);
+        const marked = formulate(recipeOf({ source, given: [{ ...cell, use: 'onHand' }] }));
+        expect(differences(formulate(recipeOf({ source, given: [cell] })), marked), row).toEqual([]);
+        expect(marked.failed, row).toBe(false);
+      }
+    }
   });
 
   test('on hand and a typed source contradict each other, whichever came first', () => {

@@ -111,6 +111,23 @@ describe('a batch as a link', () => {
     expect(read?.batch.heat).toEqual({ what: 'milk', temperature: 80, minutes: 5 });
   });
 
+  test('that marks as on hand what can’t be is read without the mark', async () => {
+    const sent = JSON.stringify({
+      n: 'x',
+      t: [
+        ['soakTime', '8 h', 8, 0, 1],
+        ['grainMass', '30 g', 30, 0, 1],
+      ],
+    });
+    const read = await openLink(`${linkMark}1p${toBase64Url(new TextEncoder().encode(sent))}`);
+    if (!read.ok) expect.fail(read.message);
+    expect(read.batch.given).toEqual([
+      { row: 'soakTime', text: '8 h', amount: 8, kind: 'time' },
+      { row: 'grainMass', text: '30 g', amount: 30, kind: 'mass', use: 'onHand' },
+    ]);
+    expect(formulate(recipeOf(demo, read.batch)).failed).toBe(false);
+  });
+
   test('is found among other words, and with a full stop behind it', async () => {
     const fragment = await writeFragment(demo, first(demo));
     const read = await openLink(`Try this: ${page}${fragment}. It is good!`);
