@@ -63,7 +63,7 @@ export class Evaluation implements Access {
   of(id: TermId): number {
     const known = this.values.get(id);
     if (typeof known === 'number') return known;
-    if (known === null) throw new Error(`${id} depends on itself by the plan sized from ${this.plan.sizedFrom}`);
+    if (known === null) return this.fail({ code: 'roundabout', at: isRow(id) ? id : 'milkVolume' });
     this.values.set(id, null);
     const value = this.workOut(id);
     this.values.set(id, value);

@@ -1,10 +1,11 @@
 import { correctCoefficients } from './correct';
-import { Evaluation, type Standing } from './evaluate';
+import { Evaluation, isRow, type Standing } from './evaluate';
 import { readGiven } from './givens';
 import { type MeasuredRowId, measuredRows, type NumericRowId } from './order';
 import type { Plan } from './plan';
 import type { Problem } from './problem';
 import type { Recipe } from './recipe';
+import { rootProblem } from './roots';
 import type { TermId } from './row';
 import { numericRows } from './sheet';
 
@@ -23,7 +24,12 @@ export const upstream: readonly NumericRowId[] = [
 const fixed = ['sourceMass', 'waterRatio', 'vesselCount'] as const;
 
 /** Rows that follow from what was measured before them, whatever was typed for them. */
-const moved: readonly NumericRowId[] = ['milkVolume', 'fillVolume', 'headspaceDepth', 'headspaceVolume', 'drinkVolume'];
+const moved: readonly NumericRowId[] = [
+  ...['milkVolume', 'milkSolids', 'fillVolume', 'headspaceDepth', 'headspaceVolume', 'drinkVolume'],
+] as const;
+
+/** What is measured of the source on its way, from which nothing follows without the source and its water. */
+export const correctsSource: readonly NumericRowId[] = ['soakedMass', 'pulpMass'];
 
 /** What is read when all is done, and feeds no amount. */
 const atTheEnd = ['finalPH', 'sugarLeft'] as const;
@@ -51,39 +57,58 @@ function hasIt(id: MeasuredRowId, x: Evaluation): boolean {
   );
 }
 
-/** The batch as it really stands: source, water and jars as planned, what was measured in place of what was expected. */
+/**
+ * The batch as it really stands: source, water and jars as planned, what was measured in place of what was expected. Of
+ * a plan that can't be worked out, what is wrong stays as it is, and what was measured counts for all it can.
+ */
 export function evaluateMeasured(recipe: Recipe, plan: Plan, planned: Evaluation): Evaluation {
   const values = new Map<TermId, number>();
   for (const id of measuredRows) {
     const value = measuredValue(id, recipe, planned);
     if (typeof value === 'number') values.set(id, value);
   }
-  const moving = [...values.keys()].some((id) => !atTheEnd.some((late) => late === id));
-  // A plan that can't be worked out leaves nothing to go on from: its own problems stay the ones to mend.
-  if (!moving || fixed.some((id) => !Number.isFinite(planned.of(id)))) {
-    const late = atTheEnd.flatMap((id): [TermId, number][] => {
-      const value = values.get(id);
-      return value === undefined ? [] : [[id, value]];
-    });
-    return new Evaluation(recipe, plan, { values: new Map(late), coefficients: new Map() });
+  if ([...values.keys()].every((id) => atTheEnd.some((late) => late === id))) {
+    return new Evaluation(recipe, plan, { values, coefficients: new Map() });
   }
   for (const id of fixed) values.set(id, planned.of(id));
   const standing: Standing = { values, coefficients: correctCoefficients(planned, values) };
-  const ways = {
-    ...plan.ways,
-    milkVolume: 'fromSource',
-    fillVolume: 'shared',
-    headspaceVolume: 'fromFill',
-    headspaceDepth: 'fromRoom',
-    drinkVolume: 'strained',
-    ...(values.has('grainMass') ? { grainRate: 'fromMass' } : {}),
+  const actual = new Evaluation(recipe, planMeasured(plan, values.has('grainMass')), standing);
+  for (const id of fixed) if (!Number.isFinite(planned.of(id))) keepProblem(id, planned, actual);
+  return actual;
+}
+
+/** What keeps a row of the plan from a number keeps standing at its root, where all that is fed by it is told to look. */
+function keepProblem(id: NumericRowId, planned: Evaluation, actual: Evaluation): void {
+  const problem = rootProblem(id, planned);
+  actual.fail(problem);
+  const root = problem.code === 'waits' && isRow(problem.for) ? planned.problems.get(problem.for) : undefined;
+  if (root !== undefined) actual.fail(root);
+}
+
+/** The plan once there is something measured: nothing is sized any more, and what went in by weight gives its rate. */
+function planMeasured(plan: Plan, weighsGrains: boolean): Plan {
+  const { milkVolume, drinkVolume } = plan.ways;
+  const allSweetener = milkVolume === 'fromSweetener';
+  const allGrains = milkVolume === 'fromGrains' || weighsGrains;
+  const isLeft = (id: NumericRowId): boolean =>
+    !moved.includes(id) &&
+    !(id === 'servings' && drinkVolume === 'fromServings') &&
+    !(allGrains && id === 'grainRate') &&
+    !(allSweetener && (id === 'sugarRate' || id === 'startingSugar'));
+  return {
+    ...plan,
+    ways: {
+      ...plan.ways,
+      milkVolume: 'fromSource',
+      fillVolume: 'shared',
+      headspaceVolume: 'fromFill',
+      headspaceDepth: 'fromRoom',
+      drinkVolume: 'strained',
+      ...(allSweetener ? { sugarRate: 'fromMass' } : {}),
+      ...(allGrains ? { grainRate: 'fromMass' } : {}),
+    },
+    accepted: new Set([...plan.accepted].filter(isLeft)),
+    ...(allSweetener ? { sweetenerFixed: true, sugarBy: 'mass' } : {}),
+    grainsFixed: plan.grainsFixed || allGrains,
   };
-  const glassesSize = plan.ways.drinkVolume === 'fromServings';
-  const accepted = new Set(
-    [...plan.accepted].filter(
-      (id) =>
-        !moved.includes(id) && !(id === 'servings' && glassesSize) && !(id === 'grainRate' && values.has('grainMass')),
-    ),
-  );
-  return new Evaluation(recipe, { ...plan, ways, accepted }, standing);
 }

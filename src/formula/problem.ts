@@ -29,6 +29,10 @@ type ProblemBody =
   | { readonly code: 'gels'; readonly least: number; readonly gelling: boolean }
   | { readonly code: 'noRatio'; readonly rows: readonly [RowId, RowId] }
   | { readonly code: 'noSolids' }
+  /** What was typed leaves a figure to be worked out from itself. */
+  | { readonly code: 'roundabout' }
+  /** Working the batch out failed for a reason that no other problem names. */
+  | { readonly code: 'notWorkedOut' }
   | { readonly code: 'belowNative'; readonly native: number }
   | { readonly code: 'noRoomForMilk'; readonly fill: number }
   | { readonly code: 'nothingToFerment'; readonly sweetener: string; readonly reason: string }
@@ -66,6 +70,8 @@ type ProblemBody =
   | { readonly code: 'unitMeant'; readonly planned: number; readonly unit: 'g' | 'mL'; readonly meant: number }
   | { readonly code: 'moreOutThanIn'; readonly into: number; readonly out: number }
   | { readonly code: 'hardlyPressed'; readonly planned: number }
+  /** It stands as measured, and nothing can follow from it until that row is mended. */
+  | { readonly code: 'notCounted'; readonly for: RowId }
   | {
       readonly code: 'outsideModels';
       readonly celsius: number;
@@ -114,6 +120,8 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   gels: 'refusal',
   noRatio: 'refusal',
   noSolids: 'refusal',
+  roundabout: 'refusal',
+  notWorkedOut: 'refusal',
   belowNative: 'refusal',
   noRoomForMilk: 'refusal',
   nothingToFerment: 'caution',
@@ -134,6 +142,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   unitMeant: 'caution',
   moreOutThanIn: 'caution',
   hardlyPressed: 'caution',
+  notCounted: 'caution',
   outsideModels: 'refusal',
   nothingToRipen: 'refusal',
   slowerThanLine: 'caution',

@@ -77,6 +77,9 @@ const sentences: Sentences = {
     `No amount of water makes ${list(rows)} fit together. Change one of them, or clear one to have it worked out.`,
   noSolids: () =>
     'No amount of water gives milk of these solids from this source. Type another figure, or clear the cell.',
+  roundabout: () => 'What is typed leaves this to be worked out from itself. Clear one of the typed amounts.',
+  notWorkedOut: () =>
+    'This batch can’t be worked out: something in it is more than this page can handle. Everything in it is kept. Save a copy of it, undo the last change, or remove it.',
   belowNative: ({ native }, write) =>
     `The milk brings ${write(native)} of its own. Type at least that, or clear the cell.`,
   noRoomForMilk: ({ fill }, write) =>
@@ -121,6 +124,7 @@ const sentences: Sentences = {
     `Milk and pulp together would weigh ${write(out, 'mass')}, but source and water were only ${write(into, 'mass')}. Read the scale or jug again.`,
   hardlyPressed: () =>
     'So heavy a pulp still holds milk: it is as wet as what went into the bag. Press it again, and weigh it again.',
+  notCounted: ({ for: root }) => `Not counted yet: “${labelOf(root)}” needs mending first.`,
   notAcid: ({ measured }, write) =>
     `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
   outsideModels: ({ at, celsius, coolest, warmest }, write) => {

@@ -3,7 +3,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { formulate } from '../../src/formula/formulate';
 import type { MeasuredRowId } from '../../src/formula/order';
 import type { Amount, Recipe } from '../../src/formula/recipe';
-import { measuredRecipe, recipeOf, typed } from '../batches';
+import { measuredRecipe, onHand, recipeOf, typed } from '../batches';
 import { agrees, codesAt, differences, numberIn, problemAt } from '../results';
 
 // Thousands of recipes take longer than one example does.
@@ -47,6 +47,44 @@ describe('measuring', () => {
     const formulation = measuring({ milkVolume: 650 }, { given: [typed('sweetenerMass', 20)] });
     expect(numberIn(formulation, 'sweetenerMass')).toBe(20);
     expect(numberIn(formulation, 'sugarRate')).toBeCloseTo((20 * 1.050524 * 1000) / 650, 4);
+  });
+
+  test('milk is followed where sweetener on hand sized the batch: 100 g of cane sugar in 2 L is 52.5 g/L', () => {
+    const sized = { given: [onHand('sweetenerMass', 100)] };
+    expect(numberIn(measuring({}, sized), 'milkVolume')).toBeCloseTo(4000, 0);
+    const formulation = measuring({ milkVolume: 2000 }, sized);
+    expect(numberIn(formulation, 'sweetenerMass')).toBe(100);
+    expect(numberIn(formulation, 'sugarRate')).toBeCloseTo(52.526, 3);
+    const unsized = measuring(
+      { milkVolume: 2000 },
+      { given: [typed('milkVolume', 2000), typed('sweetenerMass', 100)] },
+    );
+    for (const id of ['startingSugar', 'bottlePressureForgotten', 'readyTime'] as const)
+      expect(numberIn(formulation, id), id).toBeCloseTo(numberIn(unsized, id), 9);
+  });
+
+  test('milk beside a rate typed to size it by sweetener on hand says that the rate is off', () => {
+    const given = [typed('sugarRate', 30), onHand('sweetenerMass', 100)];
+    const formulation = measuring({ milkVolume: 2000 }, { given });
+    expect(problemAt(formulation, 'sugarRate', 'measuredOff')).toMatchObject({ planned: 30 });
+    const start = measuring(
+      { milkVolume: 2000 },
+      { given: [typed('startingSugar', 30), onHand('sweetenerMass', 100)] },
+    );
+    expect(problemAt(start, 'startingSugar', 'measuredOff')).toMatchObject({ planned: 30 });
+  });
+
+  test('milk is followed where grains on hand sized the batch: the dose is of the milk that is there', () => {
+    const formulation = measuring({ milkVolume: 500 }, { given: [onHand('grainMass', 54)] });
+    expect(numberIn(formulation, 'grainMass')).toBe(54);
+    expect(numberIn(formulation, 'grainRate')).toBeCloseTo(108, 9);
+  });
+
+  test('pulp beside solids that were typed says which solids are there', () => {
+    const formulation = measuring({ pulpMass: 150 }, { given: [typed('milkSolids', 12)] });
+    const stages = formulation.evaluation.stages();
+    expect(numberIn(formulation, 'milkSolids')).toBeCloseTo(100 * (stages?.milkSolids ?? Number.NaN), 9);
+    expect(problemAt(formulation, 'milkSolids', 'measuredOff')).toMatchObject({ planned: 12 });
   });
 
   test('milk beside milk that was typed says what was planned', () => {
@@ -199,10 +237,27 @@ describe('what can’t be', () => {
     expect(numberIn(formulation, 'milkSolids')).toBeCloseTo(100 * (1 - formulation.evaluation.c('pulpMoisture')), 4);
   });
 
+  test('counts for all it can while the plan is refused: the jars wait, the sugar is of the milk that is there', () => {
+    const given = [typed('vesselCount', 1.5), typed('sourceMass', 150), typed('sweetenerMass', 100)];
+    const formulation = measuring({ milkVolume: 2000 }, { given });
+    expect(codesAt(formulation, 'vesselCount')).toEqual(['notWhole']);
+    expect(problemAt(formulation, 'fillVolume', 'waits')).toMatchObject({ for: 'vesselCount' });
+    expect(formulation.of('milkVolume')).toBe(2000);
+    expect(numberIn(formulation, 'sugarRate')).toBeCloseTo(52.526, 3);
+  });
+
+  test('says that it does not count yet, and what to mend, where nothing can follow from it', () => {
+    const formulation = measuring({ pulpMass: 150, soakedMass: 240 }, { given: [typed('vesselCount', 1.5)] });
+    expect(numberIn(formulation, 'pulpMass')).toBe(150);
+    expect(problemAt(formulation, 'pulpMass', 'notCounted')).toMatchObject({ for: 'vesselCount' });
+    expect(problemAt(formulation, 'soakedMass', 'notCounted')).toMatchObject({ for: 'vesselCount' });
+  });
+
   test('leaves a plan that can’t be worked out with its own problem to mend', () => {
     const formulation = measuring({ grainMass: 30 }, { source: 'cartonPlain', given: [typed('milkSolids', 15)] });
     expect(codesAt(formulation, 'milkSolids')).toEqual(['noSolids']);
     expect(problemAt(formulation, 'sourceMass', 'waits')).toMatchObject({ for: 'milkSolids' });
-    expect(formulation.rows.grainMass).toMatchObject({ status: 'measured', value: 30, from: null });
+    expect(formulation.rows.grainMass).toMatchObject({ status: 'measured', value: 30 });
+    expect(formulation.of('grainMass')).toBe(30);
   });
 });
