@@ -13,3 +13,12 @@ export function readPrice(text: string, decimalComma: boolean): number | null {
   const read = readQuantity(text, { kind: 'count', bareUnit: '', cups: 'us', decimalComma });
   return read.ok && read.reading.amount >= 0 ? read.reading.amount : null;
 }
+
+/** A share typed in per cent, from 0 to 100, as a part of 1 with what is left; null for any other text. */
+export function readShare(text: string, decimalComma: boolean): { readonly of: number; readonly rest: number } | null {
+  const plain = text.trim().replace(/ ?%$/, '');
+  const read = readQuantity(plain, { kind: 'count', bareUnit: '', cups: 'us', decimalComma });
+  if (!read.ok) return null;
+  const { amount } = read.reading;
+  return amount >= 0 && amount <= 100 ? { of: amount / 100, rest: 1 - amount / 100 } : null;
+}
