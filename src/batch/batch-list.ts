@@ -1,4 +1,5 @@
 import { ownJarOf } from '../formula/coefficients';
+import { nameFor } from './batch-name';
 import { changeBatch } from './change-batch';
 import { startBatch } from './demo';
 import { type Batch, longestName, mostBatches, type SheetDocument } from './document';
@@ -13,10 +14,7 @@ export function renameBatch(document: SheetDocument, batchId: string, name: stri
 
 /** Adds a fresh batch after another, or at the end. A sheet that is full stays as it is. */
 export function addBatch(document: SheetDocument, after?: string): SheetDocument {
-  const names = new Set(document.batches.map(({ name }) => name));
-  let number = document.batches.length + 1;
-  while (names.has(`Batch ${number}`)) number += 1;
-  return insertBatch(document, after, startBatch(nextBatchId(document), `Batch ${number}`));
+  return insertBatch(document, after, freshBatch(document));
 }
 
 /** Adds a copy of a batch, with the shape of its own jar, after the batch itself. A full sheet stays as it is. */
@@ -32,6 +30,15 @@ export function copyBatch(document: SheetDocument, batchId: string): SheetDocume
   if (copied === document || shape.length === 0) return copied;
   const copies = shape.map(([key, value]) => [key.replace(ownJarOf(batchId), ownJarOf(id)), value] as const);
   return { ...copied, yours: { ...document.yours, ...Object.fromEntries(copies) } };
+}
+
+function freshBatch(document: SheetDocument): Batch {
+  const batch = startBatch(nextBatchId(document), '');
+  const name = nameFor(
+    batch.source,
+    document.batches.map((one) => one.name),
+  );
+  return { ...batch, name };
 }
 
 /** The corrections that belong to this batch’s own jar. */
@@ -68,7 +75,7 @@ export function removeBatch(document: SheetDocument, batchId: string): SheetDocu
   const yours = { ...document.yours };
   for (const [key] of shape) delete yours[key];
   const left = { ...document, yours, batches };
-  return batches.length > 0 ? left : { ...left, batches: [startBatch(nextBatchId(left), 'Batch 1')] };
+  return batches.length > 0 ? left : { ...left, batches: [freshBatch(left)] };
 }
 
 /**

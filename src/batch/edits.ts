@@ -4,8 +4,9 @@ import type { HeatStep, SweetenerPart, Yours } from '../formula/recipe';
 import { numericRows } from '../formula/sheet';
 import { grains } from '../reference/grains';
 import { jars } from '../reference/jars';
-import { sources } from '../reference/sources';
+import { type SourceId, sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
+import { isNamedAfter, nameFor } from './batch-name';
 import { changeBatch } from './change-batch';
 import { type Batch, type GivenCell, largestShare, type SheetDocument } from './document';
 import { hottestHeat, longestHeat, mostCorrections } from './document-limits';
@@ -76,7 +77,8 @@ export function clearMeasured(document: SheetDocument, batchId: string, row: Mea
 
 /**
  * Chooses a jar, a source, a sweetener or a kind of grains by its id; all that was typed is kept. An id that is not in
- * the table changes nothing. A sweetener chosen so takes the place of a blend.
+ * the table changes nothing. A sweetener chosen so takes the place of a blend. A name that came from the source goes
+ * with it.
  */
 export function choose(document: SheetDocument, batchId: string, row: ChoiceRowId, id: string): SheetDocument {
   return changeBatch(document, batchId, (batch) => {
@@ -84,13 +86,19 @@ export function choose(document: SheetDocument, batchId: string, row: ChoiceRowI
       case 'vessel':
         return isKeyOf(jars, id) && id !== batch.vessel ? { ...batch, vessel: id } : batch;
       case 'source':
-        return isKeyOf(sources, id) && id !== batch.source ? { ...batch, source: id } : batch;
+        return isKeyOf(sources, id) && id !== batch.source ? withSource(document, batch, id) : batch;
       case 'grains':
         return isKeyOf(grains, id) && id !== batch.grains ? { ...batch, grains: id } : batch;
       case 'sweetener':
         return isKeyOf(sweeteners, id) ? sweetenWith(batch, [{ id, share: 1 }]) : batch;
     }
   });
+}
+
+function withSource({ batches }: SheetDocument, batch: Batch, source: SourceId): Batch {
+  if (!isNamedAfter(batch.source, batch.name)) return { ...batch, source };
+  const others = batches.filter((one) => one !== batch).map(({ name }) => name);
+  return { ...batch, source, name: nameFor(source, others) };
 }
 
 /**

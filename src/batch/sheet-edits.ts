@@ -8,6 +8,7 @@ import * as histories from './history';
 import type { History } from './recorded';
 import { changeSettings } from './settings';
 import { stepNames } from './step-names';
+import { chooseSweetener } from './swap-sweetener';
 import { stockUp, takeChanges } from './take-changes';
 
 export type SheetEdits = ReturnType<typeof sheetEdits>;
@@ -50,7 +51,10 @@ export function sheetEdits({ history, take }: Held) {
     clearMeasured: (batchId: string, row: MeasuredRowId) =>
       commit(edits.clearMeasured(now(), batchId, row), stepNames.clearMeasured(row)),
     choose: (batchId: string, row: ChoiceRowId, id: string) =>
-      commit(edits.choose(now(), batchId, row, id), stepNames.choose(row, id)),
+      commit(
+        row === 'sweetener' ? chooseSweetener(now(), batchId, id) : edits.choose(now(), batchId, row, id),
+        stepNames.choose(row, id),
+      ),
     blendSweeteners: (batchId: string, parts: readonly SweetenerPart[]) =>
       commit(edits.blendSweeteners(now(), batchId, parts), stepNames.blendSweeteners(parts)),
     setUse: (batchId: string, row: 'sweetenerMass' | 'grainMass', use: 'onHand' | undefined) =>

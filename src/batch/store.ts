@@ -5,6 +5,7 @@ import type { Keeping, KeptSheet } from './keeping';
 import { lastGood } from './last-good';
 import { type History, redoName, startHistory, undoName } from './recorded';
 import { type SheetEdits, sheetEdits } from './sheet-edits';
+import { type JustSwapped, justSwapped } from './swap-sweetener';
 
 /** The sheet while it is open: the document, its results and its undo as signals. */
 interface OpenSheet {
@@ -24,6 +25,8 @@ interface OpenSheet {
   readonly formulationOf: (batch: Batch) => Formulation;
   /** The figures that stand in for those a slip takes away; null where nothing is refused. */
   readonly lastGoodOf: (batch: Batch) => Formulation | null;
+  /** The sweetener that the last step chose in place of another; null where it did something else. */
+  readonly justSwapped: ReadonlySignal<JustSwapped | null>;
   /** Has the sheet kept from now on: what was edited before that is saved, each edit as it comes. */
   readonly keepIn: (kept: KeptSheet) => void;
 }
@@ -81,6 +84,7 @@ export function createStore(initial: SheetDocument): Store {
     batchOf,
     formulationOf,
     lastGoodOf: (batch) => lastGood(batch, history.value, formulationOf),
+    justSwapped: computed(() => justSwapped(history.value)),
     keepIn(kept) {
       const here = document.peek();
       const isEdited = here !== initial;

@@ -3,7 +3,6 @@ import { type SweetenerId, sweeteners } from '../reference/sweeteners';
 import type { Formulation } from './formulate';
 import { type Blend, fermentableOf, weightOf } from './models/blend';
 import type { Ranged } from './models/sugar';
-import type { SweetenerPart } from './recipe';
 
 /** One sweetener in place of the one in use, at equal fermentable sugar. */
 export interface Swap {
@@ -90,13 +89,4 @@ function kindsOf(id: SweetenerId): Swap['kinds'] {
   if (sucrose === null || glucose === null || fructose === null) return null;
   const all = sucrose + glucose + fructose;
   return all > 0 ? { sucrose: sucrose / all, glucose: glucose / all, fructose: fructose / all } : null;
-}
-
-/** Two sweeteners half and half by mass, or in any shares: what they weigh together at the same fermentable sugar, g. */
-export function blendMass(parts: readonly SweetenerPart[], formulation: Formulation): number | null {
-  const { of, choices } = formulation;
-  const blend: Blend = parts.map(({ id, share }) => ({ entry: sweeteners[id], share }));
-  const fermentable = fermentableOf(blend, choices.grain.takes).value;
-  const hexose = of('sweetenerMass') * of('fermentable');
-  return fermentable > 0 && Number.isFinite(hexose) ? hexose / fermentable : null;
 }

@@ -37,14 +37,14 @@ test('renaming trims, cuts what is too long and passes over a blank', () => {
 describe('addBatch', () => {
   test('adds at the end, or after another, with the next id and name', () => {
     expect(ids(three)).toEqual(['b1', 'b2', 'b3']);
-    expect(names(three)).toEqual(['Saturday almond', 'Batch 2', 'Batch 3']);
+    expect(names(three)).toEqual(['Saturday almond', 'Almonds', 'Almonds 2']);
     expect(ids(addBatch(three, 'b1'))).toEqual(['b1', 'b4', 'b2', 'b3']);
   });
 
   test('gives no id and no name that is taken', () => {
     const gap = removeBatch(three, 'b2');
     expect(ids(addBatch(gap))).toEqual(['b1', 'b3', 'b4']);
-    expect(names(addBatch(gap))).toEqual(['Saturday almond', 'Batch 3', 'Batch 4']);
+    expect(names(addBatch(gap))).toEqual(['Saturday almond', 'Almonds 2', 'Almonds']);
   });
 
   test('leaves a full sheet as it is', () => {
@@ -120,6 +120,6 @@ describe('removeBatch', () => {
 
   test('puts a fresh batch in place of the last one', () => {
     const emptied = removeBatch(typeCell(one, 'b1', 'sourceMass', '300 g'), 'b1');
-    expect(emptied.batches).toEqual([{ ...first(one), id: 'b1', name: 'Batch 1' }]);
+    expect(emptied.batches).toEqual([{ ...first(one), id: 'b1', name: 'Almonds' }]);
   });
 });

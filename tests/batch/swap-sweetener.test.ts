@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { recipeOf } from '../../src/batch/document';
+import { demo } from '../../src/batch/demo';
+import { recipeOf, type SheetDocument } from '../../src/batch/document';
+import { choose, setUse, typeCell } from '../../src/batch/edits';
 import { createStore } from '../../src/batch/store';
-import { swapSweetener } from '../../src/batch/swap-sweetener';
+import { chooseSweetener, swapSweetener } from '../../src/batch/swap-sweetener';
+import { blendMass } from '../../src/formula/blend-mass';
 import { type Formulation, formulate } from '../../src/formula/formulate';
 import type { Given, SweetenerPart } from '../../src/formula/recipe';
-import { blendMass, swapsFor } from '../../src/formula/swap';
+import { swapsFor } from '../../src/formula/swap';
 import { writeGrams } from '../../src/interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../src/reference/sweeteners';
 import { recipeOf as made, onHand, plainRecipe, sweetenerIds, typed } from '../batches';
@@ -137,5 +140,44 @@ describe('swapping the sweetener', () => {
     const document = documentOf(made());
     expect(swapSweetener(document, 'gone', [{ id: 'honey', share: 1 }], '20 g')).toBe(document);
     expect(swapSweetener(document, 'b1', [], '20 g')).toBe(document);
+  });
+});
+
+describe('choosing another sweetener', () => {
+  const of = (document: SheetDocument) => {
+    const [batch] = document.batches;
+    if (batch === undefined) throw new Error('no batch');
+    return sugarOf(formulate(recipeOf(document, batch)));
+  };
+
+  test('keeps the fermentable sugar of a weight typed by the spoon, which spoon for spoon would be a third more', () => {
+    const typed = typeCell(demo, 'b1', 'sweetenerMass', '2 tbsp');
+    const honey = chooseSweetener(typed, 'b1', 'honey');
+    expect(honey.batches[0]?.given).toMatchObject([{ row: 'sweetenerMass', text: '32.2 g' }]);
+    // The weight is typed to a tenth of a gram.
+    expect(Math.abs(of(honey) / of(typed) - 1)).toBeLessThan(0.05 / 32);
+    expect(of(choose(typed, 'b1', 'sweetener', 'honey')) / of(typed)).toBeGreaterThan(1.2);
+  });
+
+  test('leaves what is on hand, and what no other can stand in for', () => {
+    const typed = typeCell(demo, 'b1', 'sweetenerMass', '100 g');
+    const onHand = setUse(typed, 'b1', 'sweetenerMass', 'onHand');
+    expect(chooseSweetener(onHand, 'b1', 'honey').batches[0]?.given[0]?.text).toBe('100 g');
+    expect(chooseSweetener(typed, 'b1', 'stevia').batches[0]?.given[0]?.text).toBe('100 g');
+  });
+
+  test('is told for as long as it is the last step, and undone in one', () => {
+    const store = createStore(typeCell(demo, 'b1', 'sweetenerMass', '2 tbsp'));
+    expect(store.justSwapped.value).toBeNull();
+    store.choose('b1', 'sweetener', 'honey');
+    expect(store.justSwapped.value).toMatchObject({ batch: 'b1', text: '2 tbsp' });
+    store.typeCell('b1', 'sweetenerMass', '2 tbsp');
+    expect(store.justSwapped.value).toBeNull();
+    store.undo();
+    store.undo();
+    expect(store.document.value.batches[0]).toMatchObject({
+      sweetener: [{ id: 'caneWhite' }],
+      given: [{ text: '2 tbsp' }],
+    });
   });
 });

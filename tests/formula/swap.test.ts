@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { blendMass } from '../../src/formula/blend-mass';
 import { formulate } from '../../src/formula/formulate';
-import { blendMass, type Swap, swapsFor } from '../../src/formula/swap';
+import { type Swap, swapsFor } from '../../src/formula/swap';
 import type { SweetenerId } from '../../src/reference/sweeteners';
 import { recipeOf, typed } from '../batches';
 

@@ -8,6 +8,8 @@ import { type Problem, severities } from '../../formula/problem';
 import { numericRows } from '../../formula/sheet';
 import { waysOut } from '../../formula/ways-out';
 import { describeProblem } from '../../formula/words';
+import { writeRow } from '../../formula/write-row';
+import { sweeteners } from '../../reference/sweeteners';
 import type { SheetState } from './sheet-state';
 import { isTrouble } from './telling';
 
@@ -38,13 +40,33 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
       far: compared(row, batch, store, state),
     };
   });
-  if (said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null)) return null;
+  const swapped = rows.includes('sweetener') ? swapOf(batch, store) : null;
+  if (
+    swapped === null &&
+    said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null)
+  )
+    return null;
   return (
     <div
       class="remarks"
       {...(plain ? {} : { role: 'gridcell', 'aria-colspan': 2 })}
       style={plain ? undefined : { '--at': at }}
     >
+      {swapped !== null && (
+        <p class="remark swapped" role="status">
+          {swapped.now}, same sugar ·{' '}
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              store.typeCell(batchId, 'sweetenerMass', swapped.before);
+              state.goTo({ at: 'sweetenerMass', batch: batchId });
+            }}
+          >
+            keep {swapped.before}
+          </button>
+        </p>
+      )}
       {said.map(({ row, troubles, unreadable, remark, far }) => (
         <div key={row} id={plain ? undefined : `remarks-${row}-${batchId}`}>
           {remark !== null && <p class="remark">{remark}</p>}
@@ -63,6 +85,21 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
       ))}
     </div>
   );
+}
+
+/** What another sweetener just chosen weighs, and what the one before did; null where none was, or nothing ferments. */
+function swapOf(batch: Batch, store: Store): { readonly now: string; readonly before: string } | null {
+  const swapped = store.justSwapped.value;
+  if (swapped?.batch !== batch.id) return null;
+  const write = (one: Batch): string | null => {
+    const row = writeRow(store.formulationOf(one), 'sweetenerMass', store.settings.value);
+    return row?.metric ?? null;
+  };
+  const [now, before] = [write(batch), swapped.text ?? write(swapped.before)];
+  const isSame = store.formulationOf(batch).rows.sweetenerMass.status !== 'absent';
+  if (now === null || before === null || now === before || !isSame) return null;
+  const names = batch.sweetener.map(({ id }) => sweeteners[id].name.toLowerCase()).join(' and ');
+  return { now: `${now} ${names}`, before };
 }
 
 /** What stands in a cell as typed or, in a row that is only measured, as measured. */

@@ -71,7 +71,7 @@ describe('a batch', () => {
   test('that is the last one left is followed by a fresh one', async () => {
     const { store, user } = await openSheet();
     await user.click(await tool('Saturday almond', 'Remove'));
-    expect(names(store)).toEqual(['Batch 1']);
-    expect(await screen.findByRole('heading', { name: 'Batch 1' })).toBeDefined();
+    expect(names(store)).toEqual(['Almonds']);
+    expect(await screen.findByRole('heading', { name: 'Almonds' })).toBeDefined();
   });
 });

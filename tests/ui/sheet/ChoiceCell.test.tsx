@@ -75,6 +75,18 @@ describe('by keyboard', () => {
   });
 });
 
+test('another sweetener for a typed spoon keeps the sugar, says so, and offers the spoons as they were', async () => {
+  const { user, cell, batch, container } = await openSheet((store) => store.typeCell('b1', 'sweetenerMass', '2 tbsp'));
+  await user.selectOptions(menuOf(cell('sweetener')), 'Honey');
+  const said = await waitFor(() => container.querySelector('.swapped') ?? expect.fail('nothing is said'));
+  expect(textOf(said)).toMatch(/^32 g honey, same sugar · keep 2 tbsp$/);
+  await user.click(
+    within(cell('sweetener').parentElement ?? cell('sweetener')).getByRole('button', { name: 'keep 2 tbsp' }),
+  );
+  expect(batch()).toMatchObject({ sweetener: [{ id: 'honey' }], given: [{ text: '2 tbsp' }] });
+  await waitFor(() => expect(document.activeElement).toBe(cell('sweetenerMass')));
+});
+
 test.each(
   Object.entries(sweeteners).flatMap(([id, { name, refused }]) => (refused === undefined ? [] : [[name, id, refused]])),
 )('%s is refused beside the cell, with the reason', async (name, _, reason) => {
