@@ -112,7 +112,8 @@ function lower(id: SweetenerId): string {
 }
 
 function percent(error: number): string {
-  const share = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 }).format(Math.abs(error));
+  const options = { style: 'percent', maximumFractionDigits: 0, signDisplay: 'never' } as const;
+  const share = new Intl.NumberFormat('en', options).format(error);
   return error > 0 ? `${share} too much` : `${share} too little`;
 }
 
