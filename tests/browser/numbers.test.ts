@@ -13,7 +13,7 @@ describeInBrowser('where the numbers come from', () => {
 
   test('finds a figure, and its table does not widen a narrow page', async () => {
     const { page, faults, close } = await opened.visit({ viewport: { width: 1280, height: 800 } });
-    await page.getByRole('button', { name: 'Numbers' }).first().click();
+    await page.getByRole('tab', { name: 'Numbers' }).click();
     await page.setViewportSize({ width: 320, height: 700 });
     await page.getByRole('searchbox', { name: 'Find a figure' }).fill('almonds water');
     await page
