@@ -17,6 +17,19 @@ export function addBatch(document: SheetDocument, after?: string): SheetDocument
   return insertBatch(document, after, freshBatch(document));
 }
 
+/**
+ * Adds a batch made of another's choices and cells, with the shape of its own jar, after that one and named after its
+ * source. A full sheet stays as it is.
+ */
+export function addMade(document: SheetDocument, after: string, made: Omit<Batch, 'id' | 'name'>): SheetDocument {
+  const id = nextBatchId(document);
+  const name = nameFor(
+    made.source,
+    document.batches.map((one) => one.name),
+  );
+  return withShapeOf(after, id, document, insertBatch(document, after, { ...made, id, name }));
+}
+
 /** Adds a copy of a batch, with the shape of its own jar, after the batch itself. A full sheet stays as it is. */
 export function copyBatch(document: SheetDocument, batchId: string): SheetDocument {
   const batch = document.batches.find(({ id }) => id === batchId);
@@ -25,11 +38,15 @@ export function copyBatch(document: SheetDocument, batchId: string): SheetDocume
   let name = withTail(batch.name, ', copy');
   for (let number = 2; names.has(name); number += 1) name = withTail(batch.name, `, copy ${number}`);
   const id = nextBatchId(document);
-  const copied = insertBatch(document, batchId, { ...batch, id, name });
-  const shape = ownShape(document, batchId);
-  if (copied === document || shape.length === 0) return copied;
-  const copies = shape.map(([key, value]) => [key.replace(ownJarOf(batchId), ownJarOf(id)), value] as const);
-  return { ...copied, yours: { ...document.yours, ...Object.fromEntries(copies) } };
+  return withShapeOf(batchId, id, document, insertBatch(document, batchId, { ...batch, id, name }));
+}
+
+/** The document after a batch was added, with the figures of another's own jar for it. */
+function withShapeOf(of: string, id: string, document: SheetDocument, added: SheetDocument): SheetDocument {
+  const shape = ownShape(document, of);
+  if (added === document || shape.length === 0) return added;
+  const copies = shape.map(([key, value]) => [key.replace(ownJarOf(of), ownJarOf(id)), value] as const);
+  return { ...added, yours: { ...document.yours, ...Object.fromEntries(copies) } };
 }
 
 function freshBatch(document: SheetDocument): Batch {

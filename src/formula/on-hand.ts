@@ -1,3 +1,4 @@
+import { kitchen } from '../reference/kitchen';
 import { type Change, changeRecipe } from './change';
 import { type Formulation, formulate } from './formulate';
 import { readGiven } from './givens';
@@ -64,6 +65,39 @@ export function makeFrom(stock: StockId, { recipe }: Formulation): readonly Chan
   const use = stock === 'sweetener' || stock === 'grains' ? { use: 'onHand' as const } : {};
   const sized: Change = { do: 'type', row, text, kind, amount, ...use };
   return [...letAmountsGo(recipe), ...(stock === 'source' ? keepRatio(recipe) : []), sized];
+}
+
+/** What is left of one thing on hand once the batch is made, in its row's base unit. */
+export interface Over {
+  readonly stock: StockId;
+  readonly amount: number;
+}
+
+/** What stays over of what is on hand where this batch is made; a thing that is used up, or nearly, is not named. */
+export function staysOver(formulation: Formulation): readonly Over[] {
+  const onHand = formulation.recipe.onHand ?? {};
+  return stockIds.flatMap((stock) => {
+    const have = onHand[stock];
+    const read = have === undefined ? null : readStock(stock, have, formulation.evaluation);
+    const { value } = formulation.rows[stockRows[stock]];
+    if (typeof read !== 'number' || typeof value !== 'number') return [];
+    return read - value > read * kitchen.leftOver.value ? [{ stock, amount: read - value }] : [];
+  });
+}
+
+/**
+ * One jar fewer than the largest batch takes, where the last jar would be for a few per cent of it alone: what to type
+ * for it, the jars and the share of the milk that it leaves out. Null where every jar is worth its place.
+ */
+export function jarFewer(
+  largest: Formulation,
+): { readonly changes: readonly Change[]; readonly jars: number; readonly share: number } | null {
+  const { value: jars } = largest.rows.vesselCount;
+  if (typeof jars !== 'number' || jars < 2) return null;
+  const fewer: Change = { do: 'type', row: 'vesselCount', text: String(jars - 1), kind: 'count', amount: jars - 1 };
+  const changes = [...letAmountsGo(largest.recipe), fewer];
+  const share = 1 - formulate(changeRecipe(largest.recipe, changes)).of('milkVolume') / largest.of('milkVolume');
+  return share > 0 && share <= kitchen.lastJar.value ? { changes, jars: jars - 1, share } : null;
 }
 
 const sizing: readonly NumericRowId[] = [...amountRows, 'sweetenerMass', 'caneEquivalent', 'grainMass'];

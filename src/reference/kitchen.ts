@@ -73,6 +73,16 @@ const table = {
     unit: 'share',
     origin: judgement('Two figures this close are one: no kitchen measures finer.'),
   },
+  lastJar: {
+    value: 0.1,
+    unit: 'share',
+    origin: judgement('Where the last jar would hold less than this share of the batch, one jar fewer is offered.'),
+  },
+  leftOver: {
+    value: 0.02,
+    unit: 'share',
+    origin: judgement('Less than this share of what is on hand is used up, as a scale and a spoon tell it.'),
+  },
   scoopSlack: {
     value: 0.01,
     unit: 'share',

@@ -1,59 +1,98 @@
 import { useState } from 'preact/hooks';
 import { cellProblem } from '../../batch/cell-problem';
-import type { Batch } from '../../batch/document';
+import { type Batch, recipeOf } from '../../batch/document';
+import { addDraft, chooseInDraft, type Drafted, draftOf, isSame } from '../../batch/draft-from-stock';
 import type { Store } from '../../batch/store';
-import { largestBatch, makeFrom, stockProblem } from '../../formula/on-hand';
-import { type StockId, stockIds, stockRows } from '../../formula/order';
+import { stockUp } from '../../batch/take-changes';
+import { changeRecipe } from '../../formula/change';
+import { type Formulation, formulate } from '../../formula/formulate';
+import { jarFewer, largestBatch, makeFrom, type Over, staysOver, stockProblem } from '../../formula/on-hand';
+import { type ChoiceRowId, type StockId, stockIds, stockRows } from '../../formula/order';
 import { describeProblem } from '../../formula/words';
-import { writeValue } from '../../formula/write-row';
+import { writeRow, writeValue } from '../../formula/write-row';
 import { leading } from '../jar/leading';
-import { Whose } from '../page/Whose';
+import { menus } from '../sheet/choices';
+import type { SheetState } from '../sheet/sheet-state';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
+  readonly state: SheetState;
+  /** Called once a batch is made of it. */
+  readonly onMade: () => void;
 }
 
-/** What there is of source, sweetener, grains and jars; the largest batch it makes, and what limits it. */
-export function OnHand({ batch, store }: Props) {
-  const formulation = store.formulationOf(batch);
-  const settings = store.settings.value;
+const choiceOf = {
+  source: 'source',
+  sweetener: 'sweetener',
+  grains: 'grains',
+  jars: 'vessel',
+} as const satisfies Record<StockId, ChoiceRowId>;
+
+/** What there is of source, sweetener, grains and jars; the largest batch it makes, what limits it and what stays over. */
+export function OnHand({ batch, store, state, onMade }: Props) {
+  const [own, setDraft] = useState<Drafted | null>(null);
+  const draft = draftOf(batch, own);
+  const document = store.document.value;
+  const kitchen = store.settings.value;
+  const formulation = formulate(recipeOf(document, draft));
   const { choices } = formulation;
   const names: Readonly<Record<StockId, string>> = {
     source: choices.source.name,
     sweetener: choices.sweetener.map(({ entry }) => entry.name).join(' and '),
     grains: choices.grain.name,
-    jars: `Jars: ${choices.jar.name}`,
+    jars: choices.jar.name,
   };
-  const onHand = batch.onHand ?? {};
-  const largest = largestBatch(formulation, onHand);
+  const change = (stock: StockId, text: string) => {
+    const [changed = draft] = stockUp({ ...document, batches: [draft] }, draft.id, stock, text).batches;
+    if (!isSame(stock, draft, batch)) setDraft(changed);
+    // The sheet speaks up where the batch that is looked at takes more than there is of the same.
+    else store.stockUp(batch.id, stock, text);
+  };
+  const largest = largestBatch(formulation, draft.onHand ?? {});
+  const made =
+    largest === null ? null : formulate(changeRecipe(formulation.recipe, makeFrom(largest.limitedBy, formulation)));
+  const fewer = made === null ? null : jarFewer(made);
   const say = (milk: number): string => {
-    const { first, second } = leading(writeValue(milk, 'volume', null, settings), settings.leads);
+    const { first, second } = leading(writeValue(milk, 'volume', null, kitchen), kitchen.leads);
     return second === null ? first : `${first} (${second})`;
   };
-  const make = () => {
-    const text = largest === null ? undefined : onHand[largest.limitedBy]?.text;
-    if (largest === null || text === undefined) return;
-    const label = `Make the largest batch from ${text}`;
-    store.takeWayOut(batch.id, { label, changes: makeFrom(largest.limitedBy, formulation) });
+  const make = (changes: ReturnType<typeof makeFrom>, what: string, over: readonly Over[]) => {
+    const old = new Set(document.batches.map(({ id }) => id));
+    store.takeEdit(addDraft(document, draft, changes), `Make ${what} from what is on hand`);
+    const added = store.document.peek().batches.find(({ id }) => !old.has(id));
+    if (added === undefined) {
+      state.notice.value = 'The sheet is full: remove a batch first.';
+      return;
+    }
+    onMade();
+    const left = over.map((one) => writeOver(one, formulation, store));
+    const sentence = left.length === 0 ? 'nothing stays over' : `${left.join(', ')} stay over`;
+    state.landOn(added.id, `${added.name}: ${what}; ${sentence}.`);
   };
   return (
     <section class="on-hand" aria-label={`On hand for ${batch.name}`}>
-      <h2>
-        What is on hand?
-        <Whose />
-      </h2>
-      <p>Type what there is; the sheet finds the largest batch.</p>
+      <h2>From what I have</h2>
+      <p>Type what there is; the sheet finds the largest batch and adds it beside the others.</p>
       <div class="stock">
         {stockIds.map((stock) => (
-          <Stock key={`${batch.id} ${stock}`} stock={stock} name={names[stock]} batch={batch} store={store} />
+          <Stock
+            key={stock}
+            stock={stock}
+            name={names[stock]}
+            draft={draft}
+            formulation={formulation}
+            store={store}
+            onChoose={(id) => setDraft(chooseInDraft(document, draft, choiceOf[stock], id))}
+            onType={(text) => change(stock, text)}
+          />
         ))}
       </div>
-      {largest !== null && (
+      {largest !== null && made !== null && (
         <div role="status">
           <p>
             The largest batch is <b>{say(largest.milk)}</b> of milk, limited by the{' '}
-            <b>{names[largest.limitedBy].toLowerCase()}</b>.
+            <b>{lower(names[largest.limitedBy])}</b>.
           </p>
           <ul>
             {largest.limits.map(({ stock, milk }) => (
@@ -61,33 +100,106 @@ export function OnHand({ batch, store }: Props) {
                 {names[stock]}: enough for {say(milk)}
               </li>
             ))}
+            {staysOver(made).map((over) => (
+              <li key={`${over.stock} over`}>{writeOver(over, formulation, store)} stay over</li>
+            ))}
           </ul>
-          <button type="button" class="button" onClick={make}>
+          <button
+            type="button"
+            class="button next"
+            onClick={() => make(makeFrom(largest.limitedBy, formulation), 'the largest batch', staysOver(made))}
+          >
             Make this batch
-          </button>
+          </button>{' '}
+          {fewer !== null && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                const one = formulate(changeRecipe(formulation.recipe, fewer.changes));
+                make(fewer.changes, fewer.jars === 1 ? 'one jar' : `${fewer.jars} jars`, staysOver(one));
+              }}
+            >
+              Fill {fewer.jars === 1 ? 'one jar' : `${fewer.jars} jars`}, {percent(fewer.share)} less
+            </button>
+          )}
         </div>
       )}
     </section>
   );
 }
 
-function Stock({ stock, name, batch, store }: Props & { stock: StockId; name: string }) {
-  const cell = batch.onHand?.[stock] ?? null;
-  const found = stockProblem(stock, store.formulationOf(batch));
-  const impossible = found === null ? null : describeProblem(found, store.settings.value);
+function lower(name: string): string {
+  return name.toLowerCase();
+}
+
+function percent(share: number): string {
+  return new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 }).format(share);
+}
+
+/** What stays over, as the row it is an amount of is written. */
+function writeOver({ stock, amount }: Over, formulation: Formulation, store: Store): string {
+  const kitchen = store.settings.value;
+  const { kind } = formulation.rows[stockRows[stock]];
+  if (kind === 'choice') return '';
+  const { choices } = formulation;
+  const food: Readonly<Record<StockId, string>> = {
+    source: choices.source.plural,
+    sweetener: lower(choices.sweetener.map(({ entry }) => entry.name).join(' and ')),
+    grains: lower(choices.grain.name),
+    jars: 'jars',
+  };
+  return `${leading(writeValue(amount, kind, null, kitchen), kitchen.leads).first} ${food[stock]}`;
+}
+
+interface StockProps {
+  readonly stock: StockId;
+  readonly name: string;
+  readonly draft: Batch;
+  readonly formulation: Formulation;
+  readonly store: Store;
+  readonly onChoose: (id: string) => void;
+  readonly onType: (text: string) => void;
+}
+
+function Stock({ stock, name, draft, formulation, store, onChoose, onType }: StockProps) {
+  const kitchen = store.settings.value;
+  const cell = draft.onHand?.[stock] ?? null;
+  const found = stockProblem(stock, formulation);
+  const impossible = found === null ? null : describeProblem(found, kitchen);
   const [text, setText] = useState<string | null>(null);
-  const problem = cell === null ? null : (cellProblem(stockRows[stock], cell, store.settings.value) ?? impossible);
+  const problem = cell === null ? null : (cellProblem(stockRows[stock], cell, kitchen) ?? impossible);
+  const takes = writeRow(formulation, stockRows[stock], kitchen);
   const keep = () => {
-    if (text !== null) store.stockUp(batch.id, stock, text);
+    if (text !== null) onType(text);
     setText(null);
   };
+  const row = choiceOf[stock];
+  const chosen = row === 'sweetener' ? draft.sweetener.map(({ id }) => id).join(' + ') : draft[row];
   return (
-    <label>
-      <span>{name}</span>
+    <div class="stock-line">
+      <select
+        aria-label={`${what[stock]} on hand`}
+        value={chosen}
+        onChange={(event) => onChoose(event.currentTarget.value)}
+      >
+        {row === 'sweetener' && draft.sweetener.length > 1 && <option value={chosen}>{name}</option>}
+        {menus[row].map(({ label, options }) => (
+          <optgroup key={label} label={label}>
+            {options.map((option) => (
+              <option key={option.value} value={option.value}>
+                {option.label}
+              </option>
+            ))}
+          </optgroup>
+        ))}
+      </select>
       <input
         aria-label={`On hand: ${name}`}
         value={text ?? cell?.text ?? ''}
+        placeholder={takes === null ? '' : `such as ${takes.metric}`}
         autocomplete="off"
+        inputMode={stock === 'jars' ? 'numeric' : 'decimal'}
         onInput={(event) => setText(event.currentTarget.value)}
         onBlur={keep}
         onKeyDown={(event) => event.key === 'Enter' && keep()}
@@ -97,6 +209,13 @@ function Stock({ stock, name, batch, store }: Props & { stock: StockId; name: st
           <span>{problem}</span>
         </span>
       )}
-    </label>
+    </div>
   );
 }
+
+const what: Readonly<Record<StockId, string>> = {
+  source: 'Nut, seed or coconut',
+  sweetener: 'Sweetener',
+  grains: 'Grains',
+  jars: 'Jars',
+};

@@ -4,10 +4,18 @@ import { OnHand } from './OnHand';
 import './on-hand.css';
 
 /** The largest batch that can be made from what there is. */
-export default function OnHandPart({ batch, store }: PartProps) {
+export default function OnHandPart({ batch, store, state, page }: PartProps) {
   return (
     <MayEdit store={store}>
-      <OnHand key={batch.id} batch={batch} store={store} />
+      <OnHand
+        key={batch.id}
+        batch={batch}
+        store={store}
+        state={state}
+        onMade={() => {
+          page.shown.value = 'batch';
+        }}
+      />
     </MayEdit>
   );
 }

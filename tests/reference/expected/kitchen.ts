@@ -23,6 +23,8 @@ export const kitchenFigures: Figures = {
   // 21 CFR 114.3: pH 4.6.
   'acidityLine, pH': [4.6],
   'agreement, share': [0.005],
+  'lastJar, share': [0.1],
+  'leftOver, share': [0.02],
   'scoopSlack, share': [0.01],
   'workingDigits, digits': [4],
   'constantDigits, digits': [12],

@@ -33,7 +33,7 @@ describe('what is on hand', () => {
 
   test('is forgotten by an empty field', async () => {
     const { user, batch } = await openSheet((store) => store.stockUp('b1', 'jars', '3'));
-    await user.clear(await field('Jars: Quart, wide mouth'));
+    await user.clear(await field('Quart, wide mouth'));
     await user.tab();
     expect(batch().onHand).toEqual({});
   });
@@ -56,18 +56,43 @@ describe('the largest batch', () => {
     expect(said).toMatch(/Water kefir grains: enough for .* mL.*Almonds, whole: enough for .* L/);
   });
 
-  test('is made at a press, as one step, and takes what there is', async () => {
-    const { store, user, batch, amountOf } = await openSheet((made) => {
+  test('is added at a press as a batch of its own, in one step, with what stays over', async () => {
+    const { store, user, batch } = await openSheet((made) => {
       made.typeCell('b1', 'sourceMass', '90 g');
-      made.stockUp('b1', 'source', '5 kg');
+      made.stockUp('b1', 'source', '500 g');
       made.stockUp('b1', 'grains', '30 g');
     });
     const before = batch();
     await user.click(within(await region()).getByRole('button', { name: 'Make this batch' }));
-    expect(batch().given).toEqual([{ row: 'grainMass', text: '30 g', amount: 30, kind: 'mass', use: 'onHand' }]);
-    expect(amountOf('grainMass')).toBe(30);
-    expect(store.undoName.value).toBe('Make the largest batch from 30 g');
-    store.undo();
+    const added = store.document.value.batches[1];
+    expect(added?.given).toEqual([{ row: 'grainMass', text: '30 g', amount: 30, kind: 'mass', use: 'onHand' }]);
+    expect(added?.name).toBe('Almonds');
     expect(batch()).toEqual(before);
+    const notice = document.querySelector('.notice') ?? expect.fail('nothing is said');
+    expect(textOf(notice)).toMatch(/^Almonds: the largest batch; \d+ g almonds stay over\.$/);
+    store.undo();
+    expect(store.document.value.batches).toEqual([before]);
+  });
+
+  test('of another nut leaves the batch that is looked at as it is', async () => {
+    const { store, user, batch } = await openSheet();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Nut, seed or coconut on hand' }), 'Hazelnuts');
+    await user.type(await field('Hazelnuts'), '200 g{Enter}');
+    expect(batch().onHand).toBeUndefined();
+    await user.click(within(await region()).getByRole('button', { name: 'Make this batch' }));
+    expect(store.document.value.batches.map(({ name, source }) => [name, source])).toEqual([
+      ['Saturday almond', 'almond'],
+      ['Hazelnuts', 'hazelnut'],
+    ]);
+  });
+
+  test('offers one jar where a second would be for a few per cent alone', async () => {
+    const { store, user, amountOf } = await openSheet();
+    const full = Math.ceil(Number(amountOf('sourceMass')) * 1.05);
+    await user.type(await field('Almonds, whole'), `${full} g{Enter}`);
+    await user.click(
+      within(await region()).getByRole('button', { name: /^Fill one jar, \d % less$|^Fill one jar, \d% less$/ }),
+    );
+    expect(store.document.value.batches[1]?.given.map(({ row, text }) => [row, text])).toEqual([['vesselCount', '1']]);
   });
 });
