@@ -3,6 +3,7 @@ import type { Store } from '../../batch/store';
 import { offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
 import { createSheetState } from '../sheet/sheet-state';
+import { Guarded } from './Guarded';
 import { lazyPiece } from './lazy-piece';
 import { Masthead } from './Masthead';
 import { MayEdit } from './MayEdit';
@@ -41,6 +42,11 @@ export function App({ store, storage }: Props) {
   const shown = wide ? 'both' : page.shown.value;
   const message = store.message.value;
   const working = state.working.value;
+  const shownWorking = working !== null && (
+    <Guarded store={store} of={working} instead={<p class="message">This working can’t be shown.</p>}>
+      <Working store={store} state={state} />
+    </Guarded>
+  );
   return (
     <div class="page" data-shown={shown}>
       <MayEdit store={store}>
@@ -66,11 +72,11 @@ export function App({ store, storage }: Props) {
           <div class="beside">
             {wide && <PartNames page={page} />}
             <PartPane store={store} state={state} page={page} />
-            {wide && working !== null && <Working store={store} state={state} />}
+            {wide && shownWorking}
           </div>
         )}
         {shown === 'more' && <More store={store} state={state} page={page} />}
-        {!wide && working !== null && <Working store={store} state={state} />}
+        {!wide && shownWorking}
       </main>
       {thumb && state.editing.value !== null && <ThumbEditor store={store} state={state} />}
       {!wide && <PhoneBar page={page} />}

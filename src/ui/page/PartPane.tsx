@@ -3,6 +3,7 @@ import type { FunctionComponent } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
+import { Guarded } from './Guarded';
 import type { PageState } from './page-state';
 import type { PartId } from './part-ids';
 import { partList } from './part-list';
@@ -45,11 +46,14 @@ export function PartPane({ store, state, page }: Props) {
         <p class="part-missing">{missing.value ? partMissing : ''}</p>
       ) : (
         <WhoseName.Provider value={batches.length > 1 ? batch.name : null}>
-          <Part key={id} batch={batch} store={store} state={state} page={page} />
+          <Guarded key={`${id} ${batch.id}`} store={store} instead={<p class="part-missing">{partFailed}</p>}>
+            <Part key={id} batch={batch} store={store} state={state} page={page} />
+          </Guarded>
         </WhoseName.Provider>
       )}
     </section>
   );
 }
 
+const partFailed = 'This part can’t be shown for what is in the sheet now. Everything in it is kept.';
 const partMissing = 'This part could not be loaded. It is tried again every few seconds.';

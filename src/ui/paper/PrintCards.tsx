@@ -1,4 +1,5 @@
 import type { Store } from '../../batch/store';
+import { Guarded } from '../page/Guarded';
 import type { SheetState } from '../sheet/sheet-state';
 import { PrintCard } from './PrintCard';
 import { printsAll } from './PrintTools';
@@ -20,8 +21,19 @@ export default function PrintCards({ store, state }: Props) {
   return (
     <div class="print-cards">
       {(shown.length === 0 ? batches.slice(0, 1) : shown).map((batch) => (
-        <PrintCard key={batch.id} batch={batch} store={store} />
+        <Guarded key={batch.id} store={store} instead={<NoCard name={batch.name} />}>
+          {store.formulationOf(batch).failed ? <NoCard name={batch.name} /> : <PrintCard batch={batch} store={store} />}
+        </Guarded>
       ))}
     </div>
+  );
+}
+
+function NoCard({ name }: { readonly name: string }) {
+  return (
+    <article class="print-card" aria-label={`Card of ${name}`}>
+      <h2>{name}</h2>
+      <p>This batch can’t be worked out, so it has no card.</p>
+    </article>
   );
 }

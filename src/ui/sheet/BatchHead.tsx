@@ -6,6 +6,8 @@ import { labelOf } from '../../formula/labels';
 import { rowOrder } from '../../formula/order';
 import { severities } from '../../formula/problem';
 import { JarOf } from '../jar/JarOf';
+import { Guarded } from '../page/Guarded';
+import { lazyPiece } from '../page/lazy-piece';
 import { BatchTools } from './BatchTools';
 import type { SheetState } from './sheet-state';
 import { isTrouble } from './telling';
@@ -16,10 +18,25 @@ interface Props {
   readonly state: SheetState;
 }
 
-/** The head of a batch: its name, its jar to scale, what it is sized from, and what is to be mended first. */
-export function BatchHead({ id, store, state }: Props) {
+const FailedBatch = lazyPiece(() => import('./FailedBatch'));
+
+/** The head of a batch; of one that can't be worked out or drawn, that it can't. */
+export function BatchHead(props: Props) {
+  const { id, store } = props;
   const batch = store.batchOf(id).value;
   if (batch === undefined) return null;
+  const failed = <FailedBatch batch={batch} store={store} />;
+  return store.formulationOf(batch).failed ? (
+    failed
+  ) : (
+    <Guarded store={store} instead={failed}>
+      <Head {...props} batch={batch} />
+    </Guarded>
+  );
+}
+
+/** Its name, its jar to scale, what it is sized from, and what is to be mended first. */
+function Head({ id, batch, store, state }: Props & { readonly batch: Batch }) {
   const formulation = store.formulationOf(batch);
   return (
     <>

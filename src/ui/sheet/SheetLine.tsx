@@ -4,6 +4,7 @@ import type { Store } from '../../batch/store';
 import { isRow } from '../../formula/evaluate';
 import { labelOf } from '../../formula/labels';
 import type { NumericRowId, RowId } from '../../formula/order';
+import { Guarded } from '../page/Guarded';
 import { media, useMedia } from '../page/use-media';
 import { ChoiceCell } from './ChoiceCell';
 import { columnIndex, type Drawn } from './columns-on-screen';
@@ -36,7 +37,13 @@ export function SheetLine({ line, batches, store, state, drawn, range }: Props) 
         {batches.map((batch, at) => {
           const column = columnIndex(drawn, at);
           const ofHow = { batch, column, place: 'how', ...shared } as const;
-          return [
+          const blank = [
+            <div class="cell how" role="gridcell" key="how" aria-colindex={column} />,
+            <div class="cell much" role="gridcell" key="much" aria-colindex={columnIndex(drawn, at, 'much')}>
+              –
+            </div>,
+          ];
+          const cells = [
             how === null ? (
               <div class="cell how" role="gridcell" key={`${batch} how`} aria-colindex={column}>
                 <span class="aside">{line.aside}</span>
@@ -62,6 +69,11 @@ export function SheetLine({ line, batches, store, state, drawn, range }: Props) 
               {...shared}
             />,
           ];
+          return (
+            <Guarded key={batch} store={store} instead={blank}>
+              {cells}
+            </Guarded>
+          );
         })}
         <Spacer />
       </div>
@@ -84,19 +96,28 @@ function Detail({ row, batches, store, state, drawn, range }: DetailProps) {
         {labelOf(row)}
       </div>
       <Spacer />
-      {batches.map((batch, at) => [
-        <NumberCell
-          key={`${batch} ${row}`}
-          id={row}
-          batch={batch}
-          column={columnIndex(drawn, at)}
-          place="detail"
-          store={store}
-          state={state}
-          range={range}
-        />,
-        <Remarks key={`${batch} remarks`} rows={[row]} at={at} batch={batch} store={store} state={state} />,
-      ])}
+      {batches.map((batch, at) => {
+        const column = columnIndex(drawn, at);
+        const blank = (
+          <div class="cell detail" role="gridcell" aria-colindex={column} aria-colspan={2}>
+            –
+          </div>
+        );
+        return (
+          <Guarded key={batch} store={store} instead={blank}>
+            <NumberCell
+              id={row}
+              batch={batch}
+              column={column}
+              place="detail"
+              store={store}
+              state={state}
+              range={range}
+            />
+            <Remarks rows={[row]} at={at} batch={batch} store={store} state={state} />
+          </Guarded>
+        );
+      })}
       <Spacer />
     </div>
   );
