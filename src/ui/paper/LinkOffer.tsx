@@ -73,7 +73,7 @@ function Offer({ linked, store, state, onDone }: OfferProps) {
     if (next === document) return setProblem(full);
     const added = next.batches.find(({ id }) => !document.batches.some((one) => one.id === id));
     store.takeEdit(next, `Add ${cutText(batch.name, longestName)} from a link`);
-    if (added !== undefined) state.select({ ...state.spot.value, batch: added.id });
+    if (added !== undefined) state.landOn(added.id, `“${added.name}” is added, from a link.`);
     onDone();
   };
   const { value: keeping } = store.keeping;

@@ -5,6 +5,7 @@ import { Labels } from './Labels';
 import { PrintTools } from './PrintTools';
 import './files.css';
 import './labels.css';
+import './kept.css';
 
 /** What goes to paper, files in and out, and what this browser keeps. */
 export default function PaperPart({ batch, store, state }: PartProps) {
