@@ -9,10 +9,11 @@ import {
   measureKinds,
 } from '../reference/measure-error';
 import { type Coefficient, type Origin, published } from '../reference/origins';
-import { sources } from '../reference/sources';
+import { type SourceId, sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import { type FoodEntry, findFood, type OwnFood } from './food-keys';
 import { readMeasureWords } from './measure-words';
+import { foodDensity } from './models/strain';
 
 /** One household measure of a food that is a volume. */
 export interface CupWeight {
@@ -53,13 +54,14 @@ function isSame(a: CupWeight, b: CupWeight): boolean {
   return a.form === b.form && Math.abs((a.grams * b.millilitres) / (b.grams * a.millilitres) - 1) < near;
 }
 
-function usedBySheet({ part, own }: FoodEntry): readonly Bare[] {
+function usedBySheet({ part, own, record }: FoodEntry): readonly Bare[] {
   if (own !== null) {
     const { grams, millilitres } = own;
     const usable = grams > 0 && millilitres > 0 && Number.isFinite(grams) && Number.isFinite(millilitres);
     const origin: Origin = { kind: 'yours', how: 'measured' };
     return usable ? [{ grams, millilitres, form: null, measure: 'your own', origin, doubt: null }] : [];
   }
+  if (part.role === 'source' && sources[part.id].form === 'liquid' && record !== null) return [byWhatIsInIt(part.id)];
   const used =
     part.role === 'source' ? sources[part.id].cup : part.role === 'sweetener' ? sweeteners[part.id].spoon : null;
   if (used === null) return [];
@@ -67,15 +69,25 @@ function usedBySheet({ part, own }: FoodEntry): readonly Bare[] {
   return [{ ...used, form: words?.is === 'volume' ? words.form : null, doubt: null }];
 }
 
+/** A cup of a liquid source by its composition, which its milk is weighed by as well: two cans in are two cans out. */
+function byWhatIsInIt(id: SourceId): Bare {
+  const { composition } = sources[id];
+  const millilitres = convertNumber(1, 'cup', 'mL');
+  const grams = foodDensity(composition) * millilitres;
+  return { grams, millilitres, form: null, measure: '1 cup', origin: composition.origin, doubt: null };
+}
+
 function inRecord({ record }: FoodEntry): readonly Bare[] {
   if (record === null) return [];
-  return foodMeasures[record].measures.flatMap(({ amount, unit, grams }) => {
+  const bares = foodMeasures[record].measures.flatMap(({ amount, unit, grams }) => {
     const words = readMeasureWords(amount, unit);
     if (words?.is !== 'volume') return [];
     const origin = published('usda-sr', `Release 28, record ${record}, ${amount} ${unit}`);
     const doubt = doubtfulMeasures.find((each) => each.food === record && each.unit === unit)?.reason ?? null;
     return [{ grams, millilitres: words.millilitres, form: words.form, measure: `${amount} ${unit}`, origin, doubt }];
   });
+  // Of the level measures of a record the largest is rounded least.
+  return bares.sort((a, b) => b.millilitres - a.millilitres);
 }
 
 function withError(bare: Bare, kind: MeasureKind): CupWeight {

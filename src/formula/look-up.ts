@@ -37,9 +37,10 @@ export interface LookedUp {
 }
 
 /**
- * What a volume of a food weighs, g, with the range to expect of a level measure. The published measure of that form
- * nearest in size is used; the range takes in its other measures of that form, and of every form of a sugar where none
- * is named. Null for a volume that is below zero or not finite, and for a food without a cup weight.
+ * What a volume of a food weighs, g, with the range to expect of a level measure. It is weighed as the sheet weighs it,
+ * so by one measure whatever the size; another form by its largest, which is rounded least. The range takes in its other
+ * measures of that form, and of every form of a sugar where none is named. Null for a volume that is below zero or not
+ * finite, and for a food without a cup weight.
  */
 export function weighVolume(
   food: string,
@@ -47,14 +48,7 @@ export function weighVolume(
   millilitres: number,
   own: readonly OwnFood[] = [],
 ): LookedUp | null {
-  return lookUp(
-    food,
-    form,
-    millilitres,
-    own,
-    (weight) => weight.millilitres,
-    (weight, grams) => grams / weight.millilitres,
-  );
+  return lookUp(food, form, millilitres, own, (weight, grams) => grams / weight.millilitres);
 }
 
 /** The volume that a mass of a food fills, mL, by the same rules as `weighVolume`. */
@@ -64,14 +58,7 @@ export function measureMass(
   grams: number,
   own: readonly OwnFood[] = [],
 ): LookedUp | null {
-  return lookUp(
-    food,
-    form,
-    grams,
-    own,
-    (weight) => weight.grams,
-    (weight, mass) => weight.millilitres / mass,
-  );
+  return lookUp(food, form, grams, own, (weight, mass) => weight.millilitres / mass);
 }
 
 function lookUp(
@@ -79,7 +66,6 @@ function lookUp(
   form: string | null,
   amount: number,
   own: readonly OwnFood[],
-  sizeOf: (weight: CupWeight) => number,
   rateOf: (weight: CupWeight, grams: number) => number,
 ): LookedUp | null {
   if (!Number.isFinite(amount) || amount < 0) return null;
@@ -89,7 +75,7 @@ function lookUp(
   const named = weights.filter((weight) => form !== null && weight.form === form);
   const formKnown = form === null || named.length > 0;
   const same = named.length > 0 ? named : weights.filter(({ form: each }) => each === null || each === usual.form);
-  const by = nearest(same, amount, sizeOf);
+  const by = same[0] ?? usual;
   const ranged = named.length === 0 && lumpsForms(food, own) ? weights : same;
   const rates = ranged.flatMap((weight) => [rateOf(weight, weight.low), rateOf(weight, weight.high)]);
   const spread = {
@@ -105,11 +91,6 @@ function lumpsForms(food: string, own: readonly OwnFood[]): boolean {
   const entry = findFood(food, own);
   const kind = entry === null ? null : kindOf(entry);
   return kind === 'sugar' || kind === 'fine';
-}
-
-function nearest(weights: readonly CupWeight[], amount: number, sizeOf: (weight: CupWeight) => number): CupWeight {
-  const distance = (weight: CupWeight): number => Math.abs(Math.log(amount / sizeOf(weight)));
-  return weights.reduce((best, weight) => (distance(weight) < distance(best) ? weight : best));
 }
 
 export interface PieceWeight {

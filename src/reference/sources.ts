@@ -130,6 +130,8 @@ const undrained = {
 
 const poured = {
   form: 'liquid',
+  // Weighed by what is in it, as the milk it becomes is, so that what is poured in comes out again.
+  cup: null,
   soak: null,
   uptake: settled(0, 'g/g', 'A liquid is not soaked.'),
   passing: settled(1, 'share', 'Poured and not strained.'),
@@ -586,7 +588,6 @@ const table = {
     family: 'coconut',
     composition: composed('12118'),
     food: '12118',
-    cup: cup('12118', 'cup', 226, 'The tablespoon of the same record, 15 g, is 6 % heavier for its volume.'),
     waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
     label: null,
     can: { volume: believed(400, 'mL', 380, 420) },
@@ -599,7 +600,6 @@ const table = {
     family: 'coconut',
     composition: composed('12119'),
     food: '12119',
-    cup: cup('12119', 'cup', 240),
     waterRatio: asItIs,
     label: null,
     allergens: ['coconut'],
@@ -618,7 +618,6 @@ const table = {
       origin: fromMemory('An unsweetened carton; its sugar is the label’s.'),
     },
     food: null,
-    cup: null,
     waterRatio: asItIs,
     label: { serving: cartonServing, sugarPerServing: believed(0, 'g', 0, 1, 'Unsweetened.') },
     allergens: [],
@@ -637,7 +636,6 @@ const table = {
       origin: fromMemory('A sweetened carton; its sugar is the label’s.'),
     },
     food: null,
-    cup: null,
     waterRatio: asItIs,
     label: { serving: cartonServing, sugarPerServing: believed(7, 'g', 4, 13) },
     allergens: [],

@@ -11,6 +11,7 @@ export interface Sweetener {
   /** g per 100 g. */
   readonly water: number;
   readonly waterOrigin: Origin;
+  /** The one level measure that it is weighed by, in a cell, in a recipe and looked up. */
   readonly spoon: {
     readonly grams: number;
     readonly millilitres: number;
@@ -26,7 +27,8 @@ export interface Sweetener {
   readonly mostlyFructose?: boolean;
 }
 
-// 231 in³ over 256 and over 768.
+// 231 in³ over 16, over 256 and over 768.
+const cupful = 236.5882365;
 const tablespoon = 14.78676478125;
 const teaspoon = 4.92892159375;
 
@@ -40,6 +42,11 @@ function water(id: FoodId): Origin {
 
 function spoon(id: FoodId, measure: string, grams: number, millilitres: number, note?: string) {
   return { grams, millilitres, measure, origin: published('usda-sr', `Release 28, record ${id}, ${measure}`, note) };
+}
+
+/** By the cup wherever a record has one: of its level measures the largest is rounded least. */
+function cup(id: FoodId, measure: string, grams: number, note?: string) {
+  return spoon(id, measure, grams, cupful, note);
 }
 
 function guessedSpoon(grams: number, note: string) {
@@ -77,7 +84,7 @@ const table = {
     },
     water: 0.02,
     waterOrigin: water('19335'),
-    spoon: spoon('19335', '3 tsp', 12.6, tablespoon, 'Printed as 1 tsp, 4.2 g; three of them make a tablespoon.'),
+    spoon: cup('19335', '1 cup', 200),
     state: 'dry',
   },
   caneRaw: {
@@ -89,7 +96,7 @@ const table = {
     },
     water: 0.03,
     waterOrigin: water('19908'),
-    spoon: spoon('19908', '1 tsp', 4.6, teaspoon, 'The cup of the same record, 202 g, is 8 % lighter for its volume.'),
+    spoon: cup('19908', '1 cup', 202, 'The teaspoon of the same record, 4.6 g, is 9 % heavier for its volume.'),
     state: 'dry',
   },
   brown: {
@@ -101,7 +108,7 @@ const table = {
     },
     water: 1.34,
     waterOrigin: water('19334'),
-    spoon: spoon('19334', '1 tsp packed', 4.6, teaspoon),
+    spoon: cup('19334', '1 cup packed', 220),
     state: 'dry',
   },
   mapleSyrup: {
@@ -113,7 +120,12 @@ const table = {
     },
     water: 32.39,
     waterOrigin: water('19353'),
-    spoon: spoon('19353', '1 tbsp', 20, tablespoon),
+    spoon: cup(
+      '19353',
+      '1 cup',
+      315,
+      'The quarter-cup serving of the same record, 83 g, is 5 % heavier for its volume.',
+    ),
     state: 'liquid',
   },
   mapleSugar: {
@@ -142,7 +154,7 @@ const table = {
     },
     water: 17.1,
     waterOrigin: water('19296'),
-    spoon: spoon('19296', '1 tbsp', 21, tablespoon),
+    spoon: cup('19296', '1 cup', 339),
     state: 'liquid',
     honeyUnderOne: true,
   },
@@ -155,7 +167,7 @@ const table = {
     },
     water: 21.87,
     waterOrigin: water('19304'),
-    spoon: spoon('19304', '1 tbsp', 20, tablespoon, 'Printed as a serving of 1 tbsp.'),
+    spoon: cup('19304', '1 cup', 337, 'The serving of 1 tbsp of the same record, 20 g, is 5 % lighter for its volume.'),
     state: 'liquid',
   },
   agave: {
@@ -223,7 +235,7 @@ const table = {
     },
     water: 22.81,
     waterOrigin: water('19350'),
-    spoon: spoon('19350', '1 tbsp', 22, tablespoon),
+    spoon: cup('19350', '1 cup', 341),
     state: 'liquid',
   },
   dextrose: {
@@ -249,7 +261,7 @@ const table = {
     },
     water: 22.7,
     waterOrigin: water('19355'),
-    spoon: spoon('19355', '1 tbsp', 21, tablespoon),
+    spoon: cup('19355', '1 cup', 330),
     state: 'liquid',
   },
   caneSyrup: {
@@ -263,13 +275,7 @@ const table = {
     },
     water: 26,
     waterOrigin: water('90480'),
-    spoon: spoon(
-      '19355',
-      '1 tbsp',
-      21,
-      tablespoon,
-      'Record 90480 has a serving of 21 g without a volume; this is sorghum syrup’s.',
-    ),
+    spoon: cup('19355', '1 cup', 330, 'Record 90480 has a serving of 21 g without a volume; this is sorghum syrup’s.'),
     state: 'liquid',
   },
   stevia: refuse('Stevia', 'Stevia is sweet without sugar: there is nothing in it the grains can ferment.'),

@@ -64,8 +64,8 @@ test('what nothing can ferment is not offered, and what is has its name', () => 
   expect(additionName('honey')).toBe('Honey');
 });
 
-test('a spoon weighs what is published for it, 12.6 g of sugar in a tablespoon; of fruit as much as its juice', () => {
-  expect(additionWeight('caneWhite')).toBeCloseTo(12.6 / 14.78676478125, 9);
+test('a spoon weighs what is published for it, 200 g of sugar in a cup; of fruit as much as its juice', () => {
+  expect(additionWeight('caneWhite')).toBeCloseTo(200 / 236.5882365, 9);
   expect(additionWeight('dates')).toBeNull();
   expect(additionWeight('byLabel')).toBe(1.05);
 });

@@ -188,7 +188,7 @@ describe('with the numbers put in', () => {
     const [measured, error] = inputsOfKitchen(cups);
     const spoons = measured === undefined ? [] : openInput(measured, formulation, 'spoons');
     expect(spoons.flatMap((found) => writtenDown(found, formulation))).toContain('One in: 2.54\u00A0cm/in');
-    expect(told('sweetenerWeight')).toContain('Weight of a level measure (3 tsp): 12.6\u00A0g');
+    expect(told('sweetenerWeight')).toContain('Weight of a level measure (1 cup): 200\u00A0g');
     expect(error?.value).toBe(measureErrors.sugar.value);
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { formulate } from '../../src/formula/formulate';
 import {
   cupWeights,
   findFood,
@@ -18,6 +19,8 @@ import { foodMeasures } from '../../src/reference/food-measures';
 import { grainAliases, otherFoodAliases, unclearGrains } from '../../src/reference/other-aliases';
 import { sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
+import { recipeOf, typed } from '../batches';
+import { numberIn } from '../results';
 
 const cup = convertNumber(1, 'cup', 'mL');
 const mine: readonly OwnFood[] = [{ name: 'Sprouted oats', grams: 90, millilitres: 250 }];
@@ -139,12 +142,31 @@ describe('a look-up', () => {
     expect(grams('packed')).toMatchObject({ formKnown: false, by: { grams: 143 } });
   });
 
-  test('uses the measure nearest in size, and takes the others of that form into its range', () => {
+  test('weighs by one measure whatever the size, and takes the others of that form into its range', () => {
     const ofCup = weighVolume('19908', null, cup);
-    const ofSpoon = weighVolume('19908', null, cup / 48);
     expect(ofCup?.by.grams).toBe(202);
-    expect(ofSpoon?.by.grams).toBe(4.6);
+    expect(weighVolume('19908', null, cup / 48)?.by.grams).toBe(202);
     expect(ofCup?.spread.high).toBeCloseTo(4.6 * 48 * 1.075, 6);
+  });
+
+  test('of a third of a cup of maple syrup is 105 g, as in a cell', () => {
+    expect(weighVolume('19353', null, cup / 3)?.spread.likely).toBeCloseTo(105, 9);
+    const given = [typed('sweetenerMass', cup / 3, 'volume')];
+    const cell = formulate(recipeOf({ sweetener: [{ id: 'mapleSyrup', share: 1 }], given }));
+    expect(numberIn(cell, 'sweetenerMass')).toBeCloseTo(105, 9);
+  });
+
+  test('weighs every source and sweetener as its cell does', () => {
+    for (const { key, part } of listFoods()) {
+      if (part.role !== 'source' && part.role !== 'sweetener') continue;
+      const looked = weighVolume(key, null, 1)?.spread.likely;
+      if (looked === undefined) continue;
+      const { evaluation } = formulate(
+        recipeOf(part.role === 'source' ? { source: part.id } : { sweetener: [{ id: part.id, share: 1 }] }),
+      );
+      const weight = evaluation.of(part.role === 'source' ? 'sourceWeight' : 'sweetenerWeight');
+      expect(looked, key).toBeCloseTo(weight, 9);
+    }
   });
 
   test('never weighs by a measure that contradicts itself', () => {

@@ -31,8 +31,8 @@ describe('swaps at equal fermentable sugar', () => {
 
   test('say how wrong a spoon for a spoon is', () => {
     expect(swapTo('caneWhite').spoonForSpoon).toBeCloseTo(0, 9);
-    // A tablespoon of honey weighs 21 g and holds 17.27 g of hexose; of granulated sugar 12.6 g and 13.24 g.
-    expect(swapTo('honey').spoonForSpoon).toBeCloseTo(17.27 / 13.24 - 1, 2);
+    // A cup of honey weighs 339 g and holds 278.79 g of hexose; of granulated sugar 200 g and 210.10 g.
+    expect(swapTo('honey').spoonForSpoon).toBeCloseTo(278.79 / 210.1 - 1, 3);
   });
 
   test('give an estimate its range, and the kinds of sugar only where a table does', () => {

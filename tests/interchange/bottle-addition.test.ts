@@ -19,8 +19,8 @@ const why = (id: AdditionId, amount: string, labelSugar = ''): string => {
 
 describe('what goes into a bottle', () => {
   test('is typed in grams, or bare, or by the spoon', () => {
-    // 4.2 g of sugar in a teaspoon: 4.2 × 1.05052 ÷ 0.475 = 9.289 g/L, or 4.412 g in the bottle.
-    expect(read('caneWhite', '1 tsp')).toMatchObject({ ok: true, text: '4.41 g' });
+    // A 48th of 200 g of sugar in a teaspoon: 4.1667 × 1.05052 ÷ 0.475 = 9.215 g/L, or 4.377 g in the bottle.
+    expect(read('caneWhite', '1 tsp')).toMatchObject({ ok: true, text: '4.38 g' });
     expect(read('caneWhite', '4.2')).toMatchObject({ ok: true, grams: 4.2, text: '4.41 g' });
     expect(read('caneWhite', '4.2 g')).toMatchObject({ ok: true, text: '4.41 g' });
   });

@@ -34,10 +34,20 @@ describe('a plan for a batch', () => {
     expect(cells.map(({ row, text }) => `${row}: ${text}`)).toEqual([
       'sourceMass: 170 g',
       'blendWater: 769 mL',
-      'sweetenerMass: 41 g',
+      'sweetenerMass: 40.9 g',
       'grainMass: 45 g',
     ]);
     expect(extras).toEqual(['a pinch of salt']);
+  });
+
+  test('takes out of two cans what is in them', () => {
+    const { cells, formulation } = plan('2 cans (400 mL each) coconut milk\n25 g sugar\n30 g milk kefir grains');
+    const source = cells.find(({ row }) => row === 'sourceMass');
+    const poured = formulation?.of('milkVolume') ?? 0;
+    const water = formulation?.of('blendWater') ?? 0;
+    expect(source).toBeDefined();
+    // Milk and water each keep their own room, but for the rounding of what is typed.
+    expect(Math.abs(poured - 800 - water)).toBeLessThan(1);
   });
 
   test('compares ratio, sugar and dose with the usual', () => {

@@ -9,8 +9,8 @@ describe('a typed amount of a sweetener', () => {
     const found = swapAmount('2 tbsp', 'caneWhite', honey, habits);
     if (!found.ok) throw new Error(found.why);
     expect(found.typed.kind).toBe('volume');
-    // USDA 19335 weighs a teaspoon at 4.2 g: 25.2 g of sugar, as much as 32.2 g of honey.
-    expect(found.answer.mass.likely).toBeCloseTo(32.2, 1);
+    // USDA 19335 weighs a cup at 200 g: 25 g of sugar, as much as 31.93 g of honey.
+    expect(found.answer.mass.likely).toBeCloseTo(31.93, 2);
     expect(found.answer.mass.low).toBeLessThan(found.answer.mass.likely);
     expect(found.answer.mass.high).toBeGreaterThan(found.answer.mass.likely);
   });

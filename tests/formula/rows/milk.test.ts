@@ -188,3 +188,13 @@ describe('milk', () => {
     expect(formulation.of('lost')).toBe(0);
   });
 });
+
+describe('what is poured', () => {
+  test.each(['coconutMilk', 'coconutWater', 'cartonPlain'] as const)(
+    'of %s, two cans in are two cans out',
+    (source) => {
+      const cans = typed('sourceMass', 800, 'volume');
+      expect(worked(recipeOf({ source, given: [cans, typed('waterRatio', 0)] }), 'milkVolume')).toBeCloseTo(800, 6);
+    },
+  );
+});

@@ -65,8 +65,8 @@ describe('the sweetener', () => {
 
   test('weighs what its published spoon does, and cane sugar what its own does', () => {
     const honey = formulate(recipeOf({ sweetener: [{ id: 'honey', share: 1 }] }));
-    expect(honey.of('sweetenerWeight')).toBeCloseTo(21 / 14.78676478125, 12);
-    expect(honey.of('caneWeight')).toBeCloseTo(12.6 / 14.78676478125, 12);
+    expect(honey.of('sweetenerWeight')).toBeCloseTo(339 / 236.5882365, 12);
+    expect(honey.of('caneWeight')).toBeCloseTo(200 / 236.5882365, 12);
   });
 
   test('compares with cane sugar of 99.8 g sucrose: 0.998 × 1.05263 = 1.05052', () => {

@@ -236,6 +236,7 @@ const steeped: Figures = {
 };
 
 const poured: Figures = {
+  cup: null,
   ...{ 'uptake, g/g': [0], 'passing, share': [1], 'pulpMoisture, share': [0], 'handlingLoss, share': [0] },
   ...{ 'leaching, share': [0], gels: false, blendSeconds: null, blendWater: null },
   ...soakless,
@@ -274,7 +275,6 @@ export const sourceFigures: Figures = {
     ...poured,
     ...unlabelled,
     ...under('composition', compositionOf('12118')),
-    ...{ 'cup.grams': measureOf('12118', 'cup'), 'cup.millilitres': cup },
     // From memory: cans are near 400 mL, and are let down by 0.85 of water or drunk neat.
     ...{ 'waterRatio, g/g': [0.85, 0, 1.5], 'can.volume, mL': [400, 380, 420] },
   }),
@@ -282,7 +282,7 @@ export const sourceFigures: Figures = {
     ...poured,
     ...unlabelled,
     ...under('composition', compositionOf('12119')),
-    ...{ 'cup.grams': measureOf('12119', 'cup'), 'cup.millilitres': cup, 'waterRatio, g/g': [0] },
+    'waterRatio, g/g': [0],
   }),
   ...under('cartonPlain', {
     ...carton,

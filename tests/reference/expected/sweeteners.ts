@@ -16,7 +16,7 @@ function ofRecord(record: string, spoon: Spoon): Figures {
   return { ...under('sugars', sugarsOf(record)), water: printedOf(record, 'water'), ...spoonful(spoon) };
 }
 
-const tablespoonOf = (record: string, unit = 'tbsp'): Spoon => [measureOf(record, unit), tablespoon];
+const cupOf = (record: string, unit = 'cup'): Spoon => [measureOf(record, unit), gallon / 16];
 const teaspoonOf = (record: string, unit = 'tsp'): Spoon => [measureOf(record, unit), teaspoon];
 
 function allSugars(low: number | null, high: number | null): Figures {
@@ -33,35 +33,35 @@ const ofNoRecord: Figures = { food: null };
 
 /** Figures of the sweeteners. */
 export const sweetenerFigures: Figures = {
-  // A teaspoon of 4.2 g, three of which make a tablespoon.
-  ...under('caneWhite', ofRecord('19335', [3 * measureOf('19335', 'tsp'), tablespoon])),
-  ...under('caneRaw', ofRecord('19908', teaspoonOf('19908'))),
-  ...under('brown', ofRecord('19334', teaspoonOf('19334', 'tsp packed'))),
-  ...under('mapleSyrup', ofRecord('19353', tablespoonOf('19353'))),
+  // By the cup where the record has one: of its level measures the largest is rounded least.
+  ...under('caneWhite', ofRecord('19335', cupOf('19335'))),
+  ...under('caneRaw', ofRecord('19908', cupOf('19908'))),
+  ...under('brown', ofRecord('19334', cupOf('19334', 'cup packed'))),
+  ...under('mapleSyrup', ofRecord('19353', cupOf('19353'))),
   ...under('mapleSugar', {
     ...ofRecord('19340', teaspoonOf('19340')),
     ...allSugars(printedOf('19340', 'sugars'), printedOf('19340', 'sugars')),
   }),
-  ...under('honey', { ...ofRecord('19296', tablespoonOf('19296')), honeyUnderOne: true }),
-  ...under('molasses', ofRecord('19304', tablespoonOf('19304', 'serving 1 tbsp'))),
+  ...under('honey', { ...ofRecord('19296', cupOf('19296')), honeyUnderOne: true }),
+  ...under('molasses', ofRecord('19304', cupOf('19304'))),
   ...under('agave', { ...ofRecord('19912', teaspoonOf('19912')), mostlyFructose: true }),
   ...under('dates', {
     ...under('sugars', sugarsOf('09421')),
     ...{ water: printedOf('09421', 'water'), spoon: null, 'piece.grams': measureOf('09421', 'date, pitted') },
   }),
   ...under('cornSyrup', {
-    ...ofRecord('19350', tablespoonOf('19350')),
+    ...ofRecord('19350', cupOf('19350')),
     // Release 24 prints 26.77 of total sugars.
     ...allSugars(26.77, printedOf('19350', 'sugars')),
   }),
   // The lower ends of the next two are from memory.
   ...under('sorghumSyrup', {
-    ...ofRecord('19355', tablespoonOf('19355')),
+    ...ofRecord('19355', cupOf('19355')),
     ...allSugars(60, printedOf('19355', 'sugars')),
   }),
   ...under('caneSyrup', {
     // A serving of no volume in its own record; the tablespoon is sorghum syrup's.
-    ...ofRecord('90480', tablespoonOf('19355')),
+    ...ofRecord('90480', cupOf('19355')),
     ...allSugars(60, printedOf('90480', 'sugars')),
   }),
   // From memory: coconut sugar of 75 to 92 % sugars and 1 to 3 % water, date syrup of 60 to 75 % and 20 to 30 %.

@@ -41,8 +41,8 @@ describe('the sweeteners at equal fermentable sugar', () => {
   test('are a row each: amount, spoons, water, kinds of sugar, spoon for spoon, taste', () => {
     const { row } = openSwap([typed('caneEquivalent', 18)]);
     expect(row('Cane sugar, white')).toMatch(/in use.*18 g.*100%, 0%, 0%.*0% sugar/);
-    // 22.99 g of honey, 17.1 % water; a tablespoon holds 17.27 g of hexose against 13.24 g.
-    expect(row('Honey')).toMatch(/23 g.*tbsp.*3\.9 g.*\+30% sugar/);
+    // 22.99 g of honey, 17.1 % water; a cup holds 278.8 g of hexose against 210.1 g.
+    expect(row('Honey')).toMatch(/23 g.*tbsp.*3\.9 g.*\+33% sugar/);
     expect(row('Stevia')).toMatch(/ferment/);
     expect(screen.queryByRole('button', { name: /^Use Stevia/ })).toBeNull();
     expect(screen.queryByRole('button', { name: 'Use Cane sugar, white' })).toBeNull();
