@@ -44,7 +44,7 @@ export function wayToBeReady(offer: ReadyIn, formulation: Formulation, kitchen: 
   const gone = inTheWay.map((rival) => `“${labelOf(rival)}”`).join(' and ');
   const ways = [
     { label, changes: [typing] },
-    ...(letGo.length === 0 ? [] : [{ label: `${label} and let ${gone} go`, changes: [...letGo, typing] }]),
+    ...(letGo.length === 0 ? [] : [{ label: `${label} and clear ${gone}`, changes: [...letGo, typing] }]),
   ];
   for (const way of ways) {
     const after = formulate(changeRecipe(formulation.recipe, way.changes));

@@ -20,5 +20,5 @@ export function letGo(rows: readonly RowId[], formulation: Formulation): readonl
   const typed = typedRows(formulation);
   return [...new Set(rows)]
     .filter((row): row is NumericRowId => isRow(row) && typed.includes(row))
-    .map((row) => ({ label: `Let “${labelOf(row)}” go`, changes: [{ do: 'clear', row }] }));
+    .map((row) => ({ label: `Clear “${labelOf(row)}”`, changes: [{ do: 'clear', row }] }));
 }

@@ -206,7 +206,7 @@ function nextJarUp(formulation: Formulation, most = Number.POSITIVE_INFINITY): W
     // Several jars are still several, so their number is typed to be the cook’s own.
     const several = Number.isFinite(most) && count > 1;
     return {
-      label: `Take “${name}”${ownCapacity ? ` and let “${labelOf('brimful')}” go` : ''}${several ? ` and use ${count} jars` : ''}`,
+      label: `Take “${name}”${ownCapacity ? ` and clear “${labelOf('brimful')}”` : ''}${several ? ` and use ${count} jars` : ''}`,
       changes: [
         ...(ownCapacity ? [{ do: 'clear', row: 'brimful' } as const] : []),
         { do: 'vessel', vessel },

@@ -71,7 +71,7 @@ describeInBrowser('batches side by side', () => {
       ['Water to blend', 'blendWater'],
     ])('is mended by letting “%s” go, and undo brings it back', async (label, row) => {
       await cell('milkVolume')
-        .getByRole('button', { name: `Let “${label}” go` })
+        .getByRole('button', { name: `Clear “${label}”` })
         .click();
       await expect.poll(() => read(cell('milkVolume'))).not.toContain('apart');
       await expect.poll(() => cell(row).locator('.given').count()).toBe(0);
@@ -86,7 +86,7 @@ describeInBrowser('batches side by side', () => {
       /^Take “Half-gallon/,
       () => expect.poll(() => cell('vessel').getByRole('combobox').inputValue()).toBe('halfGallon'),
     ],
-    [/^Let “Source, as bought” go$/, () => expect.poll(() => cell('sourceMass').locator('.given').count()).toBe(0)],
+    [/^Clear “Source, as bought”$/, () => expect.poll(() => cell('sourceMass').locator('.given').count()).toBe(0)],
   ])('milk over the brim is given its room: %s', async (way, isDone) => {
     await type('sourceMass', '300 g');
     await type('vesselCount', '1');

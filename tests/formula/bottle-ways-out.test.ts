@@ -17,7 +17,7 @@ function waysOf(recipe: Recipe, row: NumericRowId, code: Problem['code']) {
 
 const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });
 const limited = (...cells: Recipe['given']): Recipe => given(typed('bottleLimit', 10), ...cells);
-const letGo = (row: NumericRowId) => `Let “${labelOf(row)}” go`;
+const letGo = (row: NumericRowId) => `Clear “${labelOf(row)}”`;
 const sweetened = limited(typed('startingSugar', 15), typed('bottleSugar', 10));
 
 // By hand for `sweetened`: room for gas at 30 °C 3.006e-4 × 0.90722 + 0.0526316 ÷ (8.314463 × 303.15) = 2.9359e-4

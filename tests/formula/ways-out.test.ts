@@ -42,7 +42,7 @@ function rowLabelled(label: string | undefined): NumericRowId {
 /** What a label says, done by the edits themselves. */
 function doAsSaid(label: string, problem: Problem, before: SheetDocument): SheetDocument {
   const said = (pattern: RegExp) => pattern.exec(label);
-  const goes = said(/^Let “(.+)” go$/);
+  const goes = said(/^Clear “(.+)”$/);
   if (goes) return edits.clearCell(before, 'b1', rowLabelled(goes[1]));
   const forgets = said(/^Forget what was measured for “(.+)”$/);
   if (forgets) {
@@ -51,7 +51,7 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
   }
   const uses = said(/^(?:Use|Keep) (\d+) jars?$/);
   if (uses) return edits.typeCell(before, 'b1', 'vesselCount', uses[1] ?? '');
-  const takes = said(/^Take “(.+?)”(?: and let “(.+)” go)?(?: and use (\d+) jars)?$/);
+  const takes = said(/^Take “(.+?)”(?: and clear “(.+)”)?(?: and use (\d+) jars)?$/);
   if (takes) {
     const vessel = jarIds.find((id) => jars[id].name === takes[1]) ?? '';
     const cleared = takes[2] === undefined ? before : edits.clearCell(before, 'b1', rowLabelled(takes[2]));
@@ -190,7 +190,7 @@ function labels(recipe: Recipe, row: NumericRowId, code: Problem['code']): reado
 }
 
 const given = (...cells: Recipe['given']): Recipe => recipeOf({ given: cells });
-const letGo = (row: NumericRowId) => `Let “${labelOf(row)}” go`;
+const letGo = (row: NumericRowId) => `Clear “${labelOf(row)}”`;
 
 describe('the ways out', () => {
   const third = given(typed('sourceMass', 170), typed('blendWater', 750), typed('milkVolume', 900));

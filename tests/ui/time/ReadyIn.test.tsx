@@ -55,7 +55,7 @@ describe('to have it ready in so many hours', () => {
   test('lets go of a typed weight of grains only with its name on the button', async () => {
     const { ask, user, section, batch } = await openReadyIn((store) => store.typeCell('b1', 'grainMass', '40 g'));
     await ask('11.5');
-    await user.click(within(section).getByRole('button', { name: /“Dose” and let “Grains to add” go$/ }));
+    await user.click(within(section).getByRole('button', { name: /“Dose” and clear “Grains to add”$/ }));
     expect(batch().given.map(({ row }) => row)).toEqual(['grainRate']);
   });
 
