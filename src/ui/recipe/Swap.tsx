@@ -6,7 +6,7 @@ import type { Store } from '../../batch/store';
 import { swapSweetener } from '../../batch/swap-sweetener';
 import { blendMass } from '../../formula/blend-mass';
 import { type Swap as Swapped, swapsFor } from '../../formula/swap';
-import { readPrice, writeGrams } from '../../interchange/typed-texts';
+import { readPrice, readShare, writeGrams } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import { SwapTable } from './SwapTable';
 
@@ -66,18 +66,20 @@ function Blend({ batch, store }: Props) {
   const [picked, setPicked] = useState<SweetenerId>('honey');
   const [share, setShare] = useState('50');
   const first = batch.sweetener[0]?.id;
-  const parts = shares.find(({ value }) => value === share);
+  const { decimalComma } = store.settings.value;
+  const parts = readShare(share, decimalComma);
   const others = usable.filter((id) => id !== first);
   const other = others.find((id) => id === picked) ?? others[0];
-  if (first === undefined || parts === undefined || other === undefined) return null;
+  if (first === undefined || other === undefined) return null;
   const blend = () => {
+    if (parts === null) return;
     const blended = [
-      { id: first, share: parts.first },
-      { id: other, share: parts.second },
+      { id: first, share: parts.rest },
+      { id: other, share: parts.of },
     ];
     const mass = blendMass(blended, store.formulationOf(batch));
     if (mass === null) return;
-    const text = writeGrams(mass, store.settings.value.decimalComma);
+    const text = writeGrams(mass, decimalComma);
     store.takeEdit(swapSweetener(store.document.value, batch.id, blended, text), stepNames.blendSweeteners(blended));
   };
   return (
@@ -93,27 +95,28 @@ function Blend({ batch, store }: Props) {
         </select>
       </label>
       <label>
-        <span class="unseen">Share of it</span>
-        <select value={share} onChange={(event) => setShare(event.currentTarget.value)}>
-          {shares.map(({ value, label }) => (
-            <option key={value} value={value}>
-              {label}
-            </option>
-          ))}
-        </select>
+        <input
+          class="share"
+          inputMode="decimal"
+          aria-label={`Share of ${sweeteners[other].name}, % of the weight`}
+          aria-invalid={parts === null}
+          value={share}
+          autocomplete="off"
+          onInput={(event) => setShare(event.currentTarget.value)}
+        />{' '}
+        % of the weight
       </label>
       <button type="button" class="button" onClick={blend}>
         Blend
       </button>
+      {parts === null && (
+        <span class="problem refusal" role="alert">
+          <span>A share lies between 0 and 100 %. Write it as a number, such as 30.</span>
+        </span>
+      )}
     </p>
   );
 }
-
-const shares = [
-  { value: '25', label: 'a quarter', first: 0.75, second: 0.25 },
-  { value: '50', label: 'half', first: 0.5, second: 0.5 },
-  { value: '75', label: 'three quarters', first: 0.25, second: 0.75 },
-] as const;
 
 function isSweetener(id: string): id is SweetenerId {
   return Object.hasOwn(sweeteners, id);

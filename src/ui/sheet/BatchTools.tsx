@@ -47,7 +47,7 @@ export function BatchTools({ batch, store, state }: Props) {
           <button
             type="button"
             class="name"
-            title="Rename"
+            title={`${batch.name}: rename`}
             disabled={store.readOnly.value}
             onClick={() => setNaming(true)}
           >

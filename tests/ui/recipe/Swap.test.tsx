@@ -72,21 +72,32 @@ describe('the sweeteners at equal fermentable sugar', () => {
 
 describe('a blend', () => {
   test.each([
-    ['half', 0.5],
-    ['a quarter', 0.25],
-  ])('of %s keeps the sugar of the batch, as one step', async (label, share) => {
+    ['50', 0.5],
+    ['25 %', 0.25],
+    ['30', 0.3],
+  ])('of %s by weight keeps the sugar of the batch, as one step', async (label, share) => {
     const { store, user, batch, sugar } = openSwap([typed('sweetenerMass', 18)]);
     const before = sugar();
     await user.selectOptions(screen.getByRole('combobox', { name: /^Blend cane sugar, white with/ }), 'Honey');
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Share of it' }), label);
+    const field = screen.getByRole('textbox', { name: 'Share of Honey, % of the weight' });
+    await user.clear(field);
+    await user.type(field, label);
     await user.click(screen.getByRole('button', { name: 'Blend' }));
-    expect(batch().sweetener).toEqual([
-      { id: 'caneWhite', share: 1 - share },
-      { id: 'honey', share },
-    ]);
+    expect(batch().sweetener.map(({ id }) => id)).toEqual(['caneWhite', 'honey']);
+    expect(batch().sweetener[1]?.share).toBeCloseTo(share, 12);
     expect(sugar() / before).toBeCloseTo(1, 2);
     expect(store.undoName.value).toBe('Blend Cane sugar, white with Honey');
   });
+});
+
+test('a share that is none is told beside its field, and blends nothing', async () => {
+  const { store, user } = openSwap([typed('sweetenerMass', 18)]);
+  const field = screen.getByRole('textbox', { name: 'Share of Honey, % of the weight' });
+  await user.clear(field);
+  await user.type(field, '130');
+  expect(textOf(screen.getByRole('alert'))).toContain('between 0 and 100 %');
+  await user.click(screen.getByRole('button', { name: 'Blend' }));
+  expect(store.undoName.value).toBeNull();
 });
 
 describe('the price of a sweetener', () => {
