@@ -7,7 +7,7 @@ import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import type { SheetDocument } from './document';
 import { choose, typeCell } from './edits';
-import { isBlank, readCell } from './read-cell';
+import { isBlank, readCell, textsMeant } from './read-cell';
 
 /** Where a paste goes: the rows downwards and the batches to the right of the selected cell, and what cells show. */
 export interface PasteTarget {
@@ -25,9 +25,13 @@ export interface Refusal {
   readonly why: 'unreadable' | 'notTyped' | 'onlyMeasured' | 'noSuchChoice';
 }
 
+/** A pasted text that may be read in several ways: it stands in its cell, which asks. */
+export type Asking = Omit<Refusal, 'why'>;
+
 export interface Pasted {
   readonly document: SheetDocument;
   readonly refused: readonly Refusal[];
+  readonly asking: readonly Asking[];
   /** How many cells changed. */
   readonly cells: number;
   /** How many texts had no cell to go to. */
@@ -36,8 +40,8 @@ export interface Pasted {
 
 /**
  * Types each pasted text into its cell, from the target's first cell on. What a cell shows already, and what is blank,
- * leaves it as it is; what can't be read goes nowhere and is reported with its place, while the rest goes in. Texts
- * beyond the sheet are counted and left out.
+ * leaves it as it is; what can't be read goes nowhere and is reported with its place, while the rest goes in. What may
+ * be read in several ways goes in as it is, and its cell asks. Texts beyond the sheet are counted and left out.
  */
 export function pasteInto(
   document: SheetDocument,
@@ -45,6 +49,7 @@ export function pasteInto(
   { rows, batches, shown }: PasteTarget,
 ): Pasted {
   const refused: Refusal[] = [];
+  const asking: Asking[] = [];
   let pasted = document;
   let cells = 0;
   let outside = 0;
@@ -65,10 +70,11 @@ export function pasteInto(
       }
       const next = isRow(row) ? typeCell(pasted, batchId, row, text) : chooseByName(pasted, batchId, row, text);
       if (next !== pasted) cells += 1;
+      if (isRow(row) && textsMeant(row, text, document.settings).length > 0) asking.push({ row, batchId, text });
       pasted = next;
     }
   }
-  return { document: pasted, refused, cells, outside };
+  return { document: pasted, refused, asking, cells, outside };
 }
 
 function refusalOf(row: RowId, text: string, { settings }: SheetDocument): Refusal['why'] | null {
@@ -77,7 +83,8 @@ function refusalOf(row: RowId, text: string, { settings }: SheetDocument): Refus
   if (typed === 'never') return 'notTyped';
   // A copied expectation is no measurement.
   if (typed === 'measured') return 'onlyMeasured';
-  return readCell(row, text, settings).amount === null ? 'unreadable' : null;
+  const isRead = readCell(row, text, settings).amount !== null || textsMeant(row, text, settings).length > 0;
+  return isRead ? null : 'unreadable';
 }
 
 const tables: Readonly<Record<ChoiceRowId, Readonly<Record<string, { readonly name: string }>>>> = {

@@ -1,8 +1,10 @@
 import type { NumericRowId } from '../formula/order';
 import { numericRows } from '../formula/sheet';
-import { type ReadResult, readQuantity } from '../measure/read-quantity';
+import { decimal } from '../measure/decimal';
+import { type Reading, type ReadResult, readQuantity } from '../measure/read-quantity';
 import { normaliseTyped } from '../measure/typed-text';
 import { baseUnits, cupStandards, type Kind, type UnitId } from '../measure/units';
+import { kitchen } from '../reference/kitchen';
 import { type Cell, longestText, type Settings } from './document';
 
 /**
@@ -11,9 +13,9 @@ import { type Cell, longestText, type Settings } from './document';
  */
 export function readCell(row: NumericRowId, text: string, settings: Settings): Cell {
   const kept = text.length > longestText ? `${text.slice(0, longestText - 1)}…` : text;
-  const read = readText(row, kept, settings);
-  return read.ok
-    ? { text: kept, amount: read.reading.amount, kind: read.reading.kind }
+  const result = readText(row, kept, settings);
+  return result.ok
+    ? { text: kept, amount: result.reading.amount, kind: result.reading.kind }
     : { text: kept, amount: null, kind: numericRows[row].kind };
 }
 
@@ -43,8 +45,18 @@ const usUnits: { readonly [K in Kind]?: UnitId } = {
 
 /** A text typed into a row, read by how this cook measures. */
 export function readText(row: NumericRowId, text: string, settings: Settings): ReadResult {
-  const { kind, weighing, shareOf, inEach } = numericRows[row];
+  return read(row, text, settings, settings.leads === 'us' ? unitsOf(row) : null);
+}
+
+/** The same without asking of which unit a bare number is: it is of the one that leads. */
+export function readBare(row: NumericRowId, text: string, settings: Settings): ReadResult {
+  return read(row, text, settings, null);
+}
+
+function read(row: NumericRowId, text: string, settings: Settings, askUnit: readonly string[] | null): ReadResult {
+  const { kind, weighing, shareOf, inEach, weighed, range } = numericRows[row];
   const other = otherKinds[kind];
+  if (kind === 'time' && overnight.test(normaliseTyped(text).text)) return { ok: true, reading: night };
   return readQuantity(text, {
     kind,
     bareUnit: bareUnitOf(row, settings),
@@ -55,7 +67,36 @@ export function readText(row: NumericRowId, text: string, settings: Settings): R
     ],
     cups: settings.cups,
     decimalComma: settings.decimalComma,
+    ...(weighed === true ? { plainOunce: 'mass' } : {}),
+    ...(askUnit === null ? {} : { askUnit }),
+    // Beyond what a row takes, a weight or a volume may as well be a slip in its unit: 1,250 kg for 1,250 g.
+    ...(other === undefined ? { within: range } : {}),
   });
+}
+
+/** The units between which a number without one leaves a choice where US measure leads: solids are spooned or weighed. */
+function unitsOf(row: NumericRowId): readonly string[] | null {
+  const { kind, weighing, weighed } = numericRows[row];
+  if (weighed === true || (kind === 'mass' && weighing === 'source')) return ['cup', 'oz'];
+  return kind === 'mass' && weighing !== undefined ? ['tbsp', 'cup', 'oz'] : null;
+}
+
+const overnight = /^(?:about |~ ?)?over[ -]?night$/i;
+const night: Reading = {
+  kind: 'time',
+  amount: kitchen.overnight.value,
+  exact: decimal(kitchen.overnight.value),
+  unit: 'h',
+  assumed: 'overnight',
+};
+
+/**
+ * The texts that a text may stand for, where it may be read in several ways; each can be read in one only. Empty where
+ * there is nothing to ask.
+ */
+export function textsMeant(row: NumericRowId, text: string, settings: Settings): readonly string[] {
+  const result = readText(row, text, settings);
+  return !result.ok && 'readings' in result.problem ? result.problem.readings : [];
 }
 
 /** What a row may be typed in besides its own kind where the weight of what it measures is known. */

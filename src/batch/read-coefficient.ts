@@ -25,9 +25,10 @@ export function readCoefficient(id: CoefficientId, text: string, unit: string, d
   const how = kinds[unit] ?? { kind: 'count', bareUnit: '' };
   const percent = unit === 'share' && text.includes('%');
   const wanted = percent ? ({ kind: 'share', bareUnit: '%' } as const) : how;
-  const read = readQuantity(text, { ...wanted, cups: 'us', decimalComma });
-  if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   const { least, most } = coefficients[id];
+  const within = percent ? { least: 100 * least, most: 100 * most } : { least, most };
+  const read = readQuantity(text, { ...wanted, cups: 'us', decimalComma, within });
+  if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   const amount = percent ? read.reading.amount / 100 : read.reading.amount;
   if (amount >= least && amount <= most) return { ok: true, value: amount };
   const bounds = `${writeTrimmed(least, 2, decimalComma)} and ${writeTrimmed(most, 2, decimalComma)}`;

@@ -18,9 +18,13 @@ interface Habits {
 export function readHeat(what: HeatStep['what'], temperature: string, time: string, habits: Habits): HeatRead {
   const { decimalComma } = habits;
   const bareUnit = habits.leads === 'us' ? '°F' : '°C';
-  const hot = readQuantity(temperature, { kind: 'temperature', bareUnit, cups: 'us', decimalComma });
+  const within = { least: 0, most: hottestHeat };
+  const hot = readQuantity(temperature, { kind: 'temperature', bareUnit, cups: 'us', decimalComma, within });
   if (!hot.ok) return { ok: false, why: describeReadProblem(hot.problem) };
-  const long = readQuantity(time, { kind: 'time', bareUnit: 'min', cups: 'us', decimalComma });
+  const long = readQuantity(time, {
+    ...{ kind: 'time', bareUnit: 'min', cups: 'us', decimalComma },
+    within: { least: 0, most: convertNumber(longestHeat, 'min', 'h') },
+  });
   if (!long.ok) return { ok: false, why: describeReadProblem(long.problem) };
   const hours = long.reading.amount;
   const celsius = hot.reading.amount;

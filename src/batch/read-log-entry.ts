@@ -91,7 +91,7 @@ interface Bounds {
 function readNumber(text: string, kind: Kind, bareUnit: UnitId, settings: Settings, bounds: Bounds): NumberRead {
   if (isBlank(text)) return { value: null, problem: null };
   const { cups, decimalComma } = settings;
-  const read = readQuantity(text, { kind, bareUnit, cups, decimalComma });
+  const read = readQuantity(text, { kind, bareUnit, cups, decimalComma, within: bounds });
   if (!read.ok) return { value: null, problem: describeReadProblem(read.problem) };
   const { amount } = read.reading;
   return amount >= bounds.least && amount <= bounds.most

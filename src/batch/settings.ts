@@ -8,7 +8,7 @@ export function changeSettings(document: SheetDocument, changes: Partial<Setting
 }
 
 /**
- * The document with these settings, and the texts that could not be read tried once more: `1,5` may be plain now. What
+ * The document with these settings, and the texts that could not be read tried once more: `1,250` may be plain now. What
  * was read stays, so that switching a cup or the leading unit never alters a recipe.
  */
 export function withSettings(document: SheetDocument, settings: Settings): SheetDocument {

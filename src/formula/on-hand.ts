@@ -1,3 +1,4 @@
+import { writeOneWay } from '../measure/write-one-way';
 import { kitchen } from '../reference/kitchen';
 import { type Change, changeRecipe } from './change';
 import { type Formulation, formulate } from './formulate';
@@ -112,8 +113,7 @@ function keepRatio(recipe: Recipe): readonly Change[] {
   if (!isTyped('headspaceDepth', 'headspaceVolume') || isTyped('waterRatio', 'milkSolids')) return [];
   const amount = formulate(changeRecipe(recipe, letAmountsGo(recipe))).rows.waterRatio.value;
   if (typeof amount !== 'number') return [];
-  // Three decimals alone could be read as thousands.
-  const text = String(amount).replace(/\.\d{3}$/, '$&0');
+  const text = writeOneWay(String(amount), false);
   return [{ do: 'type', row: 'waterRatio', text, kind: 'ratio', amount }];
 }
 

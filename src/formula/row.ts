@@ -55,6 +55,8 @@ export interface NumericRow extends Term {
   /** `amount`: resizes · `rate`: changes the recipe · `mass`: a rate by its mass · `aside`: feeds nothing · `measured`, `never`. */
   readonly typed: 'amount' | 'rate' | 'mass' | 'aside' | 'measured' | 'never';
   readonly weighing?: Weighing;
+  /** Asks for what it holds to be weighed, so that a plain ounce is a weight though the row is a volume. */
+  readonly weighed?: true;
   /** The row that a share typed here is a share of. */
   readonly shareOf?: NumericRowId;
   /** A weight typed here is what goes into each bottle, so that another bottle is filled with the same. */

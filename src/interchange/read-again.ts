@@ -1,6 +1,6 @@
 import { demo } from '../batch/demo';
 import type { Batch, Cell, Settings } from '../batch/document';
-import { readCell } from '../batch/read-cell';
+import { readCell, textsMeant } from '../batch/read-cell';
 import { isMeasuredRow, type NumericRowId } from '../formula/order';
 import { cupStandards } from '../measure/units';
 
@@ -27,9 +27,15 @@ export function withTextsRead(batch: Batch): Batch {
 
 function asTyped(row: NumericRowId, { text, kind, amount }: Cell): Cell {
   const readings = manners.map((settings) => readCell(row, text, settings));
+  // What a sheet would ask about by now was read without asking by an earlier page.
+  const asked = manners.flatMap((settings) =>
+    textsMeant(row, text, settings).map((meant) => readCell(row, meant, settings)),
+  );
   const isMeant = (reading: Cell): boolean =>
     reading.kind === kind && (reading.amount === amount || isNear(reading.amount, amount));
-  return readings.find(isMeant) === undefined ? (readings[0] ?? { text, kind, amount: null }) : { text, kind, amount };
+  return [...readings, ...asked].find(isMeant) === undefined
+    ? (readings[0] ?? { text, kind, amount: null })
+    : { text, kind, amount };
 }
 
 /** An earlier page may have read the last digits otherwise. */

@@ -1,6 +1,7 @@
 import { type Big, decimal } from './decimal';
 import type { Fault } from './read-problem';
 import { readVulgarFraction, vulgarCharacters } from './vulgar-fractions';
+import { writeOneWay } from './write-one-way';
 
 /** A number kept as a fraction, so that three times ⅓ is exactly 1. */
 export type Fraction = { readonly numerator: Big; readonly denominator: Big };
@@ -34,7 +35,9 @@ export function isNumberAt(text: string, at: number): boolean {
 
 /**
  * Reads an unsigned number: 12, 1.5, 1,000, 1 000, 1/2, 1 1/2, 1-1/2, ½, 1½, 1 ½, 1e3.
- * Faults: `noNumber`, `malformedNumber`, `divisionByZero`, `unclearComma`, `unclearPoint`, `beyondNumbers`.
+ * A comma or a point is read as what it can only be: 1,5 and 1.5 alike, 1.000,5 and 1,000.5. Where it may be either
+ * (1,250), the fault `eitherNumber` asks, unless it is a comma and this cook writes decimals with one (`decimalComma`).
+ * Faults: `noNumber`, `malformedNumber`, `divisionByZero`, `unclearComma`, `unclearPoint`, `eitherNumber`, `beyondNumbers`.
  */
 export function readNumber(text: string, at: number, decimalComma: boolean): NumberRead {
   if (!isNumberAt(text, at)) return { ok: false, fault: { code: 'noNumber', from: at, to: text.length } };
@@ -57,7 +60,7 @@ function readUnchecked(text: string, at: number, decimalComma: boolean): NumberR
   const token = matchAt(decimalToken, text, at)?.[0] ?? '';
   const plain = readMarks(token.replaceAll(' ', ''), decimalComma);
   const end = at + token.length;
-  if ('code' in plain) return { ok: false, fault: { code: plain.code, from: at, to: end, decimalComma } };
+  if ('code' in plain) return { ok: false, fault: { ...plain, from: at, to: end } };
 
   const exponent = matchAt(exponentToken, text, end);
   if (exponent !== null) return applyExponent(plain.digits, exponent[1] ?? '', at, end + exponent[0].length);
@@ -82,34 +85,31 @@ function applyExponent(digits: string, exponent: string, from: number, end: numb
   return { ok: true, value: { numerator: decimal(`${digits}e${power}`), denominator: decimal(1) }, end };
 }
 
+type Marks =
+  | { readonly digits: string }
+  | { readonly code: 'unclearComma'; readonly decimalComma: boolean }
+  | { readonly code: 'unclearPoint' }
+  | { readonly code: 'eitherNumber'; readonly readings: readonly string[] };
+
 /**
- * The digits with a plain decimal point, once the commas and points are told apart; a mark that could be either is
- * not guessed at, since the two readings differ a thousandfold.
+ * The digits with a plain decimal point, once the commas and points are told apart. A mark that could be either is
+ * not guessed at, nor taken from where the browser is, since the two readings differ a thousandfold.
  */
-function readMarks(
-  token: string,
-  decimalComma: boolean,
-): { readonly digits: string } | { readonly code: 'unclearComma' | 'unclearPoint' } {
+function readMarks(token: string, decimalComma: boolean): Marks {
   if (/^\d+$/.test(token)) return { digits: token };
-  return decimalComma ? readWithDecimalComma(token) : readWithDecimalPoint(token);
+  const point = readWithPoint(token);
+  const comma = readWithPoint(token.replaceAll(/[.,]/g, (mark) => (mark === ',' ? '.' : ',')));
+  const hasComma = token.includes(',');
+  if (point === null && comma === null)
+    return hasComma ? { code: 'unclearComma', decimalComma } : { code: 'unclearPoint' };
+  if (point === null || comma === null) return { digits: point ?? comma ?? '' };
+  const [decimals, thousands] = hasComma ? [comma, point] : [point, comma];
+  if (hasComma && decimalComma) return { digits: decimals };
+  return { code: 'eitherNumber', readings: [writeOneWay(decimals, decimalComma), thousands] };
 }
 
-function readWithDecimalPoint(token: string) {
-  if (/^\d*\.\d+$/.test(token)) return { digits: withLeadingZero(token) };
-  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(token)) return { digits: token.replaceAll(',', '') };
-  return { code: token.includes(',') ? 'unclearComma' : 'unclearPoint' } as const;
-}
-
-function readWithDecimalComma(token: string) {
-  if (/^\d*,\d+$/.test(token)) return { digits: withLeadingZero(token.replace(',', '.')) };
-  const grouped = /^[1-9]\d{0,2}(?:\.\d{3})+,\d+$|^[1-9]\d{0,2}(?:\.\d{3}){2,}$/;
-  if (grouped.test(token)) return { digits: token.replaceAll('.', '').replace(',', '.') };
-  if (/^[1-9]\d{0,2}\.\d{3}$/.test(token)) return { code: 'unclearPoint' } as const;
-  // Any other single point cannot part thousands, so it is a decimal point typed from habit.
-  if (/^\d*\.\d+$/.test(token)) return { digits: withLeadingZero(token) };
-  return { code: token.includes(',') ? 'unclearComma' : 'unclearPoint' } as const;
-}
-
-function withLeadingZero(digits: string): string {
-  return digits.startsWith('.') ? `0${digits}` : digits;
+/** With a point before the decimals and commas between thousands; null where the marks are not so. */
+function readWithPoint(token: string): string | null {
+  if (/^\d*\.\d+$/.test(token)) return token.startsWith('.') ? `0${token}` : token;
+  return /^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(token) ? token.replaceAll(',', '') : null;
 }

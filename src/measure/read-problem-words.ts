@@ -39,9 +39,8 @@ const small: Readonly<Partial<Record<Kind, string>>> = {
   acidity: '4.5',
 };
 
-function withComma(kind: Kind): string | null {
-  const example = small[kind];
-  return example === undefined ? null : `a comma before the decimals, such as ${example.replace('.', ',')}`;
+function oneOf(readings: readonly string[]): string {
+  return [readings.slice(0, -1).join(', '), ...readings.slice(-1)].join(' or ');
 }
 
 type Words = { readonly [C in ReadProblemCode]: (problem: ReadProblem<C>) => string };
@@ -58,11 +57,13 @@ const words = {
   unclearComma: ({ text, decimalComma, wanted }) =>
     decimalComma
       ? `Can’t tell what the comma in “${text}” means. Write one comma before the decimals, such as 1,5.`
-      : `Can’t tell what the comma in “${text}” means. Write a point before the decimals, such as ${small[wanted] ?? '1.5, or 1,000 for a thousand'}.`,
-  unclearPoint: ({ text, decimalComma, wanted }) =>
-    decimalComma
-      ? `“${text}” could be in thousands or have decimals. Write ${withComma(wanted) ?? '1000 for a thousand, or 1,0 for one'}.`
-      : `“${text}” has more than one point. Write one point before the decimals, such as 1.5.`,
+      : `Can’t tell what the comma in “${text}” means. Write a point before the decimals, such as ${small[wanted] ?? '1.5'}.`,
+  unclearPoint: ({ text }) =>
+    `“${text}” has points in places where no number has them. Write one point before the decimals, such as 1.5.`,
+  eitherNumber: ({ typed, readings }) => `“${typed}” may be ${oneOf(readings)}. Write the one you mean.`,
+  eitherUnit: ({ typed, readings }) => `“${typed}” may be ${oneOf(readings)}. Write the unit too.`,
+  eitherWay: ({ typed, readings }) =>
+    `“${typed}” may be ${oneOf(readings)} of water to 1 of the source. Write 1:5 for five times as much water.`,
   range: ({ text }) => `“${text}” is a range, and this takes one amount. Write the number you want to use.`,
   beyondNumbers: ({ text }) => `“${text}” is too large or too small to work with. Write an amount that fits a kitchen.`,
   unknownUnit: ({ typed, wanted }) => `Can’t read “${typed}”. Write ${examples[wanted]}.`,

@@ -1,5 +1,8 @@
 import type { Kind } from './units';
 
+/** What a text may mean, each said as a text that can mean only that. */
+type Question = { readonly readings: readonly string[] };
+
 /** What each problem needs beyond its place, so that its sentence can say what to do. */
 type Parameters = {
   empty: object;
@@ -9,10 +12,16 @@ type Parameters = {
   /** A number that has marks in places where no number has them, such as 1/2/3. */
   malformedNumber: object;
   divisionByZero: object;
-  /** A comma that is neither a decimal comma here nor parts groups of three. */
+  /** A comma that is neither before decimals nor parts groups of three. */
   unclearComma: { readonly decimalComma: boolean };
-  /** A point that may be a decimal point or may part thousands. */
-  unclearPoint: { readonly decimalComma: boolean };
+  /** The same of points, such as 1.2.3. */
+  unclearPoint: object;
+  /** A number whose one mark may be before decimals or part thousands, such as 1,250 and 1.250. */
+  eitherNumber: Question;
+  /** A bare number in a row where cooks use several units, such as cups and ounces. */
+  eitherUnit: Question;
+  /** Water to source or source to water, such as 5:1. */
+  eitherWay: Question;
   /** Two numbers with a dash or "to" between them. */
   range: object;
   beyondNumbers: object;

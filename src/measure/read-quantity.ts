@@ -2,6 +2,7 @@ import { toBase } from './convert';
 import { type Big, decimal, toDouble } from './decimal';
 import { type Fraction, matchAt } from './read-number';
 import type { Fault, ReadProblem } from './read-problem';
+import { readProportion } from './read-proportion';
 import { type Part, readTypedSum, type Term } from './typed-sum';
 import { normaliseTyped, type TypedText } from './typed-text';
 import { chooseUnit } from './unit-words';
@@ -16,8 +17,14 @@ export type ReadOptions = {
   /** Other kinds the row can convert, such as a volume typed for a solid. */
   readonly also?: readonly Kind[];
   readonly cups: CupStandardId;
-  /** Whether the cook writes 1,5 for one and a half. */
+  /** Whether the cook has said that 1,250 is one and a quarter; a comma that can only mean one thing needs no saying. */
   readonly decimalComma: boolean;
+  /** The kind of which a plain ounce is, where it is not the row's own: a jar of water is weighed. */
+  readonly plainOunce?: 'mass' | 'volume';
+  /** The words of the units between which a number without one leaves a choice, so that it is asked for. */
+  readonly askUnit?: readonly string[];
+  /** What the amount can be, in the base unit: of two readings of a number, one beyond it was not meant. */
+  readonly within?: { readonly least: number; readonly most: number };
 };
 
 export type Reading = {
@@ -32,15 +39,13 @@ export type Reading = {
   readonly assumed?: Assumption;
 };
 
-export type Assumption = 'fluidOunce' | 'weightOunce' | 'bareUnit';
+export type Assumption = 'fluidOunce' | 'weightOunce' | 'bareUnit' | 'proportion' | 'overnight';
 
 export type ReadResult =
   | { readonly ok: true; readonly reading: Reading }
   | { readonly ok: false; readonly problem: ReadProblem };
 
-type Settled =
-  | { readonly ok: true; readonly amount: Big; readonly kind: Kind; readonly unit: UnitId | null; readonly last: Part }
-  | { readonly ok: false; readonly fault: Fault };
+type Settled = { readonly ok: true; readonly reading: Reading } | { readonly ok: false; readonly fault: Fault };
 
 type WrongKind = Extract<Fault, { readonly code: 'wrongKind' }>;
 
@@ -52,7 +57,8 @@ const acidityMark = /pH(?!\p{L}) ?(?:[=:] ?)?/iuy;
 
 /**
  * Reads what a person types for an amount, such as "1 1/2 cups", "2 x 0.95 L", "1 lb 3 oz" or "68F".
- * Gives the amount in the base unit of its kind. Any text at all gives a reading or a problem; nothing throws.
+ * Gives the amount in the base unit of its kind. Any text at all gives a reading or a problem; nothing throws. What
+ * may be read several ways gives a problem with its `readings`, each a text that can only be read one way.
  * A negative number is read: whether it makes sense is for the row to say.
  */
 export function readQuantity(text: string, options: ReadOptions): ReadResult {
@@ -62,17 +68,39 @@ export function readQuantity(text: string, options: ReadOptions): ReadResult {
     return { ok: false, problem: { code: 'tooLong', limit: longest, ...place } };
   }
   const typed = normaliseTyped(text);
-  const settled = settle(options.bareUnit === 'h' ? spellOutClock(typed.text) : typed.text, options);
-  if (!settled.ok) return { ok: false, problem: placeFault(settled.fault, text, typed, options.kind) };
-  const { amount, kind, unit, last } = settled;
-  const double = toDouble(amount);
-  if (!Number.isFinite(double)) {
-    const fault: Fault = { code: 'beyondNumbers', from: 0, to: typed.text.length };
-    return { ok: false, problem: placeFault(fault, text, typed, options.kind) };
-  }
-  const reading = { kind, amount: double, exact: amount, unit };
-  const assumed = findAssumption(last, kind, unit);
-  return { ok: true, reading: assumed === null ? reading : { ...reading, assumed } };
+  const settled = settleEither(typed.text, options);
+  return settled.ok ? settled : { ok: false, problem: placeFault(settled.fault, text, typed, options.kind) };
+}
+
+/** A number that may be read two ways is asked for, unless just one of them can stand here. */
+function settleEither(text: string, options: ReadOptions): Settled {
+  const plain = settle(text, options);
+  if (plain.ok || plain.fault.code !== 'eitherNumber') return plain;
+  const { from, to, readings } = plain.fault;
+  const possible = readings
+    .map((_, at) => ({ text: textAs(at, text, options) }))
+    .map((reading) => ({ ...reading, settled: settle(reading.text, options) }))
+    .filter(({ settled }) => canStand(settled, options));
+  const [only] = possible;
+  if (only === undefined) return { ok: false, fault: { code: 'malformedNumber', from, to } };
+  if (possible.length === 1) return only.settled;
+  return { ok: false, fault: { code: 'eitherNumber', from, to, readings: possible.map((reading) => reading.text) } };
+}
+
+/** The text with each number that may be read two ways written as its reading at this place. */
+function textAs(at: number, text: string, options: ReadOptions): string {
+  const settled = settle(text, options);
+  if (settled.ok || settled.fault.code !== 'eitherNumber') return text;
+  const { from, to, readings } = settled.fault;
+  return textAs(at, `${text.slice(0, from)}${readings[at] ?? ''}${text.slice(to)}`, options);
+}
+
+function canStand(settled: Settled, { kind, within }: ReadOptions): boolean {
+  if (!settled.ok) return settled.fault.code === 'eitherUnit' || settled.fault.code === 'eitherWay';
+  const { reading } = settled;
+  return (
+    within === undefined || reading.kind !== kind || (reading.amount >= within.least && reading.amount <= within.most)
+  );
 }
 
 /** Hours and minutes as a clock or a timetable has them, 10:30 and 8h30, in the units that are read here. */
@@ -80,7 +108,8 @@ function spellOutClock(text: string): string {
   return text.replace(/^(\d{1,3})(?::| ?h ?)([0-5]\d)$/i, '$1 h $2 min');
 }
 
-function settle(text: string, options: ReadOptions): Settled {
+function settle(written: string, options: ReadOptions): Settled {
+  const text = options.bareUnit === 'h' ? spellOutClock(written) : written;
   if (text === '') return { ok: false, fault: { code: 'empty', from: 0, to: 0 } };
   if (text.startsWith('=')) return { ok: false, fault: { code: 'equalsSign', from: 0, to: 1 } };
   const heaped = heap.exec(text);
@@ -89,13 +118,26 @@ function settle(text: string, options: ReadOptions): Settled {
   }
   let at = matchAt(hedge, text, 0)?.[0].length ?? 0;
   if (options.kind === 'acidity') at += matchAt(acidityMark, text, at)?.[0].length ?? 0;
+  const proportion = options.kind === 'ratio' ? readProportion(text, at, options.decimalComma) : null;
+  if (proportion !== null) {
+    return proportion.ok ? settleAmount(proportion.value, 'ratio', null, 'proportion', text.length) : proportion;
+  }
   const signed = matchAt(sign, text, at);
   const sum = readTypedSum(text, at + (signed?.[0].length ?? 0), options.decimalComma);
   if (!sum.ok) return sum;
-  return addTerms(sum.value, signed?.[1] === '-', text.length, options);
+  return addTerms(sum.value, signed?.[1] === '-', text, options);
 }
 
-function addTerms(terms: readonly Term[], negative: boolean, end: number, options: ReadOptions): Settled {
+function settleAmount(exact: Big, kind: Kind, unit: UnitId | null, assumed: Assumption | null, end: number): Settled {
+  const amount = toDouble(exact);
+  if (!Number.isFinite(amount)) return { ok: false, fault: { code: 'beyondNumbers', from: 0, to: end } };
+  const reading = { kind, amount, exact, unit };
+  return { ok: true, reading: assumed === null ? reading : { ...reading, assumed } };
+}
+
+function addTerms(terms: readonly Term[], negative: boolean, text: string, options: ReadOptions): Settled {
+  const end = text.length;
+  const ounces = kindOfOunces(terms, options);
   let total = decimal(0);
   let kind: Kind | null = null;
   let last: { readonly part: Part; readonly unit: UnitId | null } | null = null;
@@ -107,7 +149,7 @@ function addTerms(terms: readonly Term[], negative: boolean, end: number, option
       if (part.unit === null && written) {
         return { ok: false, fault: { code: 'missingUnit', from: part.from, to: part.to } };
       }
-      const found = resolveUnit(lender ?? part, options);
+      const found = resolveUnit(lender ?? part, ounces, options);
       if (!found.ok)
         return kind === null ? found : { ok: false, fault: { ...found.fault, code: 'mixedKinds', earlier: kind } };
       const partKind: Kind = units[found.unit].kind;
@@ -127,9 +169,25 @@ function addTerms(terms: readonly Term[], negative: boolean, end: number, option
     }
   }
   if (kind === null || last === null) return { ok: false, fault: { code: 'noNumber', from: 0, to: end } };
+  if (last.unit === null && options.askUnit !== undefined) {
+    const isMore = total.gt(toBase(decimal(1), options.bareUnit));
+    const readings = options.askUnit.map((word) => `${text} ${isMore && word === 'cup' ? 'cups' : word}`);
+    return { ok: false, fault: { code: 'eitherUnit', from: 0, to: end, readings } };
+  }
   const degrees = last.part.unit?.meanings.get(kind);
   const unit = degrees !== undefined && 'degree' in degrees ? null : last.unit;
-  return { ok: true, amount: decimal(total), kind, unit, last: last.part };
+  return settleAmount(decimal(total), kind, unit, findAssumption(last.part, kind, unit, ounces !== null), end);
+}
+
+/** Where another unit of the sum is a weight or a volume, its plain ounces are too: 2 lb 3 oz is a weight anywhere. */
+function kindOfOunces(terms: readonly Term[], options: ReadOptions): 'mass' | 'volume' | null {
+  for (const { unit } of terms.flatMap(({ parts }) => parts)) {
+    if (unit === null || unit.plainOunce) continue;
+    const [mass, volume] = [unit.meanings.has('mass'), unit.meanings.has('volume')];
+    const kind = mass ? 'mass' : 'volume';
+    if (mass !== volume && [options.kind, ...(options.also ?? [])].includes(kind)) return kind;
+  }
+  return null;
 }
 
 /** "1 + 1/2 cups" means one and a half cups: a bare number takes the unit of the next one that has a unit. */
@@ -143,11 +201,13 @@ function findUnitAfter(terms: readonly Term[], index: number): Part | null {
 
 function resolveUnit(
   part: Part,
+  ounces: 'mass' | 'volume' | null,
   options: ReadOptions,
 ): { readonly ok: true; readonly unit: UnitId } | { readonly ok: false; readonly fault: WrongKind } {
   const word = part.unit;
   if (word === null) return { ok: true, unit: options.bareUnit };
-  for (const kind of [options.kind, ...(options.also ?? [])]) {
+  const ounce = word.plainOunce ? (ounces ?? options.plainOunce ?? null) : null;
+  for (const kind of [...(ounce === null ? [] : [ounce]), options.kind, ...(options.also ?? [])]) {
     const meaning = word.meanings.get(kind);
     if (meaning === undefined) continue;
     const step: UnitId = kind === 'temperatureDifference' ? 'Δ°C' : '°C';
@@ -170,9 +230,9 @@ function scalePart(value: Fraction, factors: readonly Fraction[], negative: bool
   return affine ? toBase(numerator.div(denominator), unit) : toBase(numerator, unit).div(denominator);
 }
 
-function findAssumption(last: Part, kind: Kind, unit: UnitId | null): Assumption | null {
+function findAssumption(last: Part, kind: Kind, unit: UnitId | null, isSettled: boolean): Assumption | null {
   if (last.unit === null || unit === null) return 'bareUnit';
-  if (!last.unit.plainOunce) return null;
+  if (!last.unit.plainOunce || isSettled) return null;
   return kind === 'volume' ? 'fluidOunce' : 'weightOunce';
 }
 

@@ -1,3 +1,4 @@
+import { readNumberWord } from './number-words';
 import { type Fraction, isNumberAt, matchAt, readNumber } from './read-number';
 import type { Fault } from './read-problem';
 import { findUnitWord, type UnitWord } from './unit-words';
@@ -19,6 +20,8 @@ const plusSign = / ?(?:[+&]|plus(?!\p{L})|and(?!\p{L})) ?/iuy;
 const timesSign = / ?(?:[x×*]|times(?!\p{L})) ?(?=[\d.,¼-¾⅐-⅞])/iuy;
 const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})) ?(?=[\d.,¼-¾⅐-⅞])/iuy;
 const partGap = /,? ?(?:and )?/iuy;
+// "½ a cup", "⅓ of a cup".
+const article = / ?(?:of )?an?(?= )/iuy;
 const level = / ?,? ?level(?!\p{L})/iuy;
 const word = /[\p{L}\p{M}°%'"][\p{L}\p{M}\p{N}°%'"]*/uy;
 
@@ -48,13 +51,32 @@ function readTerm(text: string, start: number, decimalComma: boolean): Step<Term
   const factors: Fraction[] = [];
   let at = start;
   for (;;) {
-    const number = readNumber(text, at, decimalComma);
+    const number = readFigure(text, at, decimalComma);
     if (!number.ok) return number;
     const times = matchAt(timesSign, text, number.end);
     if (times === null) return readParts(text, at, decimalComma, factors);
     factors.push(number.value);
     at = number.end + times[0].length;
   }
+}
+
+interface Figure {
+  readonly ok: true;
+  readonly value: Fraction;
+  readonly end: number;
+  readonly isArticle: boolean;
+}
+
+/** A number in figures or in words. */
+function readFigure(text: string, at: number, decimalComma: boolean): Figure | Extract<Step<never>, { ok: false }> {
+  const word = isNumberAt(text, at) ? null : readNumberWord(text, at);
+  if (word !== null) return { ok: true, ...word };
+  const number = readNumber(text, at, decimalComma);
+  return number.ok ? { ...number, isArticle: false } : number;
+}
+
+function isFigureAt(text: string, at: number): boolean {
+  return isNumberAt(text, at) || readNumberWord(text, at) !== null;
 }
 
 function readParts(text: string, start: number, decimalComma: boolean, before: readonly Fraction[]): Step<Term> {
@@ -66,20 +88,20 @@ function readParts(text: string, start: number, decimalComma: boolean, before: r
     parts.push(part.value);
     const next = skip(partGap, text, part.end);
     if (part.value.unit === null) {
-      if (isNumberAt(text, skip(/ ?/y, text, part.end)))
+      if (isFigureAt(text, skip(/ ?/y, text, part.end)))
         return { ok: false, fault: { code: 'malformedNumber', from: at, to: text.length } };
       if (parts.length > 1) return { ok: false, fault: { code: 'missingUnit', from: at, to: part.end } };
       return { ok: true, value: { factors: before, parts }, end: part.end };
     }
-    if (!isNumberAt(text, next)) return readFactorsAfter(text, part.end, decimalComma, { factors: before, parts });
+    if (!isFigureAt(text, next)) return readFactorsAfter(text, part.end, decimalComma, { factors: before, parts });
     at = next;
   }
 }
 
 function readPart(text: string, from: number, decimalComma: boolean): Step<Part> {
-  const number = readNumber(text, from, decimalComma);
+  const number = readFigure(text, from, decimalComma);
   if (!number.ok) return number;
-  let at = skip(level, text, number.end);
+  let at = skip(level, text, skip(article, text, number.end));
   if (text.charAt(at) === ' ') at += 1;
   const unit = findUnitWord(text, at);
   if (unit !== null) {
@@ -91,6 +113,7 @@ function readPart(text: string, from: number, decimalComma: boolean): Step<Part>
   if (unknown !== null) {
     return { ok: false, fault: { code: 'unknownUnit', from: at, to: at + unknown[0].length } };
   }
+  if (number.isArticle) return { ok: false, fault: { code: 'noNumber', from, to: text.length } };
   return { ok: true, value: { value: number.value, unit: null, from, to: number.end }, end: number.end };
 }
 

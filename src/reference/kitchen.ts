@@ -44,6 +44,13 @@ const table = {
     high: 5,
     origin: judgement('A degree below the 5 °C (41 °F) that the FDA Food Code asks of cold food, § 3-501.16.'),
   },
+  overnight: {
+    value: 10,
+    unit: 'h',
+    low: 8,
+    high: 12,
+    origin: commonPractice('What recipes mean by it; the middle is taken.'),
+  },
   warmSoakLimit: {
     value: 8,
     unit: 'h',

@@ -22,7 +22,7 @@ const planned: PlannedBatch = {
   cells: [
     { row: 'sourceMass', text: '179 g' },
     { row: 'blendWater', text: '769 mL' },
-    { row: 'sweetenerMass', text: '12,5 g' },
+    { row: 'sweetenerMass', text: '12,500 g' },
     { row: 'grainMass', text: '35 g' },
   ],
 };

@@ -38,7 +38,7 @@ test('a copied range pasted where it came from changes nothing', () => {
       const work = (batch: Batch) => formulate(recipeOf(document, batch));
       const { lines } = parseTable(copyRange(document.batches, rows, work, document.settings));
       const pasted = paste(freeze(document), row, lines);
-      expect(pasted).toEqual({ document, refused: [], cells: 0, outside: 0 });
+      expect(pasted).toEqual({ document, refused: [], asking: [], cells: 0, outside: 0 });
       expect(pasted.document).toBe(document);
     }),
   );
@@ -78,10 +78,22 @@ describe('a paste', () => {
     expect(document).toEqual(typeCell(start, 'b1', 'soakWater', '700 mL'));
   });
 
+  test('puts what may be read in several ways into its cell, which asks', () => {
+    const { document, refused, asking, cells } = paste(start, 'sourceMass', [['1,250 kg'], ['1,5 L']]);
+    expect(refused).toEqual([]);
+    expect(asking).toEqual([{ row: 'sourceMass', batchId: 'b1', text: '1,250 kg' }]);
+    expect(cells).toBe(2);
+    expect(first(document).given).toMatchObject([
+      { row: 'sourceMass', text: '1,250 kg', amount: null },
+      { row: 'soakWater', text: '1,5 L', amount: 1500 },
+    ]);
+  });
+
   test('reports a row that can’t be typed', () => {
     expect(paste(start, 'blenderLoads', [['3']])).toEqual({
       document: start,
       refused: [{ row: 'blenderLoads', batchId: 'b1', text: '3', why: 'notTyped' }],
+      asking: [],
       cells: 0,
       outside: 0,
     });
@@ -128,6 +140,7 @@ describe('a choice', () => {
         expect(paste(start, row, [[text]])).toEqual({
           document: start,
           refused: [{ row, batchId: 'b1', text, why: 'noSuchChoice' }],
+          asking: [],
           cells: 0,
           outside: 0,
         });

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellProblem, cellRemark } from '../../src/batch/cell-problem';
+import { cellProblem, cellRemark, cellWaysOut } from '../../src/batch/cell-problem';
 import { demo } from '../../src/batch/demo';
-import type { Settings } from '../../src/batch/document';
+import { recipeOf, type Settings } from '../../src/batch/document';
 import { bareUnitOf, isBlank, readCell } from '../../src/batch/read-cell';
+import { formulate } from '../../src/formula/formulate';
 import type { NumericRowId } from '../../src/formula/order';
 import { numericRows } from '../../src/formula/sheet';
 import { numericRowIds } from '../batches';
@@ -16,7 +17,20 @@ describe('readCell', () => {
   test.each<[NumericRowId, string, Settings, object]>([
     ['sourceMass', '300 g', metric, { amount: 300, kind: 'mass' }],
     ['sourceMass', '300', metric, { amount: 300, kind: 'mass' }],
-    ['sourceMass', '6', us, { amount: 170.09713875, kind: 'mass' }],
+    ['sourceMass', '6', us, { amount: null, kind: 'mass' }],
+    ['sourceMass', '6 oz', us, { amount: 170.09713875, kind: 'mass' }],
+    ['pulpMass', '6', us, { amount: 170.09713875, kind: 'mass' }],
+    ['brimful', '35.3 oz', metric, { amount: 1000.7381663125, kind: 'mass' }],
+    ['brimful', '2 lb 3.3 oz', us, { amount: 1000.7381663125, kind: 'mass' }],
+    ['brimful', '1 qt', us, { amount: 946.352946, kind: 'volume' }],
+    ['blendWater', '2 lb 3.3 oz', us, { amount: 1000.7381663125, kind: 'mass' }],
+    ['soakTime', 'overnight', metric, { amount: 10, kind: 'time' }],
+    ['soakTime', 'Over night', us, { amount: 10, kind: 'time' }],
+    ['waterRatio', '1:5', us, { amount: 5, kind: 'ratio' }],
+    ['waterRatio', '4,500', metric, { amount: 4.5, kind: 'ratio' }],
+    ['roomTemperature', '21.500', metric, { amount: 21.5, kind: 'temperature' }],
+    ['milkVolume', '1,5 L', metric, { amount: 1500, kind: 'volume' }],
+    ['milkVolume', '1.500 mL', metric, { amount: null, kind: 'volume' }],
     ['sourceMass', '1½ c', metric, { amount: 354.88235475, kind: 'volume' }],
     ['milkVolume', '2', us, { amount: 473.176473, kind: 'volume' }],
     ['milkVolume', '2', { ...us, cups: 'metric' }, { amount: 500, kind: 'volume' }],
@@ -112,7 +126,61 @@ test('a text is blank if there is nothing to see in it', () => {
   expect(isBlank('0')).toBe(false);
 });
 
+describe('what a text may stand for', () => {
+  const document = demo;
+  const [batch] = document.batches;
+  const meant = (row: NumericRowId, text: string, settings: Settings) => {
+    if (batch === undefined) throw new Error('the demo has no batch');
+    const recipe = recipeOf(document, batch);
+    const given = [{ row, ...readCell(row, text, settings) }];
+    return cellWaysOut(row, readCell(row, text, settings), settings, formulate({ ...recipe, given }));
+  };
+  const labels = (...asked: Parameters<typeof meant>) => meant(...asked).map(({ label }) => label);
+
+  test('is offered as one press each', () => {
+    expect(labels('sourceMass', '1,500 kg', metric)).toEqual(['Make it 1.5 kg', 'Make it 1500 kg']);
+    expect(labels('milkVolume', '1.500 mL', metric)).toEqual(['Make it 1.5 mL', 'Make it 1500 mL']);
+    expect(labels('sourceMass', '2', us)).toEqual(['Make it 2 cups', 'Make it 2 oz']);
+    expect(labels('sweetenerMass', '2', us)).toEqual(['Make it 2 tbsp', 'Make it 2 cups', 'Make it 2 oz']);
+    expect(labels('brimful', '35.3', us)).toEqual(['Make it 35.3 cups', 'Make it 35.3 oz']);
+    expect(labels('sourceMass', '2', metric)).toEqual([]);
+    expect(labels('sourceMass', 'some', metric)).toEqual([]);
+  });
+
+  test('is what is then typed and read', () => {
+    const [cups, ounces] = meant('sourceMass', '2', us);
+    expect(cups?.changes).toEqual([
+      { do: 'type', row: 'sourceMass', text: '2 cups', amount: 473.176473, kind: 'volume' },
+    ]);
+    expect(ounces?.changes).toEqual([
+      { do: 'type', row: 'sourceMass', text: '2 oz', amount: 56.69904625, kind: 'mass' },
+    ]);
+  });
+});
+
 describe('cellRemark', () => {
+  test.each<[NumericRowId, string, Settings, string | null]>([
+    ['sourceMass', '300', metric, 'taken as g'],
+    ['milkVolume', '2', us, 'taken as cups'],
+    ['roomTemperature', '70°', us, 'taken as °F'],
+    ['soakTime', '8', metric, 'taken as h'],
+    ['waterRatio', '4.5', metric, 'taken as g/g'],
+    ['vesselCount', '2', metric, null],
+    ['sourceMass', '300 g', metric, null],
+    ['soakTime', 'overnight', metric, 'taken as 10\u00A0h'],
+    ['waterRatio', '1:5', metric, 'taken as source to water, by weight'],
+    ['brimful', '35.3 oz', metric, 'oz read by weight'],
+  ])('says what %s of %j was taken for', (row, text, settings, remark) => {
+    expect(cellRemark(row, readCell(row, text, settings), settings)).toBe(remark);
+  });
+
+  test('says what a bare number was taken for when it was typed, whichever unit leads now', () => {
+    expect(cellRemark('sourceMass', readCell('sourceMass', '300', metric), us)).toBe('taken as g');
+    expect(cellRemark('milkVolume', readCell('milkVolume', '2', us), metric)).toBe('taken as cups');
+    const ounces = { text: '6', amount: 170.09713875, kind: 'mass' } as const;
+    expect(cellRemark('sourceMass', ounces, us)).toBe('taken as oz');
+  });
+
   test('says which ounce an ounce was read as', () => {
     expect(cellRemark('sourceMass', readCell('sourceMass', '6 oz', metric), metric)).toContain('by weight');
     expect(cellRemark('blendWater', readCell('blendWater', '6 oz', metric), metric)).toContain('fluid ounces');

@@ -16,10 +16,10 @@ test('an amount that was read stays as it was, whichever cup or unit comes to le
 });
 
 test('a text that could not be read is tried again', () => {
-  const typed = measureCell(typeCell(demo, 'b1', 'waterRatio', '4,5'), 'b1', 'pulpMass', '99,5 g');
+  const typed = measureCell(typeCell(demo, 'b1', 'sourceMass', '1,250 kg'), 'b1', 'pulpMass', '1,125 kg');
   expect(first(typed)).toMatchObject({ given: [{ amount: null }], measured: { pulpMass: { amount: null } } });
   expect(first(changeSettings(typed, { decimalComma: true }))).toMatchObject({
-    given: [{ row: 'waterRatio', text: '4,5', amount: 4.5 }],
-    measured: { pulpMass: { text: '99,5 g', amount: 99.5 } },
+    given: [{ row: 'sourceMass', text: '1,250 kg', amount: 1250 }],
+    measured: { pulpMass: { text: '1,125 kg', amount: 1125 } },
   });
 });

@@ -32,7 +32,7 @@ export const ingredientLines: readonly (readonly [line: string, wanted: Wanted])
   ['⅔ cup cane sugar', { amount: (2 * cup) / 3, food: '19335' }],
   ['.5 cup sugar', { amount: cup / 2, food: '19335' }],
   ['1.25 L water', { amount: 1250, food: '14411' }],
-  ['1,000 g cashews', { amount: 1000, kind: 'mass', food: '12087' }],
+  ['1 000 g cashews', { amount: 1000, kind: 'mass', food: '12087' }],
   ['half a cup of sugar', { amount: cup / 2, food: '19335' }],
   ['a cup of hazelnuts', { amount: cup, food: '12120' }],
   ['one cup water', { amount: cup, food: '14411' }],

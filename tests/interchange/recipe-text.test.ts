@@ -70,10 +70,17 @@ describe('an ingredient line', () => {
     for (const [text, parts] of cases) expect(only(text).ingredients.map((each) => each.text)).toEqual(parts);
   });
 
-  test('takes a comma for decimals where the cook writes it so', () => {
+  test('takes a comma or a point for what it can only be, and asks where it may be either', () => {
     const comma = { ...habits, decimalComma: true };
-    expect(only('1,5 dl water', comma).ingredients[0]?.amount?.low).toBeCloseTo(150, 9);
-    expect(only('1,5 dl water')).toMatchObject({ kind: 'unread', why: { code: 'badNumber', fault: 'unclearComma' } });
+    for (const habit of [habits, comma]) {
+      expect(only('1,5 dl water', habit).ingredients[0]?.amount?.low).toBeCloseTo(150, 9);
+      expect(only('1.5 dl water', habit).ingredients[0]?.amount?.low).toBeCloseTo(150, 9);
+    }
+    expect(only('1,250 kg almonds', comma).ingredients[0]?.amount?.low).toBe(1250);
+    expect(only('1,250 kg almonds')).toMatchObject({
+      kind: 'unread',
+      why: { code: 'badNumber', fault: 'eitherNumber' },
+    });
   });
 
   test('counts cups by the cook’s own standard', () => {

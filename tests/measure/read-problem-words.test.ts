@@ -29,18 +29,24 @@ describe('describeReadProblem', () => {
     expect(explain(text, kind)).toBe(sentence);
   });
 
-  test('says for a comma and a point what this cook’s setting makes of them', () => {
-    expect(explain('1,5 L', 'volume')).toContain('such as 1.5, or 1,000 for a thousand');
-    expect(explain('1.000 L', 'volume', true)).toContain('Write 1000 for a thousand, or 1,0 for one');
+  test('names both numbers where a mark leaves them open', () => {
+    expect(explain('1.250 L', 'volume')).toBe('“1.250 L” may be 1.25 L or 1250 L. Write the one you mean.');
+    expect(explain('1.250 L', 'volume', true)).toBe('“1.250 L” may be 1,25 L or 1250 L. Write the one you mean.');
   });
 
-  test('speaks of no thousand where nobody has one', () => {
-    expect(explain('4,5', 'acidity')).toBe(
-      'Can’t tell what the comma in “4,5” means. Write a point before the decimals, such as 4.5.',
+  test('names the units, and the ratios, where the text leaves them open', () => {
+    const mass = { kind: 'mass', bareUnit: 'oz', cups: 'us', decimalComma: false } as const;
+    const result = readQuantity('2', { ...mass, also: ['volume'], askUnit: ['tbsp', 'cup', 'oz'] });
+    expect(result.ok ? '' : describeReadProblem(result.problem)).toBe(
+      '“2” may be 2 tbsp, 2 cups or 2 oz. Write the unit too.',
     );
-    expect(explain('21,5 °C', 'temperature')).toMatch(/such as 21\.5\.$/);
-    expect(explain('4.500', 'acidity', true)).toMatch(/Write a comma before the decimals, such as 4,5\.$/);
-    expect(explain('4,5', 'acidity', true)).toBe('read as 4.5');
+    expect(explain('5:1', 'ratio')).toContain('“5:1” may be 5 or 0.2 of water to 1 of the source.');
+  });
+
+  test('says in this cook’s way how to write decimals', () => {
+    expect(explain('1,2,3 L', 'volume')).toContain('such as 1.5.');
+    expect(explain('1,2,3 L', 'volume', true)).toContain('such as 1,5.');
+    expect(explain('4,5,6', 'acidity')).toMatch(/such as 4\.5\.$/);
   });
 
   test('says what to do about every problem, in whole sentences without jargon', () => {
@@ -50,7 +56,8 @@ describe('describeReadProblem', () => {
       'overnight',
       '1/2/3',
       '1/0',
-      '1,5',
+      '1,2,3',
+      '1,250',
       '1.2.3',
       '1-2',
       '1e999',

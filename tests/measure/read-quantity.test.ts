@@ -17,6 +17,12 @@ function read(text: string, kind: Kind, more: Partial<ReadOptions> = {}): Readin
   return result.ok ? result.reading : result.problem.code;
 }
 
+/** The texts that a text may stand for. */
+function meanings(text: string, kind: Kind, more: Partial<ReadOptions> = {}): readonly string[] | null {
+  const result = readQuantity(text, optionsFor(kind, more));
+  return !result.ok && 'readings' in result.problem ? result.problem.readings : null;
+}
+
 function amountOf(text: string, kind: Kind, more: Partial<ReadOptions> = {}): number | ReadProblemCode {
   const reading = read(text, kind, more);
   return typeof reading === 'string' ? reading : reading.amount;
@@ -47,8 +53,24 @@ describe('volumes as they are typed', () => {
     ['2 cups plus 2 tbsp', 2 * cup + 2 * tbsp],
     ['2 cups 2 tbsp', 2 * cup + 2 * tbsp],
     ['.5 L', 500],
-    ['1,000 mL', 1000],
+    ['1,000.0 mL', 1000],
     ['1 000 mL', 1000],
+    ['a cup', cup],
+    ['A cup', cup],
+    ['two cups', 2 * cup],
+    ['half a cup', cup / 2],
+    ['half cup', cup / 2],
+    ['½ a cup', cup / 2],
+    ['⅓ of a cup', cup / 3],
+    ['one and a half cups', 1.5 * cup],
+    ['two and a half cups', 2.5 * cup],
+    ['two thirds of a cup', (2 * cup) / 3],
+    ['three-quarters of a cup', 0.75 * cup],
+    ['a cup + two tbsp', cup + 2 * tbsp],
+    ['about a cup', cup],
+    ['a couple of cups', 2 * cup],
+    ['two x 1 L', 2000],
+    ['two', 2],
     ['12\u2009345 mL', 12345],
     ['1 250/1000 L', 1250],
     ['2 T', 2 * tbsp],
@@ -121,6 +143,51 @@ describe('other kinds as they are typed', () => {
     expect(amountOf(text, kind)).toBeCloseTo(amount, 9);
   });
 
+  test.each<[string, number | ReadProblemCode]>([
+    ['1:5', 5],
+    ['1 : 4.5', 4.5],
+    ['2:9', 4.5],
+    ['1:1', 1],
+    ['about 1:5', 5],
+    ['1:0', 'divisionByZero'],
+    ['0:3', 'divisionByZero'],
+    ['1:5 cups', 'unexpected'],
+    ['1:5:2', 'unexpected'],
+    ['1:', 'noNumber'],
+    ['5:1', 'eitherWay'],
+  ])('takes %j in a ratio row for source to water', (text, ratio) => {
+    expect(amountOf(text, 'ratio')).toBe(ratio);
+  });
+
+  test('asks which is which where there is more in front than behind', () => {
+    expect(meanings('5:1', 'ratio')).toEqual(['5', '0.2']);
+    expect(meanings('8:1', 'ratio', { decimalComma: true })).toEqual(['8', '0,1250']);
+  });
+
+  test('takes the ounces of a weight for weights and those of a volume for fluid, in any row', () => {
+    const both = { also: ['mass', 'volume'] } as const;
+    expect(read('2 lb 3.3 oz', 'volume', both)).toMatchObject({ kind: 'mass', amount: (pound * 35.3) / 16 });
+    expect(read('3.3 oz + 2 lb', 'volume', both)).toMatchObject({ kind: 'mass' });
+    expect(read('1 pt 4 oz', 'mass', both)).toMatchObject({ kind: 'volume', amount: 2.5 * cup });
+    expect(read('2 lb 3.3 oz', 'volume', both)).not.toHaveProperty('assumed');
+  });
+
+  test('takes plain ounces for weights in a volume row that asks to weigh', () => {
+    const weighed = { also: ['mass'], plainOunce: 'mass' } as const;
+    expect(read('35.3 oz', 'volume', weighed)).toMatchObject({ kind: 'mass', assumed: 'weightOunce' });
+    expect(read('35.3 fl oz', 'volume', weighed)).toMatchObject({ kind: 'volume' });
+    expect(read('1 qt 2 oz', 'volume', weighed)).toMatchObject({ kind: 'volume' });
+  });
+
+  test('asks for the unit of a bare number where the row leaves a choice, and of no other', () => {
+    const asks = { also: ['volume'], askUnit: ['cup', 'oz'], bareUnit: 'oz' } as const;
+    expect(meanings('2', 'mass', asks)).toEqual(['2 cups', '2 oz']);
+    expect(meanings('1/2', 'mass', asks)).toEqual(['1/2 cup', '1/2 oz']);
+    expect(meanings('two', 'mass', asks)).toEqual(['two cups', 'two oz']);
+    expect(amountOf('2 g', 'mass', asks)).toBe(2);
+    expect(read('2 + 1/2 cups', 'mass', asks)).toMatchObject({ amount: 2.5 * cup });
+  });
+
   test('says which unit was written last and what was taken for granted', () => {
     const volume = { also: ['volume'] } as const;
     expect(read('6 oz', 'mass')).toMatchObject({ unit: 'oz', assumed: 'weightOunce' });
@@ -141,29 +208,57 @@ describe('other kinds as they are typed', () => {
 
 describe('commas and points', () => {
   const comma = { decimalComma: true };
-  test.each([
+
+  test.each<[string, number | ReadProblemCode]>([
     ['1,5 L', 1500],
-    ['1,000 L', 1000],
     ['1.5 L', 1500],
+    ['0,500 L', 500],
     ['0.950 L', 950],
-    ['1.000,5 mL', 1000.5],
+    [',5 L', 500],
+    ['1,0000 L', 1000],
+    ['1250,500 mL', 1250.5],
+    ['12,345.6 mL', 12345.6],
+    ['12.345,6 mL', 12345.6],
     ['1.000.000 mL', 1_000_000],
-    ['1.000 L', 'unclearPoint'],
-    ['1,000.5 L', 'unclearComma'],
+    ['1,000,000 mL', 1_000_000],
+    ['1 250,5 mL', 1250.5],
     ['1,2,3', 'unclearComma'],
-  ])('with a decimal comma, %j gives %s', (text, expected) => {
+    ['1.2.3', 'unclearPoint'],
+    ['1,00.5', 'unclearComma'],
+  ])('can mean only one thing in %j, whatever the cook’s habit: %s', (text, expected) => {
+    expect(amountOf(text, 'volume')).toBe(expected);
     expect(amountOf(text, 'volume', comma)).toBe(expected);
   });
 
   test.each([
-    ['1,5 L', 'unclearComma'],
-    ['1,0000 L', 'unclearComma'],
-    ['0,500 L', 'unclearComma'],
-    ['1.000 L', 1000],
-    ['12,345.6 mL', 12345.6],
-    ['1.2.3', 'unclearPoint'],
-  ])('with a decimal point, %j gives %s', (text, expected) => {
-    expect(amountOf(text, 'volume')).toBe(expected);
+    ['1,250 kg', ['1.25 kg', '1250 kg']],
+    ['1.500 kg', ['1.5 kg', '1500 kg']],
+    ['1,000 kg', ['1 kg', '1000 kg']],
+    ['about 12.345 kg', ['about 12.3450 kg', 'about 12345 kg']],
+    ['1,250 kg + 1.500 kg', ['1.25 kg + 1.5 kg', '1250 kg + 1500 kg']],
+    ['2 x 1,250 g', ['2 x 1.25 g', '2 x 1250 g']],
+    ['1.250e1 g', ['1.25e1 g', '1250e1 g']],
+  ])('are asked about in %j', (text, readings) => {
+    expect(meanings(text, 'mass')).toEqual(readings);
+  });
+
+  test('are asked about in words that this cook writes', () => {
+    expect(meanings('1.250 kg', 'mass', comma)).toEqual(['1,25 kg', '1250 kg']);
+    expect(meanings('1.234 kg', 'mass', comma)).toEqual(['1,2340 kg', '1234 kg']);
+  });
+
+  test('are settled for a comma by a cook who has said that it is before decimals', () => {
+    expect(amountOf('1,250 kg', 'mass', comma)).toBe(1250);
+    expect(amountOf('1.250 kg', 'mass', comma)).toBe('eitherNumber');
+  });
+
+  test('are settled where only one of the numbers can stand', () => {
+    const within = { least: 0, most: 14 };
+    expect(amountOf('4,500', 'acidity', { within })).toBe(4.5);
+    expect(amountOf('4.500', 'acidity', { within })).toBe(4.5);
+    expect(amountOf('2,500', 'count', { within: { least: 1000, most: 3000 } })).toBe(2500);
+    expect(amountOf('2,500', 'count', { within: { least: 0, most: 3000 } })).toBe('eitherNumber');
+    expect(amountOf('2,500', 'count', { within: { least: 0, most: 1 } })).toBe('malformedNumber');
   });
 });
 
@@ -194,7 +289,11 @@ describe('what cannot be read', () => {
     ['2 cups × 3 cups', 'volume', 'twoUnits', 9, '3 cups'],
     ['20 C + 5 C', 'temperature', 'noArithmetic', 0, '20 C + 5 C'],
     ['2 x 20 C', 'temperature', 'noArithmetic', 0, '2 x 20 C'],
+    ['a', 'volume', 'noNumber', 0, 'a'],
+    ['an almond', 'mass', 'unknownUnit', 3, 'almond'],
+    ['a cup and a half', 'volume', 'missingUnit', 10, 'a half'],
     ['2 heaped tbsp', 'volume', 'heaped', 2, 'heaped'],
+    ['a heaped tbsp', 'volume', 'heaped', 2, 'heaped'],
     ['2 tbsp, rounded', 'volume', 'heaped', 8, 'rounded'],
     ['1 scant cup', 'volume', 'heaped', 2, 'scant'],
     ['170 g sugar', 'mass', 'unexpected', 6, 'sugar'],
@@ -227,11 +326,49 @@ const nearlyAmount = fc
   .array(
     fc.oneof(
       fc.constantFrom(...'0123456789.,/+-×x*=½⅓⅞ e°CFTtc²'),
-      fc.constantFrom('cups', 'g/L', ' fl oz', 'e99', 'heaped', ' and ', '\u2009', '\uD800', '1e300', ' x '),
+      fc.constantFrom(
+        '1,250',
+        '1.500',
+        ':',
+        'half a ',
+        'two ',
+        'cups',
+        'g/L',
+        ' fl oz',
+        'e99',
+        'heaped',
+        ' and ',
+        '\u2009',
+        '\uD800',
+        '1e300',
+        ' x ',
+      ),
     ),
     { maxLength: 20 },
   )
   .map((pieces) => pieces.join(''));
+
+describe('what may be read in several ways', () => {
+  test('is asked in texts each of which is read in one way, and not alike', () => {
+    let asked = 0;
+    fc.assert(
+      fc.property(nearlyAmount, anyOptions, (text, options) => {
+        const result = readQuantity(text, options);
+        if (result.ok || !('readings' in result.problem)) return;
+        asked += 1;
+        const { readings } = result.problem;
+        expect(readings.length).toBeGreaterThan(1);
+        expect(new Set(readings).size).toBe(readings.length);
+        for (const reading of readings) {
+          const again = readQuantity(reading, options);
+          expect(again.ok || again.problem.code !== result.problem.code, `${text}: ${reading}`).toBe(true);
+        }
+      }),
+      { numRuns: 5000 },
+    );
+    expect(asked).toBeGreaterThan(0);
+  });
+});
 
 describe('any text at all', () => {
   test.each([

@@ -59,6 +59,7 @@ export const brimful: NumericRow = {
   kind: 'volume',
   typed: 'rate',
   weighing: 'water',
+  weighed: true,
   range: { least: 50, most: 60000 },
   check: (x, value) => {
     const shape = { ...jarProfileOf(x), brimful: Number.POSITIVE_INFINITY };

@@ -17,8 +17,9 @@ const missing = {
 
 const faults: { readonly [C in ReadProblemCode]?: string } = {
   divisionByZero: 'it divides by zero',
-  unclearComma: 'the comma may part thousands or decimals',
-  unclearPoint: 'the point may part thousands or decimals',
+  unclearComma: 'its commas are where no number has them',
+  unclearPoint: 'its points are where no number has them',
+  eitherNumber: 'its comma or point may part thousands or be before decimals',
   beyondNumbers: 'it is too large',
 };
 

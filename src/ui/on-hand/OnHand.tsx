@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { cellProblem } from '../../batch/cell-problem';
+import { cellProblem, cellRemark, cellWaysOut } from '../../batch/cell-problem';
 import { type Batch, recipeOf } from '../../batch/document';
 import { addDraft, chooseInDraft, type Drafted, draftOf, isSame } from '../../batch/draft-from-stock';
 import type { Store } from '../../batch/store';
@@ -13,6 +13,7 @@ import { writeRow, writeValue } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import { menus } from '../sheet/choices';
 import type { SheetState } from '../sheet/sheet-state';
+import { WaysOut } from '../sheet/WaysOut';
 
 interface Props {
   readonly batch: Batch;
@@ -169,6 +170,8 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
   const impossible = found === null ? null : describeProblem(found, kitchen);
   const [text, setText] = useState<string | null>(null);
   const problem = cell === null ? null : (cellProblem(stockRows[stock], cell, kitchen) ?? impossible);
+  const remark = cell === null ? null : cellRemark(stockRows[stock], cell, kitchen);
+  const asked = cell === null ? [] : cellWaysOut(stockRows[stock], cell, kitchen, formulation);
   const takes = writeRow(formulation, stockRows[stock], kitchen);
   const keep = () => {
     if (text !== null) onType(text);
@@ -204,10 +207,12 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
         onBlur={keep}
         onKeyDown={(event) => event.key === 'Enter' && keep()}
       />
+      {remark !== null && <span class="second">{remark}</span>}
       {problem !== null && (
-        <span class="problem refusal" role="alert">
-          <span>{problem}</span>
-        </span>
+        <div class="problem refusal" role="alert">
+          <p>{problem}</p>
+          <WaysOut ways={asked} onTake={(meant) => onType(meant.text)} />
+        </div>
       )}
     </div>
   );

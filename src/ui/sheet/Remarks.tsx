@@ -1,4 +1,4 @@
-import { cellProblem, cellRemark } from '../../batch/cell-problem';
+import { cellProblem, cellRemark, cellWaysOut } from '../../batch/cell-problem';
 import type { Batch, Cell } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import { compareRow } from '../../formula/compare';
@@ -6,12 +6,13 @@ import { isRow } from '../../formula/evaluate';
 import { isMeasuredRow, type RowId } from '../../formula/order';
 import { type Problem, severities } from '../../formula/problem';
 import { numericRows } from '../../formula/sheet';
-import { waysOut } from '../../formula/ways-out';
+import { type WayOut, waysOut } from '../../formula/ways-out';
 import { describeProblem } from '../../formula/words';
 import { writeRow } from '../../formula/write-row';
 import { sweeteners } from '../../reference/sweeteners';
 import type { SheetState } from './sheet-state';
 import { isTrouble } from './telling';
+import { WaysOut } from './WaysOut';
 
 export interface RemarksProps {
   readonly rows: readonly RowId[];
@@ -36,6 +37,7 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
       row,
       troubles: formulation.rows[row].problems.filter(isTrouble),
       unreadable: cell === null || !isRow(row) ? null : cellProblem(row, cell, kitchen),
+      asked: cell === null || !isRow(row) ? [] : cellWaysOut(row, cell, kitchen, formulation),
       remark: cell === null || !isRow(row) ? null : cellRemark(row, cell, kitchen),
       far: compared(row, batch, store, state),
     };
@@ -67,7 +69,7 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
           </button>
         </p>
       )}
-      {said.map(({ row, troubles, unreadable, remark, far }) => (
+      {said.map(({ row, troubles, unreadable, asked, remark, far }) => (
         <div key={row} id={plain ? undefined : `remarks-${row}-${batchId}`}>
           {remark !== null && <p class="remark">{remark}</p>}
           {far !== null && <p class="compared">{far}</p>}
@@ -76,6 +78,7 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
               key={problem.code}
               problem={problem}
               unreadable={unreadable}
+              asked={asked}
               batch={batch}
               store={store}
               state={state}
@@ -114,40 +117,33 @@ function cellOf(row: RowId, batch: Batch): Cell | null {
 interface TroubleProps {
   readonly problem: Problem;
   readonly unreadable: string | null;
+  /** What the text may mean, where it may mean several things. */
+  readonly asked: readonly WayOut[];
   readonly batch: Batch;
   readonly store: Store;
   readonly state: SheetState;
 }
 
 /** A problem in words, and its ways out as buttons. After one is taken the focus is on the cell that it was about. */
-function Trouble({ problem, unreadable, batch, store, state }: TroubleProps) {
+function Trouble({ problem, unreadable, asked, batch, store, state }: TroubleProps) {
   const severity = severities[problem.code];
   const here = state.spot.value.at === problem.at && state.spot.value.batch === batch.id;
-  const ways = waysOut(problem, store.formulationOf(batch));
+  const mends = waysOut(problem, store.formulationOf(batch));
+  const ways = problem.code === 'unreadable' ? [...asked, ...mends] : mends;
   const speaks = here && (severity === 'refusal' || severity === 'conflict');
   const words =
     problem.code === 'unreadable' && unreadable !== null ? unreadable : describeProblem(problem, store.settings.value);
   return (
     <div class={`problem ${severity}`} role={speaks ? 'alert' : undefined}>
       <p>{words}</p>
-      {ways.length > 0 && (
-        <p class="ways-out">
-          {ways.map((way) => (
-            <button
-              type="button"
-              class="way-out"
-              key={way.label}
-              tabIndex={here ? 0 : -1}
-              onClick={() => {
-                store.takeWayOut(batch.id, way);
-                state.goTo({ at: problem.at, batch: batch.id });
-              }}
-            >
-              {way.label}
-            </button>
-          ))}
-        </p>
-      )}
+      <WaysOut
+        ways={ways}
+        tabbed={here}
+        onTake={(way) => {
+          store.takeWayOut(batch.id, way);
+          state.goTo({ at: problem.at, batch: batch.id });
+        }}
+      />
     </div>
   );
 }

@@ -2,7 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { copyRange, copyText } from '../../batch/copy';
-import { pasteInto, type Refusal } from '../../batch/paste';
+import { type Asking, pasteInto, type Refusal } from '../../batch/paste';
 import type { Store } from '../../batch/store';
 import { labelOf } from '../../formula/labels';
 import type { RowId } from '../../formula/order';
@@ -56,6 +56,7 @@ export function useClipboard(
       const {
         document: pasted,
         refused,
+        asking,
         cells,
         outside,
       } = pasteInto(store.document.value, table.lines, {
@@ -70,16 +71,15 @@ export function useClipboard(
       const done =
         cells === 0 ? 'Nothing was changed' : cells === 1 ? 'Pasted into a cell' : `Pasted into ${cells} cells`;
       state.notice.value = [
-        refused.length === 0 ? `${done}.` : `${done}. Not taken: ${describeAll(refused)}.`,
+        refused.length === 0 ? `${done}.` : `${done}. Not taken: ${nameAll(refused.map(describe))}.`,
+        ...(asking.length === 0 ? [] : [`Say in its cell what is meant by ${nameAll(asking.map(place))}.`]),
         ...(outside > 0 ? [`${outside} more had no row or batch to go to.`] : []),
         ...(table.isCut ? ['It was too long: only the beginning was looked at.'] : []),
       ].join(' ');
     };
 
-    const describeAll = (refused: readonly Refusal[]): string => {
-      const { length: others } = refused.slice(mostNamed);
-      return [...refused.slice(0, mostNamed).map(describe), ...(others > 0 ? [`${others} more`] : [])].join('; ');
-    };
+    const place = ({ row, batchId, text }: Asking): string =>
+      `“${shorten(text)}” (“${labelOf(row)}”, ${find(batchId)?.name ?? batchId})`;
     const describe = ({ row, batchId, text, why }: Refusal): string =>
       `“${shorten(text)}” ${reasons[why]} (“${labelOf(row)}”, ${find(batchId)?.name ?? batchId})`;
     const pasteNow = (event: ClipboardEvent) => {
@@ -98,6 +98,12 @@ export function useClipboard(
 
 const mostNamed = 5;
 const longestNamed = 40;
+
+/** The first few, and how many more there are. */
+function nameAll(all: readonly string[]): string {
+  const { length: others } = all.slice(mostNamed);
+  return [...all.slice(0, mostNamed), ...(others > 0 ? [`${others} more`] : [])].join('; ');
+}
 
 /** What is pasted may be of any length, and hold characters that turn the words around them. */
 function shorten(text: string): string {

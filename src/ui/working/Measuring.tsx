@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { cellProblem } from '../../batch/cell-problem';
+import { cellProblem, cellRemark, cellWaysOut, type Meant } from '../../batch/cell-problem';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import { findMeasured } from '../../formula/keep-measured';
@@ -8,6 +8,7 @@ import type { MeasuredRowId } from '../../formula/order';
 import { writeNumeric } from '../../formula/write-row';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
+import { WaysOut } from '../sheet/WaysOut';
 
 interface Props {
   readonly id: MeasuredRowId;
@@ -24,11 +25,17 @@ export function Measuring({ id, batch, store }: Props) {
   const [text, setText] = useState(cell?.text ?? '');
   const problem = cell === null ? null : cellProblem(id, cell, kitchen);
   const formulation = store.formulationOf(batch);
+  const remark = cell === null ? null : cellRemark(id, cell, kitchen);
+  const asked = cell === null ? [] : cellWaysOut(id, cell, kitchen, formulation);
   const { planned } = formulation.rows[id];
   const found = findMeasured(id, formulation);
   const keep = (event: Event) => {
     event.preventDefault();
     store.measureCell(batch.id, id, text);
+  };
+  const take = (meant: Meant) => {
+    setText(meant.text);
+    store.measureCell(batch.id, id, meant.text);
   };
   return (
     <form class="correct" onSubmit={keep}>
@@ -64,10 +71,14 @@ export function Measuring({ id, batch, store }: Props) {
           Keep as yours: {found.label} {writeTrimmed(found.value, places, kitchen.decimalComma)}
         </button>
       )}
+      {remark !== null && <p class="second">{remark}</p>}
       {problem !== null && (
-        <p class="problem refusal" role="alert">
-          <span>{problem}</span>
-        </p>
+        <div class="problem refusal" role="alert">
+          <div>
+            <p>{problem}</p>
+            <WaysOut ways={asked} onTake={take} />
+          </div>
+        </div>
       )}
     </form>
   );

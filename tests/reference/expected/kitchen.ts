@@ -14,6 +14,8 @@ export const kitchenFigures: Figures = {
   'blenderCapacity, mL': [1500, 1000, 2000],
   // FDA Food Code § 3-501.16: 5 °C (41 °F) or less; the 4 is a judgement.
   'refrigerator, °C': [4, 1, 5],
+  // Common practice: soaked overnight is 8 to 12 h.
+  'overnight, h': [10, 8, 12],
   // Growth and survival of foodborne pathogens during soaking and drying of almond kernels, J. Food Prot. 83 (2020)
   // 2122–2133, abstract: at most 8 h at 18 °C or above; no growth in 24 h at 15 °C.
   'warmSoakLimit, h': [8],

@@ -38,6 +38,17 @@ describe('what is on hand', () => {
     expect(batch().onHand).toEqual({});
   });
 
+  test('says what a bare number was taken for, and asks where it may be cups or ounces', async () => {
+    const { user, store, batch } = await openSheet();
+    await user.type(await field('Almonds, whole'), '500{Enter}');
+    expect(textOf(await region())).toContain('taken as g');
+    store.changeSettings({ leads: 'us' });
+    await user.clear(await field('Almonds, whole'));
+    await user.type(await field('Almonds, whole'), '8{Enter}');
+    await user.click(within(await region()).getByRole('button', { name: 'Make it 8 oz' }));
+    expect(batch().onHand?.source).toMatchObject({ text: '8 oz', kind: 'mass' });
+  });
+
   test('that can’t be read is told beside its field, and limits nothing', async () => {
     const { user } = await openSheet();
     await user.type(await field('Almonds, whole'), 'a bag{Enter}');

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { cleanup, waitFor, within } from '@testing-library/preact';
+import { cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { openSheet, textOf } from '../open-sheet';
 
@@ -238,5 +238,34 @@ describe('the working', () => {
     await waitFor(() => expect(document.activeElement).toBe(cell('milkVolume')));
     await user.click(find.getByRole('button', { name: 'How Milk after straining comes about' }));
     expect(await find.findByRole('region', { name: 'Working of Milk after straining' })).toBeDefined();
+  });
+});
+
+describe('a text that may be read in several ways', () => {
+  test('is asked about beside the cell, and one press settles it', async () => {
+    const { user, cell, amountOf, batch } = await openSheet();
+    await user.click(cell('sourceMass'));
+    await user.keyboard('1,250 kg{Enter}');
+    await waitFor(() => expect(textOf(document.body)).toContain('“1,250 kg” may be 1.25 kg or 1250 kg.'));
+    expect(amountOf('sourceMass')).toBeNull();
+    await user.click(await screen.findByRole('button', { name: 'Make it 1.25 kg' }));
+    expect(amountOf('sourceMass')).toBe(1250);
+    expect(batch().given).toMatchObject([{ row: 'sourceMass', text: '1.25 kg' }]);
+  });
+
+  test('asks cups or ounces of a bare number of a solid where cups lead', async () => {
+    const { user, cell, amountOf } = await openSheet((store) => store.changeSettings({ leads: 'us' }));
+    await user.click(cell('sourceMass'));
+    await user.keyboard('2{Enter}');
+    expect(amountOf('sourceMass')).toBeNull();
+    await user.click(await screen.findByRole('button', { name: 'Make it 2 cups' }));
+    expect(amountOf('sourceMass')).toBeCloseTo(286, 0);
+  });
+
+  test('says beside a bare number what it was taken for', async () => {
+    const { user, cell } = await openSheet();
+    await user.click(cell('sourceMass'));
+    await user.keyboard('200{Enter}');
+    await waitFor(() => expect(textOf(document.body)).toContain('taken as g'));
   });
 });

@@ -144,6 +144,17 @@ describe('measuring', () => {
     expect(textOf(await find.findByRole('alert'))).toContain('65o');
   });
 
+  test('asks which of two numbers is meant, and one press settles it', async () => {
+    const { user, amountOf, openWorking } = await openSheet();
+    const find = within(await openWorking('milkVolume'));
+    await user.type(find.getByRole('textbox', { name: 'Measured: Milk after straining' }), '1,150 mL{Enter}');
+    await user.click(await find.findByRole('button', { name: 'Make it 1150 mL' }));
+    expect(amountOf('milkVolume')).toBe(1150);
+    expect(find.getByRole<HTMLInputElement>('textbox', { name: 'Measured: Milk after straining' }).value).toBe(
+      '1150 mL',
+    );
+  });
+
   test('is not offered where nothing is measured', async () => {
     const { openWorking } = await openSheet();
     const find = within(await openWorking('waterRatio'));
