@@ -1,5 +1,6 @@
 import { roundAndTrim } from './rounding';
 import { baseUnits, type Kind, units } from './units';
+import { writeOneWay } from './write-one-way';
 
 /** So many digits are told of a number; behind them doubles are noise. */
 const significant = 10;
@@ -12,8 +13,7 @@ const significant = 10;
 export function writeUnrounded(value: number, kind: Kind, decimalComma: boolean): string {
   if (!Number.isFinite(value)) return '';
   const places = significant - 1 - (value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))));
-  const plain = roundAndTrim(value, Math.max(places, 0)).replace(/\.\d{3}$/, '$&0');
-  const number = decimalComma ? plain.replace('.', ',') : plain;
+  const number = writeOneWay(roundAndTrim(value, Math.max(places, 0)), decimalComma);
   const { symbol } = units[baseUnits[kind]];
   if (symbol === '') return number;
   return kind === 'acidity' ? `${symbol} ${number}` : `${number} ${symbol}`;

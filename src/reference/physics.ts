@@ -35,16 +35,16 @@ export type Component = keyof typeof components;
 export const componentDensities: Readonly<Record<Component, DensityPolynomial>> = components;
 
 /**
- * Density of pure water in kg/m³ at 1 atm, t in °C from 0 to 100: the numerator's polynomial over 1 + denominator·t.
- * For turning the mass of water a jar holds into its capacity.
+ * Density of pure water in kg/m³ at 1 atm, t in °C on ITS-90 from 0 to 100: the numerator's polynomial over
+ * 1 + denominator·t. Wherever plain water is turned from a weight into a volume or back, at `densityTemperature`.
  */
 export const waterDensity = {
-  numerator: [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12],
-  denominator: 16.87985e-3,
+  numerator: [999.83952, 16.952577, -7.9905127e-3, -46.241757e-6, 105.84601e-9, -281.03006e-12],
+  denominator: 16.887236e-3,
   unit: 'kg/m³',
   from: 0,
   to: 100,
-  origin: fromMemory('Kell’s formula of 1975, not looked up; agrees with the usual tables.'),
+  origin: published('kell-its-90', 'Appendix G', 'Within 5 mg/L of the other formulas in use.'),
 } as const;
 
 const standardMasses = fromMemory('Standard atomic weights.');

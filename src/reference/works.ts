@@ -52,6 +52,14 @@ const table = {
     year: '1995',
     seen: 'the coefficients of page 164 in two copies, which differ by 0.0003 in one of them',
   },
+  'kell-its-90': {
+    title: 'Density of water, Kell’s formula put on ITS-90, in IP Standard Methods, Appendix G',
+    authors: 'Bettin, Spieweck',
+    journal: null,
+    year: '1998',
+    publisher: 'Institute of Petroleum',
+    seen: 'a copy of the appendix, and three copies of the coefficients that agree',
+  },
   'carroll-1991': {
     title: 'The solubility of carbon dioxide in water at low pressure',
     authors: 'Carroll J.J., Slupsky J.D., Mather A.E.',

@@ -3,7 +3,7 @@ import type { Recipe } from '../../src/formula/recipe';
 import { grains } from '../../src/reference/grains';
 import { jars } from '../../src/reference/jars';
 import { kitchen } from '../../src/reference/kitchen';
-import { componentDensities, molarMasses, physics } from '../../src/reference/physics';
+import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
 import { type Composition, sources } from '../../src/reference/sources';
 import { sweeteners } from '../../src/reference/sweeteners';
 
@@ -52,11 +52,16 @@ function inputsOf(recipe: Recipe): readonly (readonly [name: string, value: Cell
     ['servingSize', kitchen.servingSize.value],
     ['hydrolysis', `=2*${molarMasses.hexose.value}/${molarMasses.disaccharide.value}`],
     ['celsius', physics.densityTemperature.value],
+    // mL in a gram of plain water.
+    ['plainWater', `=1000*(1+${waterDensity.denominator}*{celsius})/(${polynomial(waterDensity.numerator)})`],
     ...Object.entries(componentDensities).map(([part, { coefficients }]) => {
-      const terms = coefficients.map((coefficient, power) => `(${coefficient})*{celsius}^${power}`);
-      return [`v.${part}`, `=1000/(${terms.join('+')})`] as const;
+      return [`v.${part}`, `=1000/(${polynomial(coefficients)})`] as const;
     }),
   ];
+}
+
+function polynomial(coefficients: readonly number[]): string {
+  return coefficients.map((coefficient, power) => `(${coefficient})*{celsius}^${power}`).join('+');
 }
 
 const parts = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'sugars', 'ash'] as const;
@@ -134,14 +139,14 @@ const batch: readonly (readonly [string, string])[] = [
   ['fillVolume', '={brimful}-{headspaceVolume}'],
   ['fermentable', `=IF(ISBLANK({sweet.high}),${hexose('sweet.')},({sweet.low}+{sweet.high}*{hydrolysis})/2)/100`],
   ['caneFermentable', '=({caneGlucose}+{caneFructose}+({caneSucrose}+{caneMaltose})*{hydrolysis})/100'],
-  ['sweetenerRoom', '=(1-{sweet.water}/100)*{sugarRoom}+{sweet.water}/100*{v.water}'],
+  ['sweetenerRoom', '=(1-{sweet.water}/100)*{sugarRoom}+{sweet.water}/100*{plainWater}'],
   ['sugarRate', '=MAX({usualSugar}-MAX({nativeSugar}-{nativeFree},0),0)'],
   ['roomPerMilk', '=1+{sugarRate}/1000/{fermentable}*{sweetenerRoom}+{grainRate}/1000/{grainDensity}'],
   ['milkVolume', '={fillVolume}/{roomPerMilk}'],
   ['sourceMass', '={milkVolume}/{milkPerGram}'],
   ['soakWater', '={sourceMass}*{soakPerGram}'],
   ['soakedMass', '={sourceMass}*(1+{uptake}-{sugar}*{leaching})'],
-  ['blendWater', '=MAX({waterRatio}-{ownWater},0)*{sourceMass}*{v.water}'],
+  ['blendWater', '=MAX({waterRatio}-{ownWater},0)*{sourceMass}*{plainWater}'],
   ['blenderLoads', '=MAX(1,ROUNDUP({sourceMass}*{slurryVolume}/{capacity},0))'],
   ['pulpMass', '={sourceMass}*{pulp}'],
   ['milkSolids', '=100*({passing}*{N}+{ownSolids}+(1-{q})*{S})/({passing}*{N}+{ownSolids}+(1-{q})*({S}+{W}))'],

@@ -34,9 +34,11 @@ describe('canned coconut milk', () => {
     expect(numberIn(half, 'blendWater') * half.of('waterDensity')).toBeCloseTo(400, 6);
   });
 
+  // Tolerance: the model of milk has its water 0.25 % lighter than plain water is (Choi and Okos against Kell).
   it('adds up in volume: the can and its water are the milk', () => {
     const formulation = letDown(0.85);
     const neat = numberIn(letDown(0), 'milkVolume');
-    expect(numberIn(formulation, 'milkVolume')).toBeCloseTo(neat + numberIn(formulation, 'blendWater'), 6);
+    const water = numberIn(formulation, 'blendWater');
+    expect(Math.abs(numberIn(formulation, 'milkVolume') - neat - water)).toBeLessThan(0.0026 * water);
   });
 });

@@ -64,9 +64,9 @@ describe('the first amount typed', () => {
 });
 
 describe('a second amount makes the rate between the two', () => {
-  test('source and water: (700 mL × 0.99574) ÷ 140 g', () => {
+  test('source and water: (700 mL × 0.99820) ÷ 140 g', () => {
     const formulation = sheet(typed('sourceMass', 140), typed('blendWater', 700));
-    expect(numberIn(formulation, 'waterRatio')).toBeCloseTo((700 * 0.99574) / 140, 4);
+    expect(numberIn(formulation, 'waterRatio')).toBeCloseTo((700 * 0.9982) / 140, 4);
     expect(formulation.sizedFrom).toBe('sourceMass');
   });
 

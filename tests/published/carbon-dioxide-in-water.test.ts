@@ -5,9 +5,9 @@
 //    From memory; believed in Lange's Handbook of Chemistry. Vapour pressures of water likewise.
 // 3. Carroll, Slupsky and Mather (1991), J. Phys. Chem. Ref. Data 20: 1201–1209, abstract: the correlation itself,
 //    worked apart from the program.
-// Density of water: Kell (1975), from memory; it agrees with the usual tables.
 import { describe, expect, it } from 'vitest';
-import { henryAt, waterDensityAt } from '../../src/formula/models/fizz';
+import { waterDensityAt } from '../../src/formula/models/density';
+import { henryAt } from '../../src/formula/models/fizz';
 
 describe('against literature evaluations, which differ from each other by 3 %', () => {
   it.each([20, 25, 30])('at %s °C lies within 5 per cent of each', (celsius) => {
@@ -49,16 +49,5 @@ describe('the correlation, mol per m³ and Pa', () => {
     [30, 3.006e-4],
   ])('at %s °C: %s', (celsius, henry) => {
     expect(henryAt(celsius) / henry).toBeCloseTo(1, 3);
-  });
-});
-
-describe('the density of water, kg/m³', () => {
-  it.each([
-    [4, 999.972],
-    [20, 998.204],
-    [25, 997.045],
-    [30, 995.647],
-  ])('at %s °C: %s', (celsius, density) => {
-    expect(waterDensityAt(celsius)).toBeCloseTo(density, 3);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { waterDensityAt } from '../../src/formula/models/fizz';
+import { waterDensityAt } from '../../src/formula/models/density';
 import { bottles } from '../../src/reference/bottles';
 
 // A bottle filled at 4 °C to 97 % and warmed to 30 °C: what its liquid swells by, the air above it is squeezed by.

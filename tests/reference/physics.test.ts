@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cardinalTemperatures, carrollHenry, fermenting } from '../../src/reference/fermenting';
-import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
+import { componentDensities, molarMasses, physics } from '../../src/reference/physics';
 
 function polynomial(coefficients: readonly number[], at: number): number {
   return coefficients.reduceRight((sum, coefficient) => sum * at + coefficient, 0);
@@ -16,18 +16,6 @@ describe('component densities', () => {
     ['ash', 2418.187],
   ] as const)('give %s %d kg/m³ at 20 °C', (component, density) => {
     expect(polynomial(componentDensities[component].coefficients, 20)).toBeCloseTo(density, 3);
-  });
-});
-
-describe('water density', () => {
-  it.each([
-    [4, 999.972],
-    [20, 998.204],
-    [25, 997.045],
-    [30, 995.647],
-  ])('is right at %d °C', (celsius, density) => {
-    const { numerator, denominator } = waterDensity;
-    expect(Math.abs(polynomial(numerator, celsius) / (1 + denominator * celsius) - density)).toBeLessThan(0.001);
   });
 });
 

@@ -3,8 +3,9 @@ import { type Figure, type FigureMaker, workedOut } from '../figure';
 import { freeWaterAt, passingSolids, type Reduced, type Stages, stagesAt } from '../models/milk';
 import type { Access } from '../row';
 import { reducedAt, reducedFor } from '../treated';
-import { componentDensity, nameOf, sumOfVolumes } from './density';
+import { nameOf, sumOfVolumes } from './density';
 import { asInTable, foodFigures, solidOf } from './food';
+import { waterInKitchen } from './water';
 
 /** The balance at one water ratio, and the names of what depends on it in a formula. */
 export interface Balance {
@@ -275,5 +276,5 @@ export const balanceFigures = {
       parts: { M: milkIn(x, balance), density: densityIn(x, balance) },
     });
   },
-  waterWeighs: () => componentDensity('water'),
+  waterWeighs: waterInKitchen,
 } satisfies Record<string, FigureMaker>;

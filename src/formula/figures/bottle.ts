@@ -1,11 +1,13 @@
 import { convertNumber } from '../../measure/units';
 import { bottles } from '../../reference/bottles';
 import { carrollHenry, fermenting } from '../../reference/fermenting';
-import { molarMasses, physics, waterDensity } from '../../reference/physics';
+import { molarMasses, physics } from '../../reference/physics';
 import { entry, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
-import { henryAt, waterDensityAt } from '../models/fizz';
+import { henryAt } from '../models/fizz';
 import type { Access, TermId } from '../row';
+import { perPower, powersOf } from './powers';
 import { describeUnitOrigin } from './unit';
+import { plainWater } from './water';
 
 type Warmth = Extract<TermId, 'roomTemperature' | 'bottleTemperature' | 'forgottenHeat'>;
 
@@ -14,37 +16,6 @@ function kelvin(x: Access, warmth: Warmth): Figure {
     words: 'From absolute zero.',
     formula: `{zero} + {${warmth}}`,
     parts: { zero: ofTable('T_0', '0 °C in kelvin', physics.zeroCelsius) },
-  });
-}
-
-const marks = ['', '', '²', '³', '⁴', '⁵'];
-
-/** The unit of a polynomial’s coefficient: that of what it gives, by so many degrees. */
-function perPower(unit: string, joined: '/' | '·', degree: string, power: number): string {
-  return power === 0 ? unit : `${unit}${joined}${degree}${marks[power] ?? ''}`;
-}
-
-function powersOf(name: string, count: number): readonly string[] {
-  return Array.from({ length: count }, (_, at) => (at === 0 ? '' : `{${name}}${marks[at] ?? ''}`));
-}
-
-function waterWeighs(x: Access, warmth: Warmth): Figure {
-  const { numerator, denominator, unit, origin } = waterDensity;
-  const terms = numerator.map((value, at): readonly [string, Figure] => {
-    return [
-      `n${at}`,
-      entry(`k${at}`, `Coefficient ${at} of the density of water`, value, perPower(unit, '/', '°C', at), origin),
-    ];
-  });
-  const powers = powersOf(warmth, terms.length);
-  const sum = terms.map(([name], at) => (at === 0 ? `{${name}}` : `{${name}} × ${powers[at] ?? ''}`)).join(' + ');
-  return workedOut('ρ_K', 'Density of water at that temperature', 'kg/m³', waterDensityAt(x.of(warmth)), {
-    words: 'By the formula of the table.',
-    formula: `(${sum}) ÷ (1 + {below} × {${warmth}})`,
-    parts: {
-      ...Object.fromEntries(terms),
-      below: entry('k', 'Coefficient below the line', denominator, '/°C', origin),
-    },
   });
 }
 
@@ -65,7 +36,7 @@ function solubility(x: Access, warmth: Warmth): Figure {
     parts: {
       ...Object.fromEntries(terms),
       kelvin: kelvin(x, warmth),
-      water: waterWeighs(x, warmth),
+      water: plainWater(x.of(warmth), warmth),
       molar: ofTable('M_w', 'Molar mass of water', molarMasses.water),
     },
   });

@@ -1,4 +1,4 @@
-import { type Component, componentDensities, physics } from '../../reference/physics';
+import { type Component, componentDensities, physics, waterDensity } from '../../reference/physics';
 
 const components: readonly Component[] = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'];
 const kitchenTemperature = physics.densityTemperature.value;
@@ -33,4 +33,13 @@ export function volumeOf(parts: Parts, celsius: number = kitchenTemperature): nu
 export function densityOf(parts: Parts, celsius: number = kitchenTemperature): number {
   const mass = components.reduce((sum, part) => sum + (parts[part] ?? 0), 0);
   return mass > 0 ? mass / volumeOf(parts, celsius) : 1;
+}
+
+/**
+ * Density of plain water, kg/m³, from 0 to 100 °C (ITS-90) at 1 atm; at kitchen temperature unless told otherwise. Not
+ * that of the water in a mixture, which is Choi's and Okos's. Source: Kell, on ITS-90.
+ */
+export function waterDensityAt(celsius: number = kitchenTemperature): number {
+  const numerator = waterDensity.numerator.reduceRight((sum, coefficient) => sum * celsius + coefficient, 0);
+  return numerator / (1 + waterDensity.denominator * celsius);
 }

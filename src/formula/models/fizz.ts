@@ -1,14 +1,9 @@
 import { convertNumber } from '../../measure/units';
 import { carrollHenry } from '../../reference/fermenting';
-import { molarMasses, physics, waterDensity } from '../../reference/physics';
+import { molarMasses, physics } from '../../reference/physics';
+import { waterDensityAt } from './density';
 
 const pascalPerBar = convertNumber(1, 'bar', 'Pa');
-
-/** Density of pure water, kg/m³, from 0 to 100 °C at 1 atm. Source: Kell 1975. */
-export function waterDensityAt(celsius: number): number {
-  const numerator = waterDensity.numerator.reduceRight((sum, coefficient) => sum * celsius + coefficient, 0);
-  return numerator / (1 + waterDensity.denominator * celsius);
-}
 
 /**
  * Solubility of carbon dioxide in water, mol per m³ and Pa, from 0 to 160 °C and to 1 MPa.

@@ -1,10 +1,11 @@
-import { densityOf } from '../models/density';
+import { convertNumber } from '../../measure/units';
+import { waterDensityAt } from '../models/density';
 import { stagesAt } from '../models/milk';
 import type { Access, Term } from '../row';
 import { reducedAt, reducedFor, treatedFood } from '../treated';
 
-/** Density of plain water at the temperature volumes are read at, g/mL. Source: Choi & Okos 1986. */
-const waterDensity = densityOf({ water: 1 });
+/** Density of plain water at the temperature volumes are read at, g/mL. Source: Kell, on ITS-90. */
+const plainWater = waterDensityAt() / convertNumber(1, 'L', 'mL');
 
 /** The stages of the mass balance between source and milk. */
 export const balanceTerms = {
@@ -180,7 +181,7 @@ export const balanceTerms = {
     kind: 'count',
     unit: 'g/mL',
     ways: {
-      composition: { words: 'Water at 20 °C.', formula: '{waterWeighs}', rule: () => waterDensity },
+      plain: { words: 'Plain water at 20 °C.', formula: '{waterWeighs} ÷ 1000', rule: () => plainWater },
     },
   },
 } satisfies Record<string, Term>;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { densityOf, specificVolume, volumeOf } from '../../../src/formula/models/density';
+import { densityOf, specificVolume, volumeOf, waterDensityAt } from '../../../src/formula/models/density';
 
 describe('a mixture', () => {
   test('takes up the volumes of its parts', () => {
@@ -20,5 +20,20 @@ describe('a mixture', () => {
 
   test('is lighter when warmer', () => {
     expect(densityOf({ water: 0.9, fat: 0.1 }, 30)).toBeLessThan(densityOf({ water: 0.9, fat: 0.1 }, 10));
+  });
+});
+
+describe('plain water', () => {
+  test('is densest near 4 °C', () => {
+    expect(waterDensityAt(4)).toBeGreaterThan(waterDensityAt(2));
+    expect(waterDensityAt(4)).toBeGreaterThan(waterDensityAt(6));
+  });
+
+  test('is that of kitchen temperature unless told otherwise', () => {
+    expect(waterDensityAt()).toBe(waterDensityAt(20));
+  });
+
+  test('is not the water of the milk model, which is a quarter of a per cent lighter', () => {
+    expect(1000 * densityOf({ water: 1 })).toBeLessThan(waterDensityAt() - 2);
   });
 });

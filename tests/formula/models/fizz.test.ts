@@ -9,7 +9,6 @@ import {
   saturationAt,
   shareGas,
   sugarFromGas,
-  waterDensityAt,
 } from '../../../src/formula/models/fizz';
 import { carrollHenry } from '../../../src/reference/fermenting';
 
@@ -116,11 +115,6 @@ describe('water', () => {
 
   test('open to the gas at one atmosphere holds 101 325 times its solubility', () => {
     expect(saturationAt(21)).toBeCloseTo(henryAt(21) * 101325, 9);
-  });
-
-  test('is densest near 4 °C', () => {
-    expect(waterDensityAt(4)).toBeGreaterThan(waterDensityAt(2));
-    expect(waterDensityAt(4)).toBeGreaterThan(waterDensityAt(6));
   });
 
   test('is known to 10 bar, 1 MPa', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
 import { recipeOf, typed } from '../../batches';
 
-const room = 0.9998 * 0.62 + 0.0002 / 0.99574;
+const room = 0.9998 * 0.62 + 0.0002 / 0.9982;
 const sugar = (0.02626 / 1.0505245) * room;
 const grains = 0.054 / 1.05;
 

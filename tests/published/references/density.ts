@@ -1,5 +1,4 @@
-import { densityOf } from '../../../src/formula/models/density';
-import { waterDensityAt } from '../../../src/formula/models/fizz';
+import { densityOf, waterDensityAt } from '../../../src/formula/models/density';
 import { componentDensities, physics } from '../../../src/reference/physics';
 import { kept, type Reference, withinShare } from '../outside';
 

@@ -1,4 +1,5 @@
-import { henryAt, waterDensityAt } from '../../../src/formula/models/fizz';
+import { waterDensityAt } from '../../../src/formula/models/density';
+import { henryAt } from '../../../src/formula/models/fizz';
 import { physics } from '../../../src/reference/physics';
 import { inRange, type Reference, withinShare } from '../outside';
 

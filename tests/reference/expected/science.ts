@@ -18,10 +18,13 @@ export const componentDensityFigures: Figures = {
   ...{ 'carbohydrate.to': 150, 'fibre.to': 150, 'ash.to': 150 },
 };
 
-/** Kell G.S. (1975), J. Chem. Eng. Data 20: 97. From memory; it agrees with the usual tables. */
+/**
+ * Kell's formula put on ITS-90 by Bettin and Spieweck, IP Standard Methods 1998, Appendix G: a copy, and three copies of
+ * the coefficients, as printed.
+ */
 export const waterDensityFigures: Figures = {
-  ...listed('numerator', [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12]),
-  ...{ denominator: 16.87985e-3, from: 0, to: 100 },
+  ...listed('numerator', [999.83952, 16.952577, -7.9905127e-3, -46.241757e-6, 105.84601e-9, -281.03006e-12]),
+  ...{ denominator: 16.887236e-3, from: 0, to: 100 },
 };
 
 /** Standard atomic weights, from memory. */
