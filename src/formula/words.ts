@@ -45,12 +45,15 @@ function percentOff(typed: number, computed: number, write: Write): string {
   return `${write.number(100 * Math.min(share, 1000), share < 1 ? 1 : 0)}\u00A0%`;
 }
 
+/** So many times the most a cell takes, a number is hundreds of digits that help nobody. */
+const farOver = 1000; // tolerance
+
 const sentences: Sentences = {
   unreadable: () => 'This can’t be read as an amount. Write a number and a unit, such as 170 g or 1 ½ cups.',
   notPositive: (_, __, row) => `${row} must be more than 0. Type an amount, or clear the cell to have it worked out.`,
   negative: (_, __, row) => `${row} can’t be less than 0. Leave out the minus sign, or clear the cell.`,
   tooLarge: ({ typed, most, kind }, write) =>
-    `${write(typed, kind)} is more than this sheet takes (${write(most, kind)} at most). Check the unit.`,
+    `${typed > farOver * most ? 'This' : write(typed, kind)} is more than this sheet takes (${write(most, kind)} at most). Check the unit.`,
   tooSmall: ({ least, kind }, write) =>
     `This is less than the sheet takes: ${write(least, kind)} at least. Check the unit.`,
   notWhole: () => 'Jars come whole. Type 1, 2, 3 and so on.',

@@ -22,6 +22,12 @@ describe('the sheet says', () => {
     );
   });
 
+  test('no hundreds of digits of a number beyond all sense', () => {
+    const deep = (depth: number) => said({ given: [typed('headspaceDepth', depth)] }, 'headspaceDepth', 'tooLarge');
+    expect(deep(Number.MAX_VALUE)).toMatch(/^This is more than this sheet takes \(200\.0 cm .*\)\. Check the unit\.$/);
+    expect(deep(300)).toMatch(/^300\.0 cm .* is more than this sheet takes/);
+  });
+
   test('by how much jars run over, in the same words at each row', () => {
     const over = { given: [typed('vesselCount', 1), typed('milkVolume', 1200)] };
     const sentence = said(over, 'headspaceVolume', 'overBrim');
