@@ -102,7 +102,7 @@ const whole: readonly NumericRowId[] = ['vesselCount', 'servings', 'blenderLoads
 const hostileAmounts = [null, 0, -0, -1, -1e9, 1e-300, 1e-12, 0.5, 1e6, 1e12, 1e300, Number.MAX_VALUE, 5e-324];
 
 /** Steps of a thousandth of the range, so that no amount is smaller than a kitchen could mean. */
-function sensibleAmount(row: NumericRowId): fc.Arbitrary<number> {
+export function sensibleAmount(row: NumericRowId): fc.Arbitrary<number> {
   const [min, max] = sensible[row];
   if (whole.includes(row)) return fc.integer({ min, max });
   return fc.integer({ min: 0, max: 1000 }).map((step) => min + ((max - min) * step) / 1000);

@@ -1,0 +1,282 @@
+import { cellProblem, cellRemark } from '../src/batch/cell-problem';
+import type { Batch, SheetDocument } from '../src/batch/document';
+import { recipeOf } from '../src/batch/document';
+import { expectedHours, hoursOf, looksOf, teachersOf } from '../src/batch/log-edits';
+import { describeEntry, whyNotAcid, whyUnlearned } from '../src/batch/log-words';
+import { planBatches, planFor, plannedDay } from '../src/batch/plan-batches';
+import { createStore } from '../src/batch/store';
+import { takeChanges } from '../src/batch/take-changes';
+import { coefficientsOf, compositionOf, sugarFacts } from '../src/formula/about';
+import { allergensOf, cautionsAt, cautionsAtFoot } from '../src/formula/cautions';
+import { compareRow, rowsThatDiffer } from '../src/formula/compare';
+import { copyCell } from '../src/formula/copy-cell';
+import { drawJar } from '../src/formula/drawing';
+import { isRow } from '../src/formula/evaluate';
+import { fizzOf, tightLidOf } from '../src/formula/fizz';
+import { drawFizz } from '../src/formula/fizz-picture';
+import {
+  adviseFizz,
+  describeFizz,
+  describePlanned,
+  describeTightLid,
+  explainFizz,
+  explainVerdict,
+  writePlace,
+  writePressure,
+  writeVerdict,
+  writeVolumes,
+} from '../src/formula/fizz-words';
+import { flowsOf } from '../src/formula/flows';
+import { type Formulation, formulate } from '../src/formula/formulate';
+import { findMeasured } from '../src/formula/keep-measured';
+import { worstError } from '../src/formula/kit';
+import { labelDaysOf, labelOfBatch } from '../src/formula/label-text';
+import { learnPace } from '../src/formula/learn-pace';
+import { largestBatch, makeFrom, stockProblem } from '../src/formula/on-hand';
+import { intermediateIds, measuredRows, rowOrder, stockIds } from '../src/formula/order';
+import { describeCoefficient } from '../src/formula/origin-words';
+import { readyIn } from '../src/formula/ready-in';
+import { wayToBeReady } from '../src/formula/ready-in-way';
+import { ripeningAgainstRoom } from '../src/formula/ripening-chart';
+import { drawRipening } from '../src/formula/ripening-picture';
+import { describeChart, describeReady, ripeningLines } from '../src/formula/ripening-words';
+import type { TermId } from '../src/formula/row';
+import { scaleTo } from '../src/formula/scale-to';
+import { stepsOf } from '../src/formula/steps';
+import { fateAfterBottle, fateOfFirst } from '../src/formula/sugar-fate';
+import { describeAlcohol, describeNoSecond, describeSweetness, fateLines } from '../src/formula/sugar-fate-words';
+import { swapsFor } from '../src/formula/swap';
+import { secondHoursOf } from '../src/formula/timeline/schedule';
+import { waitingOf } from '../src/formula/waiting';
+import { describeWaiting } from '../src/formula/waiting-words';
+import { waysOut } from '../src/formula/ways-out';
+import { describeProblem } from '../src/formula/words';
+import { workingOf } from '../src/formula/working';
+import { inNumbers, inSymbols, writeCoefficient, writeInput, writeResult } from '../src/formula/working-text';
+import { type Kitchen, writeRow } from '../src/formula/write-row';
+import { readAddition } from '../src/interchange/bottle-addition';
+import { writeBatchesCsv, writeLogCsv } from '../src/interchange/csv-file';
+import { onlyBatches, writeCopy } from '../src/interchange/json-file';
+import { recipeMarkup, writeMarkupSnippet } from '../src/interchange/recipe-markup';
+import { writeRecipe } from '../src/interchange/recipe-out';
+import { plainFragment } from '../src/interchange/share-link';
+import { describeJar } from '../src/ui/jar/describe-jar';
+import { eventsFor } from '../src/ui/plan/events-for';
+import { stepAmounts } from '../src/ui/steps/step-amounts';
+
+/** A text or number that the page, a file or the paper would show, and where it is from. */
+export interface Said {
+  readonly where: string;
+  readonly what: unknown;
+}
+
+/** Everything that can be had of a document in words, numbers and drawings, the links and files made from it included. */
+export function everythingSaid(document: SheetDocument): readonly Said[] {
+  const store = createStore(document);
+  const { formulationOf } = store;
+  const { settings } = document;
+  const planned = planBatches(document, formulationOf);
+  return [
+    ...document.batches.flatMap((batch) => {
+      const formulation = formulationOf(batch);
+      const about = [
+        ...ofRows(batch, formulation, settings),
+        ...ofChoices(formulation, settings),
+        ...ofTime(document, batch, formulation),
+        ...ofBottle(document, batch, formulation),
+        ...ofMaking(batch, formulation, settings),
+        ...ofOthers(document, batch, formulation),
+      ];
+      return about.map(({ where, what }) => ({ where: `${batch.id} ${where}`, what }));
+    }),
+    ...saidOf('rows that differ', [...rowsThatDiffer(document.batches.map(formulationOf))]),
+    ...saidOf('plan', planned.picture),
+    ...planned.clashes.told.flatMap((clash) => saidOf('clash', clash)),
+    ...planned.plans.flatMap(({ batch, plan }) => saidOf('events', eventsFor(batch, plan, store))),
+    ...saidOf('log', [
+      ...document.log.map((entry) => [
+        describeEntry(entry, settings),
+        whyUnlearned(entry),
+        whyNotAcid(entry, settings),
+      ]),
+      learnPace(teachersOf(document)),
+    ]),
+    ...saidOf('tables', [writeBatchesCsv(document.batches, formulationOf), writeLogCsv(document.log)]),
+    ...saidOf(
+      'files',
+      [writeCopy(document), writeCopy(onlyBatches(document, new Set(['b1'])))].map((text) => text.length),
+    ),
+  ];
+}
+
+/** Every text and number within, each with the path to it. */
+export function saidOf(where: string, within: unknown): readonly Said[] {
+  if (typeof within === 'string' || typeof within === 'number') return [{ where, what: within }];
+  if (typeof within !== 'object' || within === null) return [];
+  return Object.entries(within).flatMap(([key, inner]) => saidOf(`${where} ${key}`, inner));
+}
+
+const unseen = /\b(?:NaN|Infinity|undefined|null)\b|\[object |∞/;
+
+/** What no cook may be shown: a number that is none, a word that only programs know, a blank where words should be. */
+export function isUnfit({ what }: Said): boolean {
+  if (typeof what === 'number') return !Number.isFinite(what);
+  return typeof what === 'string' && unseen.test(what);
+}
+
+function ofRows(batch: Batch, formulation: Formulation, kitchen: SheetDocument['settings']): readonly Said[] {
+  const { evaluation } = formulation;
+  const rows = rowOrder.flatMap((id) => {
+    const { from, problems, value, typed, planned, range } = formulation.rows[id];
+    const told = problems.map((problem) => [
+      problem,
+      describeProblem(problem, kitchen),
+      waysOut(problem, formulation).map((way) => [way, takeChanges(wrap(batch, kitchen), batch.id, way.changes)]),
+    ]);
+    const written = [writeRow(formulation, id, kitchen), copyCell(formulation, id, kitchen)];
+    return [
+      ...saidOf(id, { value, typed, planned, range }),
+      ...saidOf(`${id} told`, told),
+      ...saidOf(`${id} written`, written),
+      ...saidOf(
+        `${id} cautions`,
+        cautionsAt(id, formulation).map(({ text }) => text),
+      ),
+      ...(from === null || !isRow(id) ? [] : ofWorking(id, formulation, kitchen)),
+    ];
+  });
+  const cells = batch.given.flatMap((cell) =>
+    saidOf(`${cell.row} cell`, [cellProblem(cell.row, cell, kitchen), cellRemark(cell.row, cell, kitchen)]),
+  );
+  const measured = measuredRows.flatMap((id) => saidOf(`${id} found`, findMeasured(id, formulation)));
+  // A worked-out intermediate may be unknown, but its working must be there to be asked for.
+  for (const id of intermediateIds) workingOf(id, evaluation);
+  return [...rows, ...cells, ...measured];
+}
+
+function wrap(batch: Batch, settings: SheetDocument['settings']): SheetDocument {
+  return { version: 2, batches: [batch], yours: {}, settings, log: [] };
+}
+
+function ofWorking(id: TermId, formulation: Formulation, { decimalComma }: Kitchen): readonly Said[] {
+  const working = workingOf(id, formulation.evaluation);
+  const texts = [
+    working.words,
+    inSymbols(working),
+    inNumbers(working, decimalComma),
+    writeResult(working, decimalComma),
+    ...working.inputs.map((input) => [input.label, writeInput(input, decimalComma)]),
+  ];
+  return saidOf(`working of ${id}`, texts);
+}
+
+function ofChoices(formulation: Formulation, { decimalComma }: Kitchen): readonly Said[] {
+  const own = (['vessel', 'source', 'grains'] as const).flatMap((id) =>
+    coefficientsOf(id, formulation).map(({ coefficient }) => [
+      writeCoefficient(coefficient, decimalComma),
+      describeCoefficient(coefficient, decimalComma),
+    ]),
+  );
+  return saidOf('choices', [
+    own,
+    compositionOf(formulation),
+    sugarFacts(formulation),
+    allergensOf(formulation).sentence,
+  ]);
+}
+
+function ofTime(document: SheetDocument, batch: Batch, formulation: Formulation): readonly Said[] {
+  const { settings } = document;
+  const points = ripeningAgainstRoom(formulation);
+  const offers = readyIn(formulation, 24) ?? [];
+  const looks = looksOf(document.log.filter((entry) => entry.batch === batch.id));
+  const waiting = waitingOf(formulation, looks, batch.opened ?? null, hoursOf(0));
+  return saidOf('time', [
+    describeReady(formulation, settings),
+    points === null
+      ? []
+      : [
+          drawRipening(points, formulation, settings.decimalComma),
+          ripeningLines(points, settings),
+          describeChart(points, settings),
+        ],
+    offers,
+    offers.map((offer) => wayToBeReady(offer, formulation, settings)),
+    [describeWaiting(waiting, settings.decimalComma), waiting.cautions, waiting.verdict],
+    expectedHours(document, batch, 21),
+  ]);
+}
+
+function ofBottle(document: SheetDocument, batch: Batch, formulation: Formulation): readonly Said[] {
+  const { settings } = document;
+  const fizz = fizzOf(formulation);
+  const tight = tightLidOf(formulation);
+  const plan = planFor(batch, formulation, settings);
+  const fates = [fateOfFirst(formulation), fateAfterBottle(formulation)].filter((fate) => fate !== null);
+  return saidOf('bottle', [
+    fizz === null
+      ? []
+      : [
+          [
+            writeVerdict(fizz),
+            explainVerdict(fizz, settings),
+            explainFizz(fizz, settings),
+            describeFizz(fizz, settings),
+          ],
+          adviseFizz(formulation, settings),
+          fizz.warming.map((step) => [
+            writePlace(step, settings),
+            writePressure(step.forgotten.pressure, settings),
+            writeVolumes(step.forgotten.volumes, settings),
+          ]),
+          drawFizz(fizz.likely?.pressure ?? null, fizz.forgotten.pressure, fizz.limit, 'bar'),
+        ],
+    plan === null ? [] : describePlanned(formulation, secondHoursOf(plan.schedule), settings),
+    tight === null ? [] : describeTightLid(tight, settings),
+    readAddition(formulation, { id: 'honey', amount: '5 g', labelSugar: '' }, settings),
+    describeNoSecond(formulation, settings),
+    fates.map((fate) => [fateLines(fate, settings), describeSweetness(fate), describeAlcohol(fate, settings)]),
+  ]);
+}
+
+function ofMaking(batch: Batch, formulation: Formulation, settings: SheetDocument['settings']): readonly Said[] {
+  const plan = planFor(batch, formulation, settings);
+  const days = { made: null, tasteBy: null, useBy: null };
+  return saidOf('making', [
+    stepsOf(formulation, stepAmounts(formulation, settings), settings).map(({ title, text, perJar, notes }) => [
+      ...[title, text, perJar ?? ''],
+      notes.map((note) => note.text),
+    ]),
+    cautionsAtFoot(formulation).map(({ text }) => text),
+    labelOfBatch(formulation, { name: batch.name, days, leads: settings.leads }),
+    labelDaysOf(formulation),
+    worstError(formulation, settings),
+    drawJar(formulation),
+    describeJar(formulation, settings),
+    flowsOf(formulation),
+    plannedDay(plan),
+    plan?.schedule.steps,
+    plan?.schedule.waits,
+    writeRecipe(formulation, 'name', 'grams', settings),
+    writeRecipe(formulation, 'name', 'scoops', settings),
+    writeMarkupSnippet(recipeMarkup(formulation, 'name', settings)),
+  ]);
+}
+
+function ofOthers(document: SheetDocument, batch: Batch, formulation: Formulation): readonly Said[] {
+  const { settings, prices = {} } = document;
+  const [other] = document.batches;
+  const base = other === undefined ? formulation : formulate(recipeOf(document, other));
+  const scaled = scaleTo(formulation, 'litre');
+  return saidOf('others', [
+    largestBatch(formulation, batch.onHand ?? {}),
+    stockIds.flatMap((stock) => {
+      const problem = stockProblem(stock, formulation);
+      return [makeFrom(stock, formulation), problem === null ? [] : describeProblem(problem, settings)];
+    }),
+    rowOrder.map((id) => compareRow(id, formulation, base, settings)),
+    swapsFor(formulation, prices),
+    rowOrder.filter(isRow).map((id) => writeRow(scaled, id, settings)),
+    plainFragment(document, batch).length,
+  ]);
+}
