@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import { recipeOf } from '../../src/batch/document';
 import { typeCell } from '../../src/batch/edits';
+import { formulate } from '../../src/formula/formulate';
 import { planFromRecipe } from '../../src/interchange/recipe-batch';
 import { describeRecipeProblem, type Habits, readRecipe } from '../../src/interchange/recipe-text';
 
@@ -42,12 +43,12 @@ describe('a plan for a batch', () => {
 
   test('takes out of two cans what is in them', () => {
     const { cells, formulation } = plan('2 cans (400 mL each) coconut milk\n25 g sugar\n30 g milk kefir grains');
-    const source = cells.find(({ row }) => row === 'sourceMass');
-    const poured = formulation?.of('milkVolume') ?? 0;
-    const water = formulation?.of('blendWater') ?? 0;
-    expect(source).toBeDefined();
-    // Milk and water each keep their own room, but for the rounding of what is typed.
-    expect(Math.abs(poured - 800 - water)).toBeLessThan(1);
+    const given = cells.filter(({ row }) => row === 'sourceMass');
+    expect(given).toHaveLength(1);
+    const { recipe } = formulation;
+    const neat = { row: 'waterRatio', amount: 0, kind: 'ratio' } as const;
+    // But for the rounding of what is typed: a gram.
+    expect(Math.abs(formulate({ ...recipe, given: [...given, neat] }).of('milkVolume') - 800)).toBeLessThan(1);
   });
 
   test('compares ratio, sugar and dose with the usual', () => {
