@@ -45,10 +45,12 @@ describe('a plan for a batch', () => {
     const { cells, formulation } = plan('2 cans (400 mL each) coconut milk\n25 g sugar\n30 g milk kefir grains');
     const given = cells.filter(({ row }) => row === 'sourceMass');
     expect(given).toHaveLength(1);
-    const { recipe } = formulation;
+    if (formulation === null) throw new Error('two cans make a batch');
     const neat = { row: 'waterRatio', amount: 0, kind: 'ratio' } as const;
     // But for the rounding of what is typed: a gram.
-    expect(Math.abs(formulate({ ...recipe, given: [...given, neat] }).of('milkVolume') - 800)).toBeLessThan(1);
+    expect(Math.abs(formulate({ ...formulation.recipe, given: [...given, neat] }).of('milkVolume') - 800)).toBeLessThan(
+      1,
+    );
   });
 
   test('compares ratio, sugar and dose with the usual', () => {
