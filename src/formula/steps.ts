@@ -6,11 +6,14 @@ import type { Formulation } from './formulate';
 import { bottleStep, chillStep, keepStep, secondStep } from './step-words/bottling';
 import { coolStep, coverStep, cultureStep, liftStep, waitStep } from './step-words/culturing';
 import { blendStep, chooseStep, drainStep, heatStep, soakStep, strainStep } from './step-words/making-milk';
-import { Pen } from './step-words/pen';
+import { partsOf, plainText } from './step-words/marked';
+import { Pen, say } from './step-words/pen';
 import type { Step, StepDraft, StepId, StepNote, WriteAmount } from './step-words/step';
 import { sweetenStep } from './step-words/sweetening';
+import { measuredAt, waitOf } from './step-work';
 import type { Kitchen } from './write-row';
 
+export type { TextPart } from './step-words/marked';
 export { type Step, type StepId, type StepNote, stepOrder, type WriteAmount } from './step-words/step';
 
 /**
@@ -40,8 +43,13 @@ export function stepsOf(formulation: Formulation, write: WriteAmount, kitchen?: 
     keepStep(pen),
   ].filter((draft) => draft !== null);
   const notes = placedNotes(formulation);
-  return drafts.map((draft) => ({
+  return drafts.map(({ text, perJar, ...draft }) => ({
     ...draft,
+    text: plainText(text),
+    ...(perJar === undefined ? {} : { perJar: plainText(perJar) }),
+    parts: partsOf(say(text, perJar ?? null)),
+    wait: waitOf(draft.id, formulation),
+    measured: measuredAt(draft.id, formulation),
     notes: notes.filter(({ at }) => firstOf(at, drafts) === draft.id).map(({ note }) => note),
   }));
 }
@@ -77,8 +85,8 @@ const placesOfCautions: readonly (readonly [CautionId, readonly StepId[]])[] = [
   ['jarsUnrated', ['cover']],
   ['waitOnlyCartons', ['wait']],
   ['howToTest', ['wait']],
-  ['passedOnly', ['bottle']],
   ['sealedGlass', ['bottle']],
+  ['passedOnly', ['bottle']],
   ['throwOut', ['keep']],
   ['timeOut', ['keep']],
 ];

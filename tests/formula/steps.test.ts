@@ -334,8 +334,8 @@ describe('bottles', () => {
 
   test('come with their cautions', () => {
     expect(notesOf('bottle', {})).toEqual([
-      expect.stringContaining('Bottle only kefir that has passed'),
       expect.stringContaining('can burst'),
+      expect.stringContaining('Bottle only kefir that has passed'),
     ]);
   });
 

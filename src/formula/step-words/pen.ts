@@ -5,9 +5,10 @@ import type { Formulation } from '../formulate';
 import { labelOf } from '../labels';
 import type { NumericRowId } from '../order';
 import { type Kitchen, type Written, writeNumeric, writeValue } from '../write-row';
+import { markAmount } from './marked';
 import type { WriteAmount } from './step';
 
-/** Writes the amounts of one batch into the sentences of its steps. */
+/** Writes the amounts of one batch into the sentences of its steps, marked as amounts. */
 export class Pen {
   constructor(
     readonly formulation: Formulation,
@@ -24,7 +25,7 @@ export class Pen {
   /** A row's amount as the cook reads it; where the sheet can't work it out, which row has to be mended first. */
   amount(row: NumericRowId): string {
     const { value, problems } = this.formulation.rows[row];
-    if (value !== null) return this.write(row);
+    if (value !== null) return markAmount(this.write(row));
     const waiting = problems.find(({ code }) => code === 'waits');
     const root = waiting?.code === 'waits' ? waiting.for : row;
     return `the amount the sheet gives once “${labelOf(root)}” is mended`;
@@ -59,7 +60,7 @@ export class Pen {
 
   /** Seconds as they are: the half minutes of a blender would be lost in whole ones. */
   seconds(value: number): string {
-    return `${writeTrimmed(value, 0, this.kitchen?.decimalComma ?? false)}\u00A0${units.s.symbol}`;
+    return markAmount(`${writeTrimmed(value, 0, this.kitchen?.decimalComma ?? false)}\u00A0${units.s.symbol}`);
   }
 
   minutes(value: number): string {
@@ -67,7 +68,7 @@ export class Pen {
   }
 
   private lead(written: Written): string {
-    return bothUnits(written, this.kitchen?.leads ?? 'metric');
+    return markAmount(bothUnits(written, this.kitchen?.leads ?? 'metric'));
   }
 }
 

@@ -27,6 +27,7 @@ const Working = lazyPiece(() => import('../working/Working'));
 const ThumbEditor = lazyPiece(() => import('../sheet/ThumbEditor'));
 const KeptActions = lazyPiece(() => import('./KeptActions'));
 const PrintCards = lazyPiece(() => import('../paper/PrintCards'));
+const Timers = lazyPiece(() => import('../steps/Timers'));
 const LinkOffers = lazyPiece(() => import('../paper/LinkOffers'));
 
 /** The whole page: the sheet, one part beside it or in its place, and the working over that part when it is asked for. */
@@ -62,6 +63,7 @@ export function App({ store, storage }: Props) {
         {state.notice.value}
       </p>
       {offeredLink.value !== null && <LinkOffers store={store} state={state} />}
+      <Timers store={store} state={state} page={page} />
       <main class="bench">
         {(shown === 'both' || shown === 'batch') && (
           <MayEdit store={store}>

@@ -7,6 +7,8 @@ export interface PageState {
   readonly part: Signal<PartId>;
   /** What a narrow window shows. */
   readonly shown: Signal<'batch' | 'part' | 'more'>;
+  /** Where this browser keeps what belongs to the page and not to the sheet; null where it keeps nothing. */
+  readonly storage: Storage | null;
   /** Opens a part, beside the sheet or in its place. */
   open(part: PartId): void;
 }
@@ -21,6 +23,7 @@ export function createPageState(storage: Storage | null): PageState {
   return {
     part,
     shown,
+    storage,
     open(id) {
       part.value = id;
       shown.value = 'part';

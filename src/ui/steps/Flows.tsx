@@ -3,6 +3,7 @@ import type { Formulation } from '../../formula/formulate';
 import { type Kitchen, writeValue } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import { Whose } from '../page/Whose';
+import './flows.css';
 
 interface Props {
   readonly formulation: Formulation;
@@ -15,18 +16,22 @@ export function Flows({ formulation, kitchen, name }: Props) {
   const flows = flowsOf(formulation);
   return (
     <section class="flows" aria-label={`Where the mass goes in ${name}`}>
-      <h2>
-        Where the mass goes
-        <Whose />
-      </h2>
-      {flows === null ? (
-        <p>Nothing to draw yet: mend the marked cells first.</p>
-      ) : (
-        <>
-          <Side title="Goes in" flows={flows.into} kitchen={kitchen} />
-          <Side title="Comes out" flows={flows.out} kitchen={kitchen} />
-        </>
-      )}
+      <details class="fold-panel">
+        <summary>
+          <h2>
+            Where the mass goes
+            <Whose />
+          </h2>
+        </summary>
+        {flows === null ? (
+          <p>Nothing to draw yet: mend the marked cells first.</p>
+        ) : (
+          <>
+            <Side title="Goes in" flows={flows.into} kitchen={kitchen} />
+            <Side title="Comes out" flows={flows.out} kitchen={kitchen} />
+          </>
+        )}
+      </details>
     </section>
   );
 }

@@ -17,11 +17,9 @@ export function Heat({ batch, store }: Props) {
   const [problem, setProblem] = useState<string | null>(null);
   if (heat !== null) {
     return (
-      <p class="correct">
-        <button type="button" class="button" onClick={() => store.setHeat(batch.id, null)}>
-          Leave out the heat step
-        </button>
-      </p>
+      <button type="button" class="button" onClick={() => store.setHeat(batch.id, null)}>
+        Leave out the heat step
+      </button>
     );
   }
   const add = (event: Event) => {
@@ -31,7 +29,7 @@ export function Heat({ batch, store }: Props) {
     setProblem(read.ok ? null : read.why);
   };
   return (
-    <details class="settings">
+    <details class="fold-panel heat">
       <summary>Add a heat step</summary>
       <form class="correct" onSubmit={add}>
         <label>

@@ -1,66 +1,116 @@
+import { useMemo, useRef } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
+import { ticksOf } from '../../batch/kept-cooking';
 import type { Store } from '../../batch/store';
 import type { Formulation, RowResult } from '../../formula/formulate';
 import { worstError } from '../../formula/kit';
 import { labelOf } from '../../formula/labels';
 import { type SectionId, sections } from '../../formula/order';
-import { figuresOfStep } from '../../formula/step-figures';
 import { stepsOf } from '../../formula/steps';
 import type { Kitchen } from '../../formula/write-row';
+import { MayEdit } from '../page/MayEdit';
+import type { PageState } from '../page/page-state';
+import { cookingOn } from './cooking';
 import { Heat } from './Heat';
-import { StepFigures } from './StepFigures';
+import { StepItem } from './StepItem';
 import { stepAmounts } from './step-amounts';
+import { canStayAwake, useAwake } from './use-awake';
+import { usePlace } from './use-place';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
+  readonly page: PageState;
 }
 
 /** What can’t be told of these stops nobody from making the batch: the step itself says so. */
 const late: readonly SectionId[] = ['ferment', 'bottle', 'keep'];
 
-/** The batch as a list of steps with its amounts in them. */
-export function Steps({ batch, store }: Props) {
+/** The batch as a list of steps with its amounts in them, to be ticked off, timed and measured by. */
+export function Steps({ batch, store, page }: Props) {
+  const cooking = useMemo(() => cookingOn(page), [page]);
+  const element = useRef<HTMLElement>(null);
+  usePlace(element, batch.id);
   const formulation = store.formulationOf(batch);
   const settings = store.settings.value;
-  const roots = sections
-    .filter(({ id }) => !late.includes(id))
-    .flatMap(({ rows }) => rows.filter((id) => isRoot(formulation.rows[id])));
+  // A slip takes no figure away from wet hands: the last good ones stay, for as long as they are of the same make.
+  const good = store.lastGoodOf(batch);
+  const shown = good !== null && isSameMake(good, formulation) ? good : formulation;
+  const steps = stepsOf(shown, stepAmounts(shown, settings), settings);
+  const done = ticksOf(cooking.ticks.value, batch.id);
+  const isWhole = steps.every(({ id }) => done.includes(id));
+  const isAwake = cooking.atWork.value === batch.id && !isWhole;
+  useAwake(isAwake);
+  const needed = sections.filter(({ id }) => !late.includes(id)).flatMap(({ rows }) => rows);
+  const roots = needed.filter((id) => isRoot(formulation.rows[id]));
+  const wait = shown === formulation && needed.some((id) => isWaiting(formulation.rows[id]));
   return (
-    <section class="steps" aria-label={`Steps for ${batch.name}`}>
+    <section class="steps" aria-label={`Steps for ${batch.name}`} ref={element}>
       <h2>
         <bdi>{batch.name}</bdi>, step by step
       </h2>
       {roots.length > 0 && (
-        <p class="message">These steps wait: mend {roots.map((id) => `“${labelOf(id)}”`).join(' and ')} first.</p>
+        <p class="message">
+          {wait
+            ? 'These steps wait: mend '
+            : shown === formulation
+              ? 'Mend '
+              : 'These are the figures as they were: mend '}
+          {roots.map((id) => `“${labelOf(id)}”`).join(' and ')} first.
+        </p>
       )}
-      <ol hidden={roots.length > 0}>
-        {stepsOf(formulation, stepAmounts(formulation, settings), settings).map((step) => (
-          <li key={step.id}>
-            <h3>{step.title}</h3>
-            <p>{step.text}</p>
-            {step.perJar !== undefined && <p>{step.perJar}</p>}
-            {step.notes.map(({ text, caution }) => (
-              <p class={caution ? 'note caution' : 'note'} key={text}>
-                {text}
-              </p>
-            ))}
-            <StepFigures
-              figures={figuresOfStep(step.id, formulation.choices.source)}
-              decimalComma={settings.decimalComma}
-            />
-          </li>
+      <ol hidden={wait}>
+        {steps.map((step) => (
+          <StepItem
+            key={step.id}
+            step={step}
+            batch={batch}
+            store={store}
+            cooking={cooking}
+            isDone={done.includes(step.id)}
+          />
         ))}
       </ol>
+      <div class="steps-foot">
+        {done.length > 0 && (
+          <button type="button" class="button" onClick={() => cooking.untickAll(batch.id)}>
+            Untick all
+          </button>
+        )}
+        {isAwake && canStayAwake() && (
+          <button type="button" class="button" onClick={cooking.letSleep}>
+            Let the screen sleep
+          </button>
+        )}
+        <MayEdit store={store}>
+          <Heat batch={batch} store={store} />
+        </MayEdit>
+      </div>
       <KitError formulation={formulation} kitchen={settings} />
-      <Heat batch={batch} store={store} />
+      <p class="note">A timer rings while this page is open; one that ended while it was closed says so.</p>
     </section>
   );
 }
 
-/** Whether a row has no number for a reason of its own, not because it waits for another. */
-function isRoot({ status, problems }: RowResult): boolean {
-  return status === 'refused' && !problems.some(({ code }) => code === 'waits');
+/** Whether two are made of the same in the same jars, so that the steps of one are those of the other. */
+function isSameMake({ recipe: one }: Formulation, { recipe: other }: Formulation): boolean {
+  return (
+    one.source === other.source &&
+    one.vessel === other.vessel &&
+    one.grains === other.grains &&
+    one.sweetener === other.sweetener &&
+    one.heat === other.heat
+  );
+}
+
+/** Whether a row has no number for a reason of its own. */
+function isRoot(row: RowResult): boolean {
+  return row.status === 'refused' && !isWaiting(row);
+}
+
+/** Whether a row has no number because another has none. */
+function isWaiting({ status, problems }: RowResult): boolean {
+  return status === 'refused' && problems.some(({ code }) => code === 'waits');
 }
 
 /** What the cook's own kit does to the batch at worst. */

@@ -1,0 +1,45 @@
+import { useComputed } from '@preact/signals';
+import { isOver, isTimedStep, writeLeft } from '../../batch/timers';
+import type { Step } from '../../formula/steps';
+import { type Kitchen, writeValue } from '../../formula/write-row';
+import type { Cooking } from './cooking';
+import { allowSound } from './ring';
+
+interface Props {
+  readonly step: Step;
+  readonly batch: string;
+  readonly cooking: Cooking;
+  readonly kitchen: Kitchen;
+}
+
+/** Starts the timer of a step, shows what is left of it, stops it; nothing where the step has no time. */
+export function StepTimer({ step, batch, cooking, kitchen }: Props) {
+  const { id, wait, title } = step;
+  const left = useComputed(() => {
+    const timer = cooking.timers.value.find((one) => one.batch === batch && one.step === id);
+    if (timer === undefined) return null;
+    return isOver(timer, cooking.now.value) ? 'time is up' : writeLeft(timer, cooking.now.value);
+  }).value;
+  if (!isTimedStep(id)) return null;
+  if (left !== null)
+    return (
+      <button type="button" class="button step-timer runs" onClick={() => cooking.stop({ batch, step: id })}>
+        <b>{left}</b> <span>stop</span>
+      </button>
+    );
+  if (wait === null) return null;
+  const time = writeValue(wait, 'time', null, kitchen).metric;
+  return (
+    <button
+      type="button"
+      class="button step-timer"
+      aria-label={`Start a timer of ${time}: ${title}`}
+      onClick={() => {
+        allowSound();
+        cooking.start(batch, id, wait);
+      }}
+    >
+      {time} <span aria-hidden="true">▸</span>
+    </button>
+  );
+}
