@@ -186,7 +186,7 @@ describe('the batch of a pasted recipe', () => {
     expect(said).toContain('Two-litre jar · Almonds, whole · Cane sugar, white · Water kefir grains');
     expect(said).toContain('Source, as bought: 179 g');
     expect(said).toContain('Water to blend: 769 mL');
-    expect(said).toMatch(/Water per source, by weight: 4\.28.*usual is/);
+    expect(said).toMatch(/Water per source, by weight: 4\.29.*usual is/);
     expect(said).toMatch(/Left over, for you to remembera pinch of salt/);
     expect(store.document.value).toBe(demo);
     expect(store.undoName.value).toBeNull();
