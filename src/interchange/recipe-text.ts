@@ -37,6 +37,13 @@ export function readRecipe(text: string, habits: Habits): RecipeText {
   return { lines: settleLines(lines) };
 }
 
+/** The text with one of its lines written anew, the one at this place or else the first like it; else as it is. */
+export function rewriteLine(text: string, place: number, old: string, line: string): string {
+  const lines = normaliseLines(text).split('\n');
+  const at = lines[place] === old ? place : lines.indexOf(old);
+  return at < 0 ? text : lines.with(at, line).join('\n');
+}
+
 function keepRest(text: string): RecipeLine {
   const why = { code: 'beyondLimit', lines: mostLines, characters: mostCharacters } as const;
   return { text, kind: 'unread', ingredients: [], jar: null, why, prose: false, again: [] };

@@ -151,7 +151,7 @@ export const recipeLines: Readonly<Record<string, readonly (readonly [line: stri
     ['1 tbsp (15 ml) honey', [volume(tbsp, honey)]],
     ['1 kg cashews', [mass(1000, cashew)]],
     ['100–120 g hazelnuts', [mass([100, 120], hazelnut)]],
-    ['1,000 ml water', [volume(1000, water)]],
+    ['1 000 ml water', [volume(1000, water)]],
     ['1 000 ml water', [volume(1000, water)]],
   ],
   'bullets and numbers': [

@@ -9,6 +9,7 @@ import {
   normaliseLines,
   type RecipeText,
   readRecipe,
+  rewriteLine,
 } from '../../src/interchange/recipe-text';
 import { weighIngredients } from '../../src/interchange/recipe-weigh';
 import { ingredientLines, type Wanted } from './ingredient-lines';
@@ -77,10 +78,39 @@ describe('an ingredient line', () => {
       expect(only('1.5 dl water', habit).ingredients[0]?.amount?.low).toBeCloseTo(150, 9);
     }
     expect(only('1,250 kg almonds', comma).ingredients[0]?.amount?.low).toBe(1250);
-    expect(only('1,250 kg almonds')).toMatchObject({
+    expect(only('- 1,250 kg almonds')).toMatchObject({
       kind: 'unread',
-      why: { code: 'badNumber', fault: 'eitherNumber' },
+      why: {
+        code: 'eitherNumber',
+        text: '1,250',
+        readings: [
+          { number: '1.25', line: '- 1.25 kg almonds' },
+          { number: '1250', line: '- 1250 kg almonds' },
+        ],
+      },
     });
+  });
+
+  test('loses no second amount of a line whose number may be read two ways', () => {
+    for (const text of ['1 cup almonds, 1,250 ml water', 'Water: 1.250 ml', 'Blend with 1,250 ml water and strain']) {
+      expect(only(text).why, text).toMatchObject({ code: 'eitherNumber' });
+    }
+    const { why } = only('1,250 g almonds + 2.500 ml water');
+    expect(why?.code === 'eitherNumber' ? why.readings.map(({ line }) => line) : []).toEqual([
+      '1.25 g almonds + 2.5 ml water',
+      '1250 g almonds + 2500 ml water',
+    ]);
+  });
+
+  test('asks nothing of a number that is no amount of food', () => {
+    expect(only('Per glass: 1,250 kJ').why?.code).not.toBe('eitherNumber');
+    expect(only('1 cup almonds (page 1.234)').kind).toBe('ingredient');
+  });
+
+  test('is written anew at its place in the text, and nowhere else', () => {
+    expect(rewriteLine('a\r\nb\nb', 2, 'b', 'c')).toBe('a\nb\nc');
+    expect(rewriteLine('new\na\nb', 1, 'b', 'c')).toBe('new\na\nc');
+    expect(rewriteLine('a', 0, 'b', 'c')).toBe('a');
   });
 
   test('counts cups by the cook’s own standard', () => {

@@ -19,7 +19,6 @@ const faults: { readonly [C in ReadProblemCode]?: string } = {
   divisionByZero: 'it divides by zero',
   unclearComma: 'its commas are where no number has them',
   unclearPoint: 'its points are where no number has them',
-  eitherNumber: 'its comma or point may part thousands or be before decimals',
   beyondNumbers: 'it is too large',
 };
 
@@ -40,6 +39,8 @@ const sentences: { readonly [C in RecipeProblemCode]: Sentence<C> } = {
   lineTooLong: ({ limit }) => `It is longer than ${limit} characters, so it was kept as text.`,
   beyondLimit: ({ lines, characters }, comma) =>
     `Only the first ${writeNumber(lines, 0, comma)} lines or ${writeNumber(characters, 0, comma)} characters are read. The rest is kept as text.`,
+  eitherNumber: ({ text, readings }) =>
+    `“${text}” may be ${readings.map(({ number }) => number).join(' or ')}. Say which: until then it is not counted.`,
   badNumber: ({ fault, text }) => `“${text}” can’t be read as a number${faults[fault] ? `: ${faults[fault]}` : ''}.`,
   nothingRead: () => 'No amount and no food that is known were found in it.',
   missing: ({ what }) => missing[what],

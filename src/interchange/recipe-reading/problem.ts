@@ -16,6 +16,12 @@ export type IngredientProblem =
 export type LineProblem =
   | { readonly code: 'lineTooLong'; readonly limit: number }
   | { readonly code: 'beyondLimit'; readonly lines: number; readonly characters: number }
+  /** A number that may be read two ways; each with the line as it would be written for just that one. */
+  | {
+      readonly code: 'eitherNumber';
+      readonly text: string;
+      readonly readings: readonly { readonly number: string; readonly line: string }[];
+    }
   | { readonly code: 'badNumber'; readonly fault: ReadProblemCode; readonly text: string }
   | { readonly code: 'nothingRead' };
 

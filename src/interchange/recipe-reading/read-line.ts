@@ -1,6 +1,7 @@
 import { matchAt } from '../../measure/read-number';
 import { normaliseTyped } from '../../measure/typed-text';
 import { readAmount, skip } from './amount';
+import { askNumber } from './either-number';
 import { matchFood, wordsOf } from './food-words';
 import { guessFood } from './guess-food';
 import { makeIngredient } from './ingredient';
@@ -43,6 +44,8 @@ export function readLine(text: string, first: boolean, habits: Habits): RecipeLi
     text
       .slice(typed.origin[(from === 0 ? start : begin) + from] ?? text.length, typed.origin[begin + to] ?? text.length)
       .trim();
+  const asks = askNumber(typed.text, begin, habits.decimalComma);
+  if (asks !== null) return unread(text, asks, null);
   const jar = readJarLine(rest, habits.decimalComma, habits.cups);
   if (jar !== null) return line(text, { kind: 'heading', jar });
   const hint = findJarHint(rest, habits.decimalComma, habits.cups);

@@ -19,6 +19,8 @@ interface Props {
   readonly foods: readonly FoodEntry[];
   readonly kitchen: Kitchen;
   readonly onTell: (told: Told) => void;
+  /** Writes the line anew in the text. */
+  readonly onRewrite: (line: string) => void;
 }
 
 const others: readonly { readonly value: Meaning; readonly label: string }[] = [
@@ -29,7 +31,7 @@ const others: readonly { readonly value: Meaning; readonly label: string }[] = [
 ];
 
 /** One ingredient, or one line without any: its text, its food and its weight; folded, how it was measured. */
-export function RecipeLine({ of, one, meaning, amount, foods, kitchen, onTell }: Props) {
+export function RecipeLine({ of, one, meaning, amount, foods, kitchen, onTell, onRewrite }: Props) {
   const text = (one === null ? of.text : one.ingredient.text).trim();
   const food = one?.ingredient.food ?? null;
   const counts = one !== null && !one.ingredient.dismissed;
@@ -64,6 +66,21 @@ export function RecipeLine({ of, one, meaning, amount, foods, kitchen, onTell }:
         <span class="weighs">{one.grams !== null && <Range spread={one.grams} kind="mass" kitchen={kitchen} />}</span>
       )}
       {!counts && <span class="why">{meaning === 'none' ? 'Not counted.' : whyNot(of, decimalComma)}</span>}
+      {of.why?.code === 'eitherNumber' && (
+        <span class="why ways-out">
+          {of.why.readings.map(({ number, line }) => (
+            <button
+              type="button"
+              class="way-out"
+              key={number}
+              aria-label={`Make it ${number} in “${text}”`}
+              onClick={() => onRewrite(line)}
+            >
+              Make it {number}
+            </button>
+          ))}
+        </span>
+      )}
       {counts && one.problem !== null && (
         <span class="why care">{describeRecipeProblem(one.problem, decimalComma)}</span>
       )}

@@ -14,10 +14,11 @@ interface Props {
   readonly kitchen: Kitchen;
   readonly told: readonly ByHand[];
   readonly onTell: (line: number, at: number, change: Told) => void;
+  readonly onRewrite: (line: number, old: string, now: string) => void;
 }
 
 /** Every line of the text with what it was taken for, its weight, and the means to say that it is something else. */
-export function RecipeLines({ read, weighed, foods, kitchen, told, onTell }: Props) {
+export function RecipeLines({ read, weighed, foods, kitchen, told, onTell, onRewrite }: Props) {
   const [shown, setShown] = useState<number>(linesAtOnce[0]);
   const entries = inOrder(read, weighed);
   return (
@@ -35,6 +36,7 @@ export function RecipeLines({ read, weighed, foods, kitchen, told, onTell }: Pro
               foods={foods}
               kitchen={kitchen}
               onTell={(change) => onTell(line, at, change)}
+              onRewrite={(now) => onRewrite(line, of.text, now)}
             />
           );
         })}

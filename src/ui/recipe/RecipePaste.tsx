@@ -9,6 +9,7 @@ import {
   keepByHand,
   type RecipeText,
   readRecipe,
+  rewriteLine,
   takeByHand,
   tell,
 } from '../../interchange/recipe-text';
@@ -41,8 +42,8 @@ export function RecipePaste({ store, state, onMade }: Props) {
   useEffect(() => {
     if (readings > 0) result.current?.focus();
   }, [readings]);
-  const readIt = () => {
-    const now = readRecipe(text, habits);
+  const readIt = (written = text) => {
+    const now = readRecipe(written, habits);
     setTold(read === null ? [] : keepByHand(told, read, now));
     setRead(now);
     setReadings(readings + 1);
@@ -81,7 +82,7 @@ export function RecipePaste({ store, state, onMade }: Props) {
         }}
       />
       <p>
-        <button type="button" class="button" onClick={readIt}>
+        <button type="button" class="button" onClick={() => readIt()}>
           Read it
         </button>
       </p>
@@ -93,6 +94,11 @@ export function RecipePaste({ store, state, onMade }: Props) {
             foods={listFoods(ownFoods)}
             kitchen={settings}
             told={told}
+            onRewrite={(line, old, now) => {
+              const written = rewriteLine(text, line, old, now);
+              setText(written);
+              readIt(written);
+            }}
             onTell={(line, at, change) => {
               const said = 'amount' in change ? change : meaningIn(change.meaning);
               if (said !== null) setTold(tell(told, line, at, said));

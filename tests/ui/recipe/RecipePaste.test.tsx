@@ -268,3 +268,14 @@ describe('a recipe that names no nut and no grains', () => {
     expect(screen.queryByRole('combobox', { name: 'Nut, seed or coconut' })).toBeNull();
   });
 });
+
+test('a number that may be read two ways is asked about in its line, and one press writes what is meant', async () => {
+  const { user, read, row } = openPaste();
+  await read('1,250 g almonds\n1 L water');
+  expect(textOf(row('1,250 g almonds'))).toContain('“1,250” may be 1.25 or 1250.');
+  await user.click(screen.getByRole('button', { name: 'Make it 1250 in “1,250 g almonds”' }));
+  expect(screen.getByRole<HTMLTextAreaElement>('textbox', { name: 'Recipe text' }).value).toBe(
+    '1250 g almonds\n1 L water',
+  );
+  expect(textOf(row('1250 g almonds'))).toContain('1250 g');
+});
