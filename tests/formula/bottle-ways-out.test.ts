@@ -36,7 +36,7 @@ describe('of a bottle over its limit', () => {
         'Add only 5 g/L to the bottle',
         'Add nothing to the bottle',
         'Start with only 10 g/L of sugar',
-        'Leave 79 mL of the bottle empty',
+        'Leave 80 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
@@ -55,9 +55,9 @@ describe('of a bottle over its limit', () => {
       'where it is still over with nothing added, less there to begin with as well',
       limited(typed('startingSugar', 25), { row: 'bottleSugar', amount: 4, kind: 'mass' }),
       [
-        'Start with only 12 g/L of sugar',
+        'Start with only 11 g/L of sugar',
         'Add nothing to the bottle, and start with only 20 g/L of sugar',
-        'Leave 182 mL of the bottle empty',
+        'Leave 183 mL of the bottle empty',
         'Leave out the second ferment',
       ],
     ],
@@ -100,7 +100,7 @@ describe('of a bottle over its limit', () => {
     [
       'a weight that is what there is stays, and sweetens less of a bigger batch',
       limited(onHand('sweetenerMass', 20)),
-      ['Start with only 20 g/L of sugar', 'Leave 159 mL of the bottle empty', 'Leave out the second ferment'],
+      ['Start with only 20 g/L of sugar', 'Leave 160 mL of the bottle empty', 'Leave out the second ferment'],
     ],
     [
       'nothing is sealed where what is dissolved already passes it',

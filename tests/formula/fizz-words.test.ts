@@ -72,7 +72,7 @@ test('warmth beyond the sums is named', () => {
 
 test('the drawing has a twin in words', () => {
   expect(spaced(describeFizz(fizz(), metric))).toBe(
-    'Pressure of a sealed bottle: likely 0.82 bar (11.9 psi); if forgotten some 14 bar (207 psi); no limit typed.',
+    'Pressure of a sealed bottle: likely 0.82 bar (12.0 psi); if forgotten some 14 bar (207 psi); no limit typed.',
   );
   expect(describeFizz(fizz(typed('bottleTemperature', 34)), metric)).toContain('likely: can’t be told');
 });
@@ -97,7 +97,7 @@ describe('a tight lid', () => {
 
   test('has both figures and the caution', () => {
     expect(words()).toMatch(
-      /tight in the first ferment: likely 1\.06 bar .+ready, forgotten some 8\.98 bar .+no pressure rating: loosen the lid\.$/,
+      /tight in the first ferment: likely 1\.06 bar .+ready, forgotten some 8\.99 bar .+no pressure rating: loosen the lid\.$/,
     );
   });
 

@@ -66,8 +66,8 @@ describe('the log', () => {
     expect(log.getByText('Choose what you found.')).toBeTruthy();
     await pick('Too sour');
     await type('Hours since the grains went in', 'overnight');
-    await type('pH', '4,5');
-    await type('Room temperature then', '21,5');
+    await type('pH', '4,5,6');
+    await type('Room temperature then', '21,5,0');
     await press('Save');
     expect(log.getByText(/Write a point before the decimals, such as 4\.5\.$/)).toBeTruthy();
     expect(log.getByText(/Write a point before the decimals, such as 21\.5\.$/)).toBeTruthy();
