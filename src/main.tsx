@@ -40,11 +40,14 @@ function draw(opened: SheetDocument): Store {
   const store = createStore(opened);
   root?.replaceChildren();
   if (root) render(<App store={store} storage={storage} />, root);
-  // What was typed and not committed would go with the page, sooner than it can be kept, so the browser asks first.
+  // What was typed and not committed would go with the page, sooner than it can be kept, and so would what could not be
+  // saved: the browser asks first.
   addEventListener('beforeunload', (event) => {
     const before = store.document.peek();
     commitOpenCell();
-    if (store.document.peek() !== before) event.preventDefault();
+    const keeping = store.keeping.peek();
+    const unsaved = keeping !== null && keeping.how.peek() !== 'saved';
+    if (unsaved || store.document.peek() !== before) event.preventDefault();
   });
   return store;
 }

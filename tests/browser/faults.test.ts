@@ -6,6 +6,7 @@ import { demo } from '../../src/batch/demo';
 import { describeInBrowser } from './chromium';
 import { message, readRecords, waitForKept, waitForSheet, writeNewest } from './kept-page';
 import { openKillable } from './killable';
+import { openPart, waitForPage } from './open-part';
 import { type OpenedPage, openPage, type Visit } from './page';
 import { findCell, readCell, typeInto } from './sheet-page';
 
@@ -119,6 +120,7 @@ describeInBrowser('when something goes wrong', () => {
       expect(await readCell(page, 'Source, as bought')).toContain('150 g');
       expect(await message(page).textContent()).toContain('put aside');
       expect(await readRecords(page)).toMatchObject({ aside: [{ found: damage }] });
+      await openPart(page, 'Paper');
       await page.locator('.kept > summary').click();
       await page.getByRole('heading', { name: 'Put aside' }).waitFor();
       await typeInto(page, 'Source, as bought', '180 g');
@@ -208,7 +210,7 @@ describeInBrowser('when something goes wrong', () => {
       const { page, context, close } = await opened.visit();
       await context.addInitScript(block);
       await page.goto(opened.address);
-      await page.getByRole('heading', { name: 'Take care' }).waitFor();
+      await waitForPage(page);
       await waitForKept(page, 'unsaved');
       expect(await message(page).textContent()).toContain('keep nothing');
       await typeInto(page, 'Source, as bought', '150 g');

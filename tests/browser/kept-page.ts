@@ -1,14 +1,15 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { waitForPage } from './open-part';
 
 /** Waits until the page says that all is kept, or that it is not. */
 export async function waitForKept(page: Page, how: 'saved' | 'unsaved' = 'saved'): Promise<void> {
-  await expect.poll(() => page.locator('[data-kept]').getAttribute('data-kept'), { timeout: 10_000 }).toBe(how);
+  await expect.poll(() => page.locator('.saved[data-kept]').getAttribute('data-kept'), { timeout: 10_000 }).toBe(how);
 }
 
-/** Waits for the whole page, and for what keeps the sheet. */
+/** Waits for the page, and for what keeps the sheet. */
 export async function waitForSheet(page: Page): Promise<void> {
-  await page.getByRole('heading', { name: 'Take care' }).waitFor();
+  await waitForPage(page);
   await waitForKept(page);
 }
 

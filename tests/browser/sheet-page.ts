@@ -20,7 +20,7 @@ export async function typeInto(page: Page, label: string, text: string): Promise
 
 /** What a cell shows. */
 export async function readCell(page: Page, label: string): Promise<string> {
-  const cell = findCell(page, label);
+  const cell = findCell(page, label).locator('.cell-body');
   // biome-ignore lint/performance/useDomNodeTextContent: what is hidden from sight must not count as shown.
   const text = await cell.innerText();
   return text.replaceAll('\u00A0', ' ');

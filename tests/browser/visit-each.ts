@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
+import { waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 
 /**
@@ -17,8 +18,9 @@ export function visitEach(): () => Page {
   afterAll(() => opened?.close());
 
   beforeEach(async () => {
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-    await visit.page.getByRole('heading', { name: 'Take care' }).waitFor();
+    // What a worker keeps for later is of no use to a visitor who never comes again.
+    visit = await opened.visit({ viewport: { width: 1280, height: 900 }, serviceWorkers: 'block' });
+    await waitForPage(visit.page);
   });
 
   afterEach(async () => {

@@ -15,12 +15,6 @@ export function Kept({ store }: Props) {
   const [open, setOpen] = useState(false);
   const keeping = store.keeping.value;
   const how = keeping?.how.value ?? 'saving';
-  useEffect(() => {
-    // Leaving now would lose what is not saved, so the browser asks first.
-    const leave = (event: Event) => how !== 'saved' && keeping !== null && event.preventDefault();
-    addEventListener('beforeunload', leave);
-    return () => removeEventListener('beforeunload', leave);
-  }, [how, keeping]);
   return (
     <details class="fold-panel kept" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
