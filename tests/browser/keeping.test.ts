@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
 import { message, readRecords, waitForKept, waitForSheet } from './kept-page';
+import { openPart, waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { findCell, readCell, typeInto } from './sheet-page';
 
@@ -50,6 +51,7 @@ describeInBrowser('a kept sheet', () => {
       await typeInto(page, source, `${grams} g`);
       await waitForKept(page);
     }
+    await openPart(page, 'Paper');
     await page.locator('.kept > summary').click();
     const again = page.getByRole('button', { name: /^Open the sheet of .* again$/ });
     await expect.poll(() => again.count()).toBe(2);
@@ -81,7 +83,7 @@ describeInBrowser('a kept sheet', () => {
     await other.keyboard.press('Delete');
     expect(await readCell(other, source)).toBe(shown);
     expect(await other.getByRole('combobox', { name: 'Kind of jar' }).isDisabled()).toBe(true);
-    expect(await other.getByRole('radio', { name: 'US first' }).isDisabled()).toBe(true);
+    expect(await other.getByRole('radio', { name: 'US', exact: true }).isDisabled()).toBe(true);
 
     await typeInto(page, source, '120 g');
     await expect.poll(() => readCell(other, source)).toContain('120 g');
@@ -109,6 +111,7 @@ describeInBrowser('a kept sheet', () => {
     await typeInto(page, source, '110 g');
     await waitForKept(page);
     const other = await openAnother();
+    await openPart(other, 'Paper');
     await other.locator('summary', { hasText: 'Save, open and share' }).click();
     const [copy] = await Promise.all([
       other.waitForEvent('download'),
@@ -121,12 +124,13 @@ describeInBrowser('a kept sheet', () => {
     const open = other.getByRole('region', { name: 'Open a file' });
     expect(await open.locator('input[type=file]').isDisabled()).toBe(true);
     expect(await other.getByRole('button', { name: 'Print this card' }).isDisabled()).toBe(false);
+    await openPart(other, 'Plan');
     expect(await other.getByRole('button', { name: /^Start now/ }).isDisabled()).toBe(true);
-    await other.locator('summary', { hasText: 'Write it as a recipe' }).click();
+    await openPart(other, 'Recipe');
     expect(await other.getByRole('button', { name: /^Copy/ }).first().isDisabled()).toBe(false);
     await findCell(other, source).click();
     await other.keyboard.type('9 g');
-    expect(await other.getByRole('grid').getByRole('textbox').count()).toBe(0);
+    expect(await other.getByRole('treegrid').getByRole('textbox').count()).toBe(0);
   });
 
   test('has what stands in an open cell kept when the page is left, which the browser asks about first', async () => {
@@ -146,6 +150,7 @@ describeInBrowser('a kept sheet', () => {
   });
 
   test('takes a batch by link into a second window, once that edits, or leaves it', async () => {
+    await openPart(page, 'Paper');
     await page.locator('summary', { hasText: 'Save, open and share' }).click();
     const box = page.getByRole('textbox', { name: 'Link to this batch' });
     await expect.poll(() => box.inputValue()).toContain('#batch=');
@@ -170,7 +175,7 @@ describeInBrowser('a kept sheet', () => {
     expect((await readRecords(other)).aside).toEqual([]);
   });
 
-  test('has what was typed before its edits came put aside, where another window has the sheet by then', async () => {
+  test('has what was typed before it was opened put aside, where another window has the sheet by then', async () => {
     // A worker would answer from what it has kept, and no part would be late.
     const slow = await opened.visit({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
     await waitForSheet(slow.page);
@@ -181,13 +186,11 @@ describeInBrowser('a kept sheet', () => {
     const held = new Promise<void>((resolve) => {
       letThrough = resolve;
     });
-    for (const part of ['after-paint-parts', 'keep-sheet']) {
-      await other.route(`**/${part}-*.js`, async (route) => {
-        await held;
-        await route.continue();
-      });
-    }
-    // As a first visitor, who sees the first sheet and can type before the rest is there.
+    await other.route('**/keep-sheet-*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    // As a first visitor, who sees the first sheet and can type before what keeps it is there.
     await other.addInitScript(() => {
       IDBFactory.prototype.databases = () => Promise.resolve([]);
     });
@@ -285,7 +288,12 @@ describeInBrowser('the content security policy', () => {
     await waitForSheet(page);
     await typeInto(page, source, '1 1/2 cups');
     await waitForKept(page);
-    for (const summary of await page.locator('summary').all()) await summary.click();
+    for (const tab of await page.getByRole('tab').all()) {
+      await tab.click();
+      await waitForPage(page);
+      for (const fold of await page.getByRole('tabpanel').locator('details:not([open]) > summary:visible').all())
+        await fold.click();
+    }
     await page.waitForLoadState('networkidle');
     await page.reload();
     await waitForSheet(page);

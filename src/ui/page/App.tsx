@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Store } from '../../batch/store';
-import { offeredLink } from '../paper/offered-link';
+import { followAddress, offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
 import { createSheetState } from '../sheet/sheet-state';
 import { Guarded } from './Guarded';
@@ -38,6 +38,7 @@ export function App({ store, storage }: Props) {
     [],
   );
   useEffect(() => followUndoKeys(store), []);
+  useEffect(followAddress, []);
   const wide = useMedia(media.wide);
   const thumb = useMedia(media.thumb);
   const shown = wide ? 'both' : page.shown.value;

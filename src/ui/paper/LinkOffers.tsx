@@ -1,4 +1,3 @@
-import { useEffect } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { LinkOffer } from './LinkOffer';
@@ -11,14 +10,6 @@ interface Props {
 
 /** The batch that the page was opened with, or whose link was pasted, offered before it is added. */
 export default function LinkOffers({ store, state }: Props) {
-  useEffect(() => {
-    const look = () => {
-      offeredLink.value = linkHere() ?? offeredLink.peek();
-    };
-    look();
-    addEventListener('hashchange', look);
-    return () => removeEventListener('hashchange', look);
-  }, []);
   const done = () => {
     offeredLink.value = null;
     if (linkHere() !== null) history.replaceState(null, '', `${location.pathname}${location.search}`);
