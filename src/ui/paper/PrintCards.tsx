@@ -1,6 +1,8 @@
+import { useEffect } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { Guarded } from '../page/Guarded';
 import type { SheetState } from '../sheet/sheet-state';
+import { loadQr } from './LinkCode';
 import { PrintCard } from './PrintCard';
 import { printsAll } from './PrintTools';
 import { usePrinting } from './use-printing';
@@ -14,6 +16,10 @@ interface Props {
 /** What goes to paper, one card a batch: all of them, or the one that is looked at. There only while it prints. */
 export default function PrintCards({ store, state }: Props) {
   const printing = usePrinting();
+  // The browser prints at once, from whatever part is open, and waits for no picture.
+  useEffect(() => {
+    void loadQr();
+  }, []);
   if (!printing) return null;
   const { batches } = store.document.value;
   const { batch: here } = state.spot.value;

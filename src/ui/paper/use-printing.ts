@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 
 /** Whether the page is being put on paper, where every batch has its card. */
 export function usePrinting(): boolean {
-  const [printing, setPrinting] = useState(false);
+  const [printing, setPrinting] = useState(() => typeof matchMedia === 'function' && matchMedia('print').matches);
   useEffect(() => {
     const list = typeof matchMedia === 'function' ? matchMedia('print') : null;
     const start = () => setPrinting(true);
