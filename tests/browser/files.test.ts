@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart, waitForPage } from './open-part';
 import { readCell, typeInto } from './sheet-page';
 import { visitEach } from './visit-each';
 
@@ -12,9 +13,10 @@ declare global {
   }
 }
 
-const names = (page: Page) => page.getByRole('grid').getByRole('heading', { level: 2 });
+const names = (page: Page) => page.getByRole('treegrid').getByRole('heading', { level: 2 });
 
 async function openFiles(page: Page): Promise<void> {
+  await openPart(page, 'Paper');
   await page.locator('summary', { hasText: 'Save, open and share' }).click();
   await page.getByRole('region', { name: 'Save a copy' }).waitFor();
 }
@@ -73,7 +75,7 @@ describeInBrowser('files', () => {
     const other = await page().context().browser()?.newContext();
     const fresh = (await other?.newPage()) ?? expect.fail('no other visitor');
     await fresh.goto(page().url());
-    await fresh.getByRole('heading', { name: 'Take care' }).waitFor();
+    await waitForPage(fresh);
     await openFiles(fresh);
     const panel = await choose(fresh, text);
     await panel.getByRole('region', { name: 'What it would change' }).waitFor();
@@ -252,7 +254,7 @@ describeInBrowser('a link', () => {
     await page().keyboard.press('Enter');
     await expect.poll(() => names(page()).count()).toBe(2);
     expect((await names(page()).allInnerTexts())[0]).toBe(before[0]);
-    expect(new URL(page().url()).hash).toBe('');
+    await expect.poll(() => page().evaluate(() => location.hash)).toBe('');
     expect(await offer().count()).toBe(0);
     await page()
       .getByRole('button', { name: /^Undo.*from a link/ })
@@ -273,7 +275,7 @@ describeInBrowser('a link', () => {
       await offer().getByRole('button', { name: 'Add this batch' }).waitFor();
       await leave();
       await expect.poll(() => offer().count()).toBe(0);
-      expect(new URL(page().url()).hash).toBe('');
+      await expect.poll(() => page().evaluate(() => location.hash)).toBe('');
     }
     expect(await names(page()).count()).toBe(1);
   });
@@ -286,6 +288,7 @@ describeInBrowser('a link', () => {
     await page().getByRole('button', { name: 'Look at it' }).click();
     await offer().getByRole('button', { name: 'Add this batch' }).click();
     await expect.poll(() => names(page()).allInnerTexts()).toEqual(['Saturday almond', 'Saturday almond (from link)']);
+    await openFiles(page());
     await box.fill(link.slice(0, -20));
     await page().getByRole('button', { name: 'Look at it' }).click();
     await expect.poll(() => said(offer())).toContain('damaged or not whole');

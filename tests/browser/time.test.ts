@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart } from './open-part';
 import { readCell, typeInto } from './sheet-page';
 import { visitEach } from './visit-each';
 
@@ -27,11 +28,13 @@ async function placeOfDot(page: Page): Promise<{ readonly left: number; readonly
 async function shoot(page: Page, name: string): Promise<void> {
   const folder = process.env.SCREENSHOTS;
   if (folder === undefined || folder === '') return;
-  await page.locator('.time-cards').screenshot({ path: `${folder}/time-${name}.png` });
+  await page.getByRole('tabpanel', { name: 'Time' }).screenshot({ path: `${folder}/time-${name}.png` });
 }
 
 describeInBrowser('the time of a batch', () => {
   const page = visitEach();
+
+  beforeEach(() => openPart(page(), 'Time'));
 
   test('moves with the temperature of the room, in its cell and in the chart', async () => {
     await typeInto(page(), 'Room temperature', '21C');
@@ -91,9 +94,8 @@ describeInBrowser('the time of a batch', () => {
   test.each([320, 360])('is read at %i px without scrolling sideways', async (width) => {
     await page().setViewportSize({ width, height: 800 });
     await page().emulateMedia({ colorScheme: width === 360 ? 'dark' : 'light' });
-    await page().locator('.time-cards').scrollIntoViewIfNeeded();
     const cut = await page()
-      .locator('.time-cards')
+      .getByRole('tabpanel', { name: 'Time' })
       .evaluate((cards) =>
         [cards, ...cards.querySelectorAll('*')]
           .filter((part) => part instanceof HTMLElement && !part.closest('.unseen'))

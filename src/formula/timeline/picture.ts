@@ -54,7 +54,7 @@ export interface Picture extends Span {
 /** How long after the first start another may be drawn, min. */
 const mostAhead = convertNumber(handwork.drawn.value, 'day', 'min');
 const mostNamed = 10; // geometry: names of days that fit side by side
-const nameWidth = 4; // geometry: percent of the width, for the name of an hour and that of the present
+const nameWidth = 7; // geometry: percent of a narrow drawing, for the name of an hour and that of the present
 const mostHoured = 7; // geometry: days that are wide enough for the hours between
 
 /** What the drawing has to know beside the plans. */
