@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart } from './open-part';
 import { visitEach } from './visit-each';
 
 /** Opens the labels with a number of them, and presses Print; the dialogue of the browser itself stays away. */
@@ -12,6 +13,7 @@ async function putOnPaper(page: Page, count: number): Promise<void> {
   await page.evaluate(() => {
     window.print = () => undefined;
   });
+  await openPart(page, 'Paper');
   await page.locator('summary', { hasText: 'Labels' }).click();
   const panel = page.getByRole('region', { name: 'Labels for Saturday almond' });
   await panel.getByLabel(/^Made/).fill('2026-03-28');
@@ -118,6 +120,7 @@ describeInBrowser('labels on paper', () => {
   });
 
   test('the panel is worked by keyboard alone', async () => {
+    await openPart(page(), 'Paper');
     const summary = page().locator('summary', { hasText: 'Labels' });
     await summary.focus();
     await page().keyboard.press('Enter');

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { describeInBrowser } from './chromium';
 import { waitForSheet } from './kept-page';
+import { openPart } from './open-part';
 import { type OpenedPage, openPage } from './page';
 
 const needed = z.object({ dependencies: z.record(z.string(), z.string()) });
@@ -19,10 +20,8 @@ describeInBrowser('the licences of what the page carries', () => {
   test('are reached from its foot, and hold those of the page, of every library and of what they need', async () => {
     const { page, faults, close } = await opened.visit();
     await waitForSheet(page);
-    await page
-      .getByRole('contentinfo')
-      .getByRole('link', { name: /^Licences/ })
-      .click();
+    await openPart(page, 'Care');
+    await page.getByRole('link', { name: /^Licences/ }).click();
     await page.waitForURL(/licences\.txt$/);
     const text = await page.evaluate(() => document.body.textContent);
     expect(text).toContain(readFileSync('LICENSE', 'utf8').trim());
@@ -40,6 +39,7 @@ describeInBrowser('the licences of what the page carries', () => {
   test('are there offline too', async () => {
     const { page, context, close } = await opened.visit();
     await waitForSheet(page);
+    await openPart(page, 'Care');
     await page.evaluate(() => navigator.serviceWorker.ready);
     await expect
       .poll(() => page.evaluate(() => caches.match('licences.txt').then((found) => found !== undefined)))

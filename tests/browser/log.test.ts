@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart } from './open-part';
 import { screenshot } from './screenshots';
 import { choose, readCell } from './sheet-page';
 import { visitEach } from './visit-each';
@@ -11,8 +12,9 @@ describeInBrowser('the log', () => {
   const current = visitEach();
   const ready = () => readCell(page, 'Ready to taste after');
 
-  beforeEach(() => {
+  beforeEach(async () => {
     page = current();
+    await openPart(page, 'Log');
     log = page.getByRole('region', { name: /^Log of/ });
   });
 
