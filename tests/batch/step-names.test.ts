@@ -30,10 +30,10 @@ test('every step is named in plain words', () => {
     stepNames.moveBatch(first(demo)),
     stepNames.removeBatch(undefined),
   ]).toEqual([
-    'Type 300 g for Source, as bought',
-    'Clear Source, as bought',
+    'Type 300 g for Weight as bought',
+    'Clear Weight as bought',
     'Measure 120 g for Wet pulp left in the bag',
-    'Clear Source, as bought',
+    'Clear Weight as bought',
     'Measure 940 mL for Milk after straining',
     'Forget what was measured for Milk after straining',
     'Choose Honey',
@@ -55,5 +55,5 @@ test('every step is named in plain words', () => {
 });
 
 test('a long text is cut, so that the button stays a button', () => {
-  expect(stepNames.typeCell('sourceMass', '1'.repeat(200))).toBe(`Type ${'1'.repeat(40)}… for Source, as bought`);
+  expect(stepNames.typeCell('sourceMass', '1'.repeat(200))).toBe(`Type ${'1'.repeat(40)}… for Weight as bought`);
 });

@@ -20,7 +20,7 @@ describe('steps', () => {
     store.choose('b1', 'sweetener', 'honey');
     expect(store.undoName.value).toBe('Choose Honey');
     store.undo();
-    expect([store.undoName.value, store.redoName.value]).toEqual(['Type 300 g for Source, as bought', 'Choose Honey']);
+    expect([store.undoName.value, store.redoName.value]).toEqual(['Type 300 g for Weight as bought', 'Choose Honey']);
     store.undo();
     expect(store.document.value).toEqual(demo);
     store.redo();

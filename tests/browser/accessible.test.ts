@@ -104,7 +104,7 @@ describeInBrowser('for everyone', () => {
       await page.getByRole('region', { name: 'Working of Nut, seed or coconut' }).waitFor();
     },
     'with cells refused': async (page) => {
-      await typeInto(page, 'Source, as bought', '17o g');
+      await typeInto(page, 'Weight as bought', '17o g');
       await typeInto(page, 'Headspace', '60 cm');
       await page.getByText('deep inside').waitFor();
     },
@@ -117,7 +117,7 @@ describeInBrowser('for everyone', () => {
       await page.keyboard.press('5');
     },
     'with a cell typed in and measured': async (page) => {
-      await typeInto(page, 'Source, as bought', '1 ½ cups');
+      await typeInto(page, 'Weight as bought', '1 ½ cups');
       await findCell(page, 'Milk after straining').click();
       await page.getByRole('textbox', { name: 'Measured: Milk after straining' }).fill('700 mL');
       await page.getByRole('button', { name: 'Measured', exact: true }).click();
@@ -146,7 +146,7 @@ describeInBrowser('for everyone', () => {
       await page.getByRole('button', { name: 'Rename' }).first().waitFor();
     },
     'with amounts that contradict each other': async (page) => {
-      await typeInto(page, 'Source, as bought', '200 g');
+      await typeInto(page, 'Weight as bought', '200 g');
       await typeInto(page, 'Water to blend', '1 L');
       await typeInto(page, 'Milk after straining', '2 L');
       await page.getByText('apart').waitFor();

@@ -44,15 +44,15 @@ describeInBrowser('a slow line', () => {
       await line;
       await route.continue();
     });
-    await typeInto(page, 'Source, as bought', '200 g');
-    expect(await readCell(page, 'Source, as bought')).toMatch(/^200 g\s+kept/);
+    await typeInto(page, 'Weight as bought', '200 g');
+    expect(await readCell(page, 'Weight as bought')).toMatch(/^200 g\s+kept/);
     await choose(page, 'Nut, seed or coconut', 'Cashews');
     await choose(page, 'Kind of sweetener', 'Honey');
-    await findCell(page, 'Source, as bought').focus();
+    await findCell(page, 'Weight as bought').focus();
     await page.keyboard.press('Control+z');
     await expect.poll(() => page.getByRole('combobox', { name: 'Kind of sweetener' }).inputValue()).toBe('caneWhite');
     await page.getByText('US first').click();
-    await findCell(page, 'Water per source, by weight').click();
+    await findCell(page, 'Parts of water, by weight').click();
     await page.keyboard.type('5');
     await page.keyboard.press('Tab');
     await findCell(page, 'Headspace').click();
@@ -63,7 +63,7 @@ describeInBrowser('a slow line', () => {
     await page.keyboard.type('m');
     await page.keyboard.press('Enter');
     expect(await readCell(page, 'Headspace')).toContain('3.0 cm');
-    expect(await readCell(page, 'Source, as bought')).toContain('200 g');
+    expect(await readCell(page, 'Weight as bought')).toContain('200 g');
     expect(await page.getByRole('radio', { name: 'US first' }).isChecked()).toBe(true);
     const steps: string[] = [];
     while (await undo().isEnabled()) {
@@ -74,9 +74,9 @@ describeInBrowser('a slow line', () => {
     }
     expect(steps.map((step) => step.replace('Undo', ''))).toEqual([
       'Type 3 cm for Headspace',
-      'Type 5 for Water per source, by weight',
+      'Type 5 for Parts of water, by weight',
       'Choose Cashews',
-      'Type 200 g for Source, as bought',
+      'Type 200 g for Weight as bought',
     ]);
   });
 
@@ -85,9 +85,9 @@ describeInBrowser('a slow line', () => {
     await openWith((route) => (broken ? route.abort() : route.continue()));
     const message = page.getByText('A part of the page could not be loaded');
     await message.waitFor();
-    await typeInto(page, 'Source, as bought', '210 g');
+    await typeInto(page, 'Weight as bought', '210 g');
     await page.getByText('leave this page open').waitFor();
-    expect(await readCell(page, 'Source, as bought')).toMatch(/^210 g\s+kept/);
+    expect(await readCell(page, 'Weight as bought')).toMatch(/^210 g\s+kept/);
 
     const asked = page.waitForEvent('dialog');
     await page.close({ runBeforeUnload: true });
@@ -96,8 +96,8 @@ describeInBrowser('a slow line', () => {
     await dialog.dismiss();
 
     broken = false;
-    await expect.poll(() => undo().textContent(), { timeout: 20_000 }).toContain('Type 210 g for Source, as bought');
-    expect(await readCell(page, 'Source, as bought')).not.toContain('kept');
+    await expect.poll(() => undo().textContent(), { timeout: 20_000 }).toContain('Type 210 g for Weight as bought');
+    expect(await readCell(page, 'Weight as bought')).not.toContain('kept');
     expect(await message.count()).toBe(0);
     await page.getByRole('region', { name: 'Cautions for Saturday almond' }).waitFor();
   });

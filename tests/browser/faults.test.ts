@@ -28,9 +28,9 @@ describeInBrowser('when something goes wrong', () => {
       for (let round = 0; round <= kills; round += 1) {
         const { page, kill } = await openKillable(profile, opened.address);
         await waitForSheet(page);
-        if (round > 0 && (await readCell(page, 'Source, as bought')).includes(`${100 + round} g`)) kept += 1;
+        if (round > 0 && (await readCell(page, 'Weight as bought')).includes(`${100 + round} g`)) kept += 1;
         if (round < kills) {
-          await typeInto(page, 'Source, as bought', `${101 + round} g`);
+          await typeInto(page, 'Weight as bought', `${101 + round} g`);
           await waitForKept(page);
           await findCell(page, 'Water to blend').click();
           await page.keyboard.type('77');
@@ -58,18 +58,18 @@ describeInBrowser('when something goes wrong', () => {
       const browser = await context.newCDPSession(page);
       const origin = new URL(opened.address).origin;
       await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
-      await typeInto(page, 'Source, as bought', '160 g');
+      await typeInto(page, 'Weight as bought', '160 g');
       await waitForKept(page, 'unsaved');
       expect(await message(page).textContent()).toContain('no room left');
-      expect(await readCell(page, 'Source, as bought')).toContain('160 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('160 g');
       const [file] = await Promise.all([
         page.waitForEvent('download'),
         page.locator('.kept-actions').getByRole('button', { name: 'Download a copy' }).click(),
       ]);
       const text = await file.createReadStream().then(async (stream) => (await stream.toArray()).join(''));
       expect(text).toContain('"160 g"');
-      await typeInto(page, 'Source, as bought', '170 g');
-      expect(await readCell(page, 'Source, as bought')).toContain('170 g');
+      await typeInto(page, 'Weight as bought', '170 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('170 g');
       await browser.send('Storage.overrideQuotaForOrigin', { origin });
       // The browser looks at what room there is only every so often.
       await expect
@@ -78,12 +78,12 @@ describeInBrowser('when something goes wrong', () => {
       expect(await message(page).count()).toBe(0);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('170 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('170 g');
     });
 
     test('what is deleted while the page is open is said to be saved nowhere, and saved again by the next edit', async () => {
       const { page } = visit;
-      await typeInto(page, 'Source, as bought', '160 g');
+      await typeInto(page, 'Weight as bought', '160 g');
       await waitForKept(page);
       await page.evaluate(
         () =>
@@ -95,12 +95,12 @@ describeInBrowser('when something goes wrong', () => {
       );
       await waitForKept(page, 'unsaved');
       expect(await message(page).textContent()).toContain('has been deleted');
-      await typeInto(page, 'Source, as bought', '165 g');
+      await typeInto(page, 'Weight as bought', '165 g');
       await waitForKept(page);
       expect(await message(page).count()).toBe(0);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('165 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('165 g');
     });
 
     test.each([
@@ -110,30 +110,30 @@ describeInBrowser('when something goes wrong', () => {
       ['a sheet with a hole', JSON.stringify({ ...demo, batches: [{ id: 'b1' }] })],
     ])('a damaged record, %s, is put aside and the last good state opens in its place', async (_, damage) => {
       const { page } = visit;
-      await typeInto(page, 'Source, as bought', '150 g');
+      await typeInto(page, 'Weight as bought', '150 g');
       await waitForKept(page);
-      await typeInto(page, 'Source, as bought', '160 g');
+      await typeInto(page, 'Weight as bought', '160 g');
       await waitForKept(page);
       await writeNewest(page, damage);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('150 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('150 g');
       expect(await message(page).textContent()).toContain('put aside');
       expect(await readRecords(page)).toMatchObject({ aside: [{ found: damage }] });
       await openPart(page, 'Paper');
       await page.locator('.kept > summary').click();
       await page.getByRole('heading', { name: 'Put aside' }).waitFor();
-      await typeInto(page, 'Source, as bought', '180 g');
+      await typeInto(page, 'Weight as bought', '180 g');
       await waitForKept(page);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('180 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('180 g');
       expect(await message(page).count()).toBe(0);
     });
 
     test('what a newer version has saved is shown, can’t be edited, and stays as it is', async () => {
       const { page } = visit;
-      await typeInto(page, 'Source, as bought', '150 g');
+      await typeInto(page, 'Weight as bought', '150 g');
       await waitForKept(page);
       const [last] = (await readRecords(page)).states.slice(-1);
       const newer = String(last?.[1]).replace('"version":2', '"version":99,"new":"part"').replace('150 g', '155 g');
@@ -141,12 +141,12 @@ describeInBrowser('when something goes wrong', () => {
       await page.reload();
       await waitForSheet(page);
       expect(await message(page).textContent()).toContain('newer version');
-      const before = await readCell(page, 'Source, as bought');
-      await findCell(page, 'Source, as bought').click();
+      const before = await readCell(page, 'Weight as bought');
+      await findCell(page, 'Weight as bought').click();
       await page.keyboard.type('5 g');
       await page.keyboard.press('Enter');
       await page.keyboard.press('Delete');
-      expect(await readCell(page, 'Source, as bought')).toBe(before);
+      expect(await readCell(page, 'Weight as bought')).toBe(before);
       expect(await page.getByRole('combobox', { name: 'Kind of jar' }).isDisabled()).toBe(true);
       expect((await readRecords(page)).states.at(-1)?.[1]).toBe(newer);
     });
@@ -155,17 +155,17 @@ describeInBrowser('when something goes wrong', () => {
       const { page, context } = visit;
       await page.evaluate(() => navigator.serviceWorker.ready);
       await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-      await typeInto(page, 'Source, as bought', '150 g');
+      await typeInto(page, 'Weight as bought', '150 g');
       await waitForKept(page);
       await context.setOffline(true);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('150 g');
-      await typeInto(page, 'Source, as bought', '160 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('150 g');
+      await typeInto(page, 'Weight as bought', '160 g');
       await waitForKept(page);
       await page.reload();
       await waitForSheet(page);
-      expect(await readCell(page, 'Source, as bought')).toContain('160 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('160 g');
     });
 
     test('a sheet left by an earlier version of the page is taken over, and what it had put aside', async () => {
@@ -213,8 +213,8 @@ describeInBrowser('when something goes wrong', () => {
       await waitForPage(page);
       await waitForKept(page, 'unsaved');
       expect(await message(page).textContent()).toContain('keep nothing');
-      await typeInto(page, 'Source, as bought', '150 g');
-      expect(await readCell(page, 'Source, as bought')).toContain('150 g');
+      await typeInto(page, 'Weight as bought', '150 g');
+      expect(await readCell(page, 'Weight as bought')).toContain('150 g');
       await waitForKept(page, 'unsaved');
       expect(await message(page).textContent()).toContain('keep nothing');
       expect(await message(page).textContent()).not.toContain('still there');

@@ -66,7 +66,7 @@ describeInBrowser('files', () => {
   const page = visitEach();
 
   test('a copy saved here opens in an empty sheet with all that was typed', async () => {
-    await typeInto(page(), 'Source, as bought', '1 1/2 cups');
+    await typeInto(page(), 'Weight as bought', '1 1/2 cups');
     const milk = await readCell(page(), 'Milk after straining');
     await openFiles(page());
     const { name, text } = await save(page(), 'Save a copy');
@@ -238,14 +238,14 @@ describeInBrowser('a link', () => {
   const offer = () => page().getByRole('dialog', { name: 'A batch by link' });
 
   test('opens the batch as a new one, once it is added, and then goes from the address', async () => {
-    await typeInto(page(), 'Source, as bought', '222 g');
+    await typeInto(page(), 'Weight as bought', '222 g');
     await openFiles(page());
     const link = await linkOf(page());
     await startAfresh(page());
     await page().goto('about:blank');
     await page().goto(link);
     await offer().getByRole('button', { name: 'Add this batch' }).waitFor();
-    expect(await said(offer())).toContain('Source, as bought: 222 g');
+    expect(await said(offer())).toContain('Weight as bought: 222 g');
     const before = await names(page()).allInnerTexts();
     expect(before).toHaveLength(1);
     await page().keyboard.press('Enter');

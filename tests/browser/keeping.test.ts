@@ -6,7 +6,7 @@ import { openPart, waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { findCell, readCell, typeInto } from './sheet-page';
 
-const source = 'Source, as bought';
+const source = 'Weight as bought';
 
 describeInBrowser('a kept sheet', () => {
   let opened: OpenedPage;

@@ -233,7 +233,7 @@ describeInBrowser('by keyboard alone', () => {
     await goTo('sourceMass');
     await page.keyboard.type('200 g');
     await press('Enter');
-    await expect.poll(() => undo.textContent()).toContain('Type 200 g for Source, as bought');
+    await expect.poll(() => undo.textContent()).toContain('Type 200 g for Weight as bought');
     await undo.focus();
     await press('Enter');
     await expect.poll(() => textOf('sourceMass')).not.toContain('200 g');
@@ -250,7 +250,7 @@ describeInBrowser('by keyboard alone', () => {
     await working.waitFor();
     await press('Tab');
     await expect.poll(() => working.evaluate((one) => one.contains(document.activeElement))).toBe(true);
-    await working.getByRole('button', { name: 'Source, as bought' }).press('Enter');
+    await working.getByRole('button', { name: 'Weight as bought' }).press('Enter');
     await expectFocus('sourceMass');
   });
 });

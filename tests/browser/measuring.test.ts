@@ -20,7 +20,7 @@ describeInBrowser('the working of a number', () => {
   }
 
   test('takes what was measured: sweetener and grains follow, and what was planned is named', async () => {
-    await typeInto(page, 'Source, as bought', '200 g');
+    await typeInto(page, 'Weight as bought', '200 g');
     await typeInto(page, 'Water to blend', '800 mL');
     const before = {
       milk: await readNumber(page, 'Milk after straining'),
@@ -33,12 +33,12 @@ describeInBrowser('the working of a number', () => {
     await expect.poll(() => readCell(page, 'Milk after straining')).toMatch(/700 mL\s*measured/);
     expect(await readNumber(page, 'Sweetener to add')).toBeLessThan(before.sweetener);
     expect(await readNumber(page, 'Grains to add')).toBeLessThan(before.grains);
-    expect(await readNumber(page, 'Source, as bought')).toBe(200);
+    expect(await readNumber(page, 'Weight as bought')).toBe(200);
     await working.getByText(`Planned: ${before.milk}`).waitFor();
   });
 
   test('keeps what was measured as a figure of one’s own, and gives it back', async () => {
-    await typeInto(page, 'Source, as bought', '200 g');
+    await typeInto(page, 'Weight as bought', '200 g');
     await typeInto(page, 'Water to blend', '800 mL');
     const before = await readNumber(page, 'Milk after straining');
     const working = await openWorking('Milk after straining');
@@ -56,7 +56,7 @@ describeInBrowser('the working of a number', () => {
   });
 
   test('lets a figure of the tables be corrected and given back', async () => {
-    await typeInto(page, 'Source, as bought', '200 g');
+    await typeInto(page, 'Weight as bought', '200 g');
     const before = await readNumber(page, 'After soaking and draining');
     const working = await openWorking('After soaking and draining');
     await working.getByRole('button', { name: 'Use my own: Water taken up in soaking' }).click();
@@ -69,8 +69,8 @@ describeInBrowser('the working of a number', () => {
 
   test('is followed to what went in', async () => {
     const working = await openWorking('After soaking and draining');
-    await working.getByRole('button', { name: 'Source, as bought' }).first().click();
-    await page.getByRole('region', { name: 'Working of Source, as bought' }).waitFor();
+    await working.getByRole('button', { name: 'Weight as bought' }).first().click();
+    await page.getByRole('region', { name: 'Working of Weight as bought' }).waitFor();
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-quantity')))
       .toBe('sourceMass');

@@ -185,7 +185,7 @@ describeInBrowser('without a network', () => {
       await waitForWorker(page);
       await waitForSheet(page);
       await page.evaluate(() => Reflect.set(window, 'still', 'here'));
-      await findCell(page, 'Source, as bought').click();
+      await findCell(page, 'Weight as bought').click();
       await page.keyboard.type('123 g');
       const former = renameAll(dist);
 
@@ -196,22 +196,22 @@ describeInBrowser('without a network', () => {
       await expect.poll(async () => (await listCaches(page)).length, aWhile).toBe(2);
 
       expect(await page.evaluate(() => Reflect.get(window, 'still'))).toBe('here');
-      expect(await page.getByRole('textbox', { name: 'Source, as bought', exact: true }).inputValue()).toBe('123 g');
+      expect(await page.getByRole('textbox', { name: 'Weight as bought', exact: true }).inputValue()).toBe('123 g');
       const answers = await page.evaluate(
         (names) => Promise.all(names.map((name) => fetch(`./assets/${name}`).then(({ ok }) => ok))),
         former,
       );
       expect(answers).toEqual(former.map(() => true));
       await page.keyboard.press('Enter');
-      await expect.poll(() => readCell(page, 'Source, as bought')).toContain('123 g');
+      await expect.poll(() => readCell(page, 'Weight as bought')).toContain('123 g');
       await waitForKept(page);
-      await expect.poll(() => readCell(other, 'Source, as bought')).toContain('123 g');
+      await expect.poll(() => readCell(other, 'Weight as bought')).toContain('123 g');
 
       await page.close();
       await expect.poll(() => message(other).count()).toBe(0);
       await other.reload();
       await waitForSheet(other);
-      expect(await readCell(other, 'Source, as bought')).toContain('123 g');
+      expect(await readCell(other, 'Weight as bought')).toContain('123 g');
       await expect.poll(async () => (await listCaches(other)).length, aWhile).toBe(1);
       await close();
     });

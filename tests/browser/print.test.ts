@@ -70,7 +70,7 @@ describeInBrowser('on paper', () => {
     });
 
     test('nothing but the card is there', async () => {
-      await findCell(page, 'Source, as bought').click();
+      await findCell(page, 'Weight as bought').click();
       await page.getByRole('heading', { name: 'What went in' }).waitFor();
       await toPaper();
       expect(await page.getByRole('button').count()).toBe(0);
@@ -83,7 +83,7 @@ describeInBrowser('on paper', () => {
       await typeInto(page, 'Milk after straining', '1 L');
       await toPaper();
       const line = (label: string) => card().getByRole('row', { name: new RegExp(`^${label}`) });
-      for (const label of ['Source, as bought', 'Sweetener to add', 'Grains to add']) {
+      for (const label of ['Weight as bought', 'Sweetener to add', 'Grains to add']) {
         await expect.poll(() => line(label).textContent()).toMatch(/\d\sg\s*\d[\s\S]*(cup|tbsp|tsp)[\s\S]*oz/);
       }
       for (const label of ['Water to blend', 'Kefir to drink, grains out']) {
@@ -121,7 +121,7 @@ describeInBrowser('on paper', () => {
     });
 
     test('every text is black or grey, also what is typed, wrong or chosen', async () => {
-      await typeInto(page, 'Water per source, by weight', '5');
+      await typeInto(page, 'Parts of water, by weight', '5');
       await typeInto(page, 'Headspace', '60 cm');
       await findCell(page, 'Grains to add').click();
       expect(await page.evaluate(findInks)).not.toEqual([]);

@@ -57,7 +57,7 @@ describeInBrowser('batches side by side', () => {
     test('is named, both rows and by how much, and what was typed stays', async () => {
       await expectShown(
         cell('milkVolume'),
-        /You typed 500 mL.*“Source, as bought” and “Water to blend” make it \d+ mL.*\d+ % apart/,
+        /You typed 500 mL.*“Weight as bought” and “Water to blend” make it \d+ mL.*\d+ % apart/,
       );
       await cell('milkVolume').click({ position: { x: 5, y: 5 } });
       await press('F2');
@@ -67,7 +67,7 @@ describeInBrowser('batches side by side', () => {
 
     test.each<[string, RowId]>([
       ['Milk after straining', 'milkVolume'],
-      ['Source, as bought', 'sourceMass'],
+      ['Weight as bought', 'sourceMass'],
       ['Water to blend', 'blendWater'],
     ])('is mended by letting “%s” go, and undo brings it back', async (label, row) => {
       await cell('milkVolume')
@@ -86,7 +86,7 @@ describeInBrowser('batches side by side', () => {
       /^Take “Half-gallon/,
       () => expect.poll(() => cell('vessel').getByRole('combobox').inputValue()).toBe('halfGallon'),
     ],
-    [/^Clear “Source, as bought”$/, () => expect.poll(() => cell('sourceMass').locator('.given').count()).toBe(0)],
+    [/^Clear “Weight as bought”$/, () => expect.poll(() => cell('sourceMass').locator('.given').count()).toBe(0)],
   ])('milk over the brim is given its room: %s', async (way, isDone) => {
     await type('sourceMass', '300 g');
     await type('vesselCount', '1');

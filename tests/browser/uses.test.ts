@@ -14,14 +14,14 @@ describeInBrowser('a cook at the page', () => {
 
   test('turns a recipe in cups into grams', async () => {
     await choose(page, 'Nut, seed or coconut', 'Almonds, whole');
-    await typeInto(page, 'Source, as bought', '1 1/4 cups');
+    await typeInto(page, 'Weight as bought', '1 1/4 cups');
     await typeInto(page, 'Water to blend', '3 ¼ c');
     // USDA 12061: a cup of whole almonds weighs 143 g, so 1 ¼ cups weigh 178.75 g.
-    expect(await readCell(page, 'Source, as bought')).toContain('179 g');
+    expect(await readCell(page, 'Weight as bought')).toContain('179 g');
     // 3 ¼ US cups of 236.588 mL.
     expect(await readCell(page, 'Water to blend')).toContain('769 mL');
     // 769 mL of water to 178.75 g of almonds.
-    expect(await readNumber(page, 'Water per source, by weight')).toBeCloseTo(4.28, 2);
+    expect(await readNumber(page, 'Parts of water, by weight')).toBeCloseTo(4.28, 2);
     expect(await page.getByText('the batch is sized from this').count()).toBe(1);
   });
 
@@ -53,11 +53,11 @@ describeInBrowser('a cook at the page', () => {
   });
 
   test.each([
-    ['zero', 'Source, as bought', '0', 'must be more than 0'],
-    ['a negative amount', 'Source, as bought', '-5 g', 'less than 0'],
+    ['zero', 'Weight as bought', '0', 'must be more than 0'],
+    ['a negative amount', 'Weight as bought', '-5 g', 'less than 0'],
     ['an absurdly large amount', 'Milk after straining', '9999999 L', 'more than this sheet takes'],
     ['a headspace deeper than the jar', 'Headspace', '60 cm', 'deep inside'],
-    ['a slip of the finger', 'Source, as bought', '17o g', '17o'],
+    ['a slip of the finger', 'Weight as bought', '17o g', '17o'],
   ])('explains %s beside the cell and keeps what was typed', async (_, label, text, says) => {
     await typeInto(page, label, text);
     const shown = await readCell(page, label);
@@ -70,22 +70,22 @@ describeInBrowser('a cook at the page', () => {
 
   test('says when a source is heavier than the typed jars can take', async () => {
     await typeInto(page, 'Number of jars', '1');
-    await typeInto(page, 'Source, as bought', '900 g');
+    await typeInto(page, 'Weight as bought', '900 g');
     expect(await readCell(page, 'Room left for rising')).toContain('run over');
-    expect(await readCell(page, 'Source, as bought')).toContain('900 g');
+    expect(await readCell(page, 'Weight as bought')).toContain('900 g');
   });
 
   test('remembers which unit leads, and the batch, over a reload', async () => {
     await page.getByText('US first').click();
-    await typeInto(page, 'Source, as bought', '6 oz');
+    await typeInto(page, 'Weight as bought', '6 oz');
     await page.reload();
     await page.getByRole('grid').waitFor();
-    expect((await readCell(page, 'Source, as bought')).indexOf('cup')).toBeLessThan(
-      (await readCell(page, 'Source, as bought')).indexOf('170 g'),
+    expect((await readCell(page, 'Weight as bought')).indexOf('cup')).toBeLessThan(
+      (await readCell(page, 'Weight as bought')).indexOf('170 g'),
     );
-    await findCell(page, 'Source, as bought').click();
+    await findCell(page, 'Weight as bought').click();
     await page.keyboard.press('F2');
-    expect(await page.getByRole('textbox', { name: 'Source, as bought' }).inputValue()).toBe('6 oz');
+    expect(await page.getByRole('textbox', { name: 'Weight as bought' }).inputValue()).toBe('6 oz');
     await page.keyboard.press('Escape');
   });
 });

@@ -71,7 +71,7 @@ describeInBrowser('a sheet of long unbroken names, notes and digits', () => {
   ] as const)('of %s is no wider than a screen of %d px', async (sign, width) => {
     const { page, faults, close } = await opened.visit({ viewport: { width, height: 640 } });
     await waitForSheet(page);
-    await typeInto(page, 'Source, as bought', '150 g');
+    await typeInto(page, 'Weight as bought', '150 g');
     await waitForKept(page);
     await writeNewest(page, JSON.stringify(longSheet(sign)), true);
     await page.reload();

@@ -117,7 +117,8 @@ describe('batches as CSV', () => {
 
   test('names the unit of each figure that has one', () => {
     const [first = ''] = batchesCsv.split('\r\n');
-    for (const heading of ['Keeps in the fridge (days)', '"Source, as bought (g)"']) expect(first).toContain(heading);
+    for (const heading of ['Keeps in the fridge (days)', 'Weight as bought (g)', '"Parts of water, by weight (g/g)"'])
+      expect(first).toContain(heading);
   });
 
   test('by hand: quotes are doubled, and what has a comma, a quote or a line end in it is quoted', () => {

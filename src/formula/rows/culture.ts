@@ -8,7 +8,7 @@ function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
 }
 
 export const sugarRate: NumericRow = {
-  label: 'Fermentable sugar added',
+  label: 'Sugar added for the grains',
   symbol: 'r',
   kind: 'concentration',
   typed: 'rate',
@@ -89,7 +89,7 @@ export const caneEquivalent: NumericRow = {
 };
 
 export const startingSugar: NumericRow = {
-  label: 'Fermentable sugar at the start, native included',
+  label: 'Sugar for the grains at the start, the milk’s own included',
   symbol: 's',
   kind: 'concentration',
   typed: 'rate',
@@ -104,7 +104,7 @@ export const startingSugar: NumericRow = {
 };
 
 export const grainRate: NumericRow = {
-  label: 'Dose',
+  label: 'Grains per litre',
   symbol: 'd',
   kind: 'concentration',
   typed: 'rate',
@@ -133,7 +133,7 @@ export const grainMass: NumericRow = {
   range: { least: 0.01, most: 50000 },
   ways: {
     rate: {
-      words: 'Dose times the milk.',
+      words: 'Grains per litre times the milk.',
       formula: '{grainRate} × {milkVolume} ÷ 1000',
       rule: (x) => (x.of('grainRate') * x.of('milkVolume')) / 1000,
     },

@@ -5,7 +5,7 @@ import type { Access, NumericRow } from '../row';
 const solid = (x: Access): boolean => x.choices.source.form === 'solid';
 
 export const sourceMass: NumericRow = {
-  label: 'Source, as bought',
+  label: 'Weight as bought',
   symbol: 'm',
   kind: 'mass',
   typed: 'amount',
@@ -90,7 +90,7 @@ export const soakedMass: NumericRow = {
 };
 
 export const waterRatio: NumericRow = {
-  label: 'Water per source, by weight',
+  label: 'Parts of water, by weight',
   symbol: 'R',
   kind: 'ratio',
   typed: 'rate',

@@ -45,7 +45,7 @@ describe('undo and redo', () => {
     expect(undo().title).toContain('Choose Honey');
     await user.click(undo());
     await waitFor(() => expect(redo().title).toContain('Choose Honey'));
-    expect(undo().title).toContain('Type 200 g for Source, as bought');
+    expect(undo().title).toContain('Type 200 g for Weight as bought');
     expect(batch().sweetener[0]?.id).toBe('caneWhite');
     await user.click(redo());
     expect(batch().sweetener[0]?.id).toBe('honey');

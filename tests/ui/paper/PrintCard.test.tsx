@@ -101,8 +101,8 @@ describe('a card', () => {
       .getAllByRole('listitem')
       .map(textOf);
     expect(said).toHaveLength(1);
-    expect(said[0]).toMatch(/^Milk after straining\. Can.t find a number in “one bathtub”/);
-    expect(rowOf(card, 'Source, as bought')[1]).toBe('–');
+    expect(said[0]).toMatch(/^Milk after straining\. Can.t read “one bathtub”/);
+    expect(rowOf(card, 'Weight as bought')[1]).toBe('–');
   });
 
   test('has no such box where all is well', () => {

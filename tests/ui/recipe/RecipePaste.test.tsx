@@ -124,7 +124,7 @@ describe('a pasted recipe', () => {
     const amount = screen.getByRole<HTMLInputElement>('textbox', { name: 'Amount of Grandmother’s secret' });
     await user.type(amount, '150 g');
     expect(document.activeElement).toBe(amount);
-    expect(textOf(plan())).toContain('Source, as bought: 150 g');
+    expect(textOf(plan())).toContain('Weight as bought: 150 g');
     await user.selectOptions(menu(), 'Not an ingredient');
     expect(textOf(row('Grandmother’s secret'))).toContain('Not counted.');
     expect(textOf(plan())).not.toContain('150 g');
@@ -184,9 +184,9 @@ describe('the batch of a pasted recipe', () => {
     await read(recipe);
     const said = textOf(plan());
     expect(said).toContain('Two-litre jar · Almonds, whole · Cane sugar, white · Water kefir grains');
-    expect(said).toContain('Source, as bought: 179 g');
+    expect(said).toContain('Weight as bought: 179 g');
     expect(said).toContain('Water to blend: 769 mL');
-    expect(said).toMatch(/Water per source, by weight: 4\.29.*usual is/);
+    expect(said).toMatch(/Parts of water, by weight: 4\.29.*usual is/);
     expect(said).toMatch(/Left over, for you to remembera pinch of salt/);
     expect(store.document.value).toBe(demo);
     expect(store.undoName.value).toBeNull();

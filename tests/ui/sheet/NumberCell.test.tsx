@@ -24,7 +24,7 @@ describe('typing in a cell', () => {
     await user.keyboard('8 oz{Enter}');
     expect(amountOf('sourceMass')).toBeCloseTo(226.796, 3);
     expect(amountOf('milkVolume')).toBeGreaterThan(Number(before));
-    expect(document.body.textContent).toContain('Sized from source, as bought');
+    expect(document.body.textContent).toContain('Sized from weight as bought');
   });
 
   test('marks the cell as typed in words too, and no other cell', async () => {
@@ -48,7 +48,7 @@ describe('typing in a cell', () => {
     const { store, user, cell, batch } = await openSheet();
     await user.click(cell('sourceMass'));
     await user.keyboard('200g{Enter}');
-    expect(store.undoName.value).toBe('Type 200g for Source, as bought');
+    expect(store.undoName.value).toBe('Type 200g for Weight as bought');
     store.undo();
     expect(batch().given).toEqual([]);
   });
@@ -153,7 +153,7 @@ describe('Delete', () => {
     await user.click(cell('sourceMass'));
     await user.keyboard(key);
     expect(batch().given).toEqual([]);
-    expect(store.undoName.value).toBe('Clear Source, as bought');
+    expect(store.undoName.value).toBe('Clear Weight as bought');
     expect(textOf(cell('sourceMass'))).not.toContain('typed');
   });
 
@@ -214,7 +214,7 @@ describe('a slip', () => {
     expect(cell('blendWater').getAttribute('aria-invalid')).toBeNull();
     expect(container.querySelectorAll('.slip').length).toBe(1);
     await user.click(cell('vessel'));
-    await user.click(within(document.body).getByRole('button', { name: 'Mend source, as bought.' }));
+    await user.click(within(document.body).getByRole('button', { name: 'Mend weight as bought.' }));
     await waitFor(() => expect(document.activeElement).toBe(cell('sourceMass')));
   });
 

@@ -68,8 +68,8 @@ describe('how a number came about', () => {
   test('follows a quantity that went in to its own row', async () => {
     const { user, cell, openWorking } = await openSheet();
     const region = await openWorking('soakedMass');
-    await user.click(within(region).getByRole('button', { name: 'Source, as bought' }));
-    expect(await screen.findByRole('region', { name: 'Working of Source, as bought' })).toBeDefined();
+    await user.click(within(region).getByRole('button', { name: 'Weight as bought' }));
+    expect(await screen.findByRole('region', { name: 'Working of Weight as bought' })).toBeDefined();
     await waitFor(() => expect(document.activeElement).toBe(cell('sourceMass')));
   });
 });
