@@ -45,11 +45,16 @@ export function cautionsAt(row: RowId, formulation: Formulation): readonly Batch
  * `cautionTopics`. A caution whose row is not on the sheet is only here.
  */
 export function cautionsAtFoot(formulation: Formulation): readonly BatchCaution[] {
+  return cautionsAbout(cautionTopics, formulation);
+}
+
+/** The cautions of this batch on these topics, each once, in the order of the topics. */
+export function cautionsAbout(topics: readonly CautionTopic[], formulation: Formulation): readonly BatchCaution[] {
   const own = allergensOf(formulation).entries.map(
     ({ id, text, origin }): Placed => ({ id: `allergen:${id}`, at: 'foot', topic: 'allergens', text, origin }),
   );
   const all = [...own, ...cautionsOf(formulation)];
-  return cautionTopics.flatMap((topic) => all.filter((caution) => caution.topic === topic)).map(plain);
+  return topics.flatMap((topic) => all.filter((caution) => caution.topic === topic)).map(plain);
 }
 
 /** A caution of the table, if it holds for this batch. */

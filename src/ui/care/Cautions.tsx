@@ -1,4 +1,5 @@
-import { cautionsAtFoot } from '../../formula/cautions';
+import { useState } from 'preact/hooks';
+import { type CareTopic, careTopics } from '../../formula/care-topics';
 import type { Formulation } from '../../formula/formulate';
 import { describeOrigin } from '../../formula/origin-words';
 import { Whose } from '../page/Whose';
@@ -8,7 +9,7 @@ interface Props {
   readonly name: string;
 }
 
-/** Everything to take care of in this batch, once, each with its source or mark. */
+/** Everything to take care of in this batch, once, folded by topic; what is pressing at a step stands at that step, too. */
 export function Cautions({ formulation, name }: Props) {
   return (
     <section class="cautions" aria-label={`Cautions for ${name}`}>
@@ -16,14 +17,39 @@ export function Cautions({ formulation, name }: Props) {
         Take care
         <Whose />
       </h2>
+      <p class="cautions-about">All of it, by topic. What is pressing while you work stands at its step as well.</p>
+      {careTopics(formulation).map((topic) => (
+        <Topic key={topic.id} topic={topic} />
+      ))}
+    </section>
+  );
+}
+
+function Topic({ topic: { name, cautions } }: { readonly topic: CareTopic }) {
+  const [isSourced, setSourced] = useState(false);
+  return (
+    <details class="fold-panel">
+      <summary>
+        <h3>{name}</h3>
+        <span class="how-many">{cautions.length}</span>
+      </summary>
       <ul>
-        {cautionsAtFoot(formulation).map(({ id, text, origin }) => (
+        {cautions.map(({ id, text, origin }) => (
           <li key={id}>
             {text}
-            <span class="origin">{describeOrigin(origin)}</span>
+            {isSourced && <span class="origin">{describeOrigin(origin)}</span>}
           </li>
         ))}
       </ul>
-    </section>
+      <button
+        type="button"
+        class="quiet"
+        aria-pressed={isSourced}
+        aria-label={`Where from: ${name}`}
+        onClick={() => setSourced(!isSourced)}
+      >
+        where from
+      </button>
+    </details>
   );
 }

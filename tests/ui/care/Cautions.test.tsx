@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
-import { cautionsAtFoot } from '../../../src/formula/cautions';
+import { careTopics } from '../../../src/formula/care-topics';
 import { describeOrigin } from '../../../src/formula/origin-words';
 import { openWith, textOf } from '../open-sheet';
 
@@ -14,13 +14,25 @@ function said(): string[] {
   return within(region).getAllByRole('listitem').map(textOf);
 }
 
-test('every caution of the batch stands there once, with where it is from', async () => {
+test('every caution of the batch stands there once, folded under a topic', async () => {
   const { store, batch } = await openSheet();
-  const expected = cautionsAtFoot(store.formulationOf(batch())).map(
-    ({ text, origin }) => `${text}${describeOrigin(origin)}`,
-  );
-  expect(said()).toEqual(expected.map((text) => text.replaceAll(/\s+/g, ' ')));
+  const expected = careTopics(store.formulationOf(batch())).flatMap(({ cautions }) => cautions.map(({ text }) => text));
+  expect(said()).toEqual(expected);
   expect(new Set(said()).size).toBe(said().length);
+  for (const item of document.querySelectorAll('.cautions li'))
+    expect(item.closest('details')).toHaveProperty('open', false);
+});
+
+test('where a topic’s cautions are from is told when it is asked for, of that topic alone', async () => {
+  const { store, user, batch } = await openSheet();
+  const [jars] = careTopics(store.formulationOf(batch()));
+  const first = jars?.cautions[0];
+  if (first === undefined) throw new Error('there is no caution');
+  await user.click(screen.getByText('Jars and pressure'));
+  expect(document.querySelectorAll('.cautions .origin')).toHaveLength(0);
+  await user.click(screen.getByRole('button', { name: 'Where from: Jars and pressure' }));
+  expect(said()[0]).toBe(`${first.text}${describeOrigin(first.origin)}`.replaceAll(/\s+/g, ' '));
+  expect(document.querySelectorAll('.cautions .origin')).toHaveLength(jars?.cautions.length ?? 0);
 });
 
 test('they go with what is chosen: honey and milk grains bring their own', async () => {
