@@ -146,7 +146,7 @@ const table = [
   {
     id: 'jarsUnrated',
     at: 'vessel',
-    text: 'No pressure rating is published for ordinary preserving jars. Treat a jar as rated for none, and loosen the lid.',
+    text: 'Treat a jar as rated for no pressure, and loosen the lid. No rating is published for ordinary preserving jars.',
     origin: commonPractice(),
   },
   {

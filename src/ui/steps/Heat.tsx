@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
 import { readHeat } from '../../batch/read-heat';
 import type { Store } from '../../batch/store';
@@ -15,9 +15,27 @@ export function Heat({ batch, store }: Props) {
   const [temperature, setTemperature] = useState('');
   const [minutes, setMinutes] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
+  const way = useRef<HTMLElement | null>(null);
+  const isPressed = useRef(false);
+  // The step takes the place of its form, and the form that of the step: the focus stays where the press was.
+  useLayoutEffect(() => {
+    if (isPressed.current) way.current?.focus();
+    isPressed.current = false;
+  }, [heat]);
   if (heat !== null) {
+    const leaveOut = () => {
+      isPressed.current = true;
+      store.setHeat(batch.id, null);
+    };
     return (
-      <button type="button" class="button" onClick={() => store.setHeat(batch.id, null)}>
+      <button
+        type="button"
+        class="button"
+        ref={(element) => {
+          way.current = element;
+        }}
+        onClick={leaveOut}
+      >
         Leave out the heat step
       </button>
     );
@@ -25,12 +43,19 @@ export function Heat({ batch, store }: Props) {
   const add = (event: Event) => {
     event.preventDefault();
     const read = readHeat(what, temperature, minutes, store.settings.value);
+    isPressed.current = read.ok;
     if (read.ok) store.setHeat(batch.id, read.heat);
     setProblem(read.ok ? null : read.why);
   };
   return (
     <details class="fold-panel heat">
-      <summary>Add a heat step</summary>
+      <summary
+        ref={(element) => {
+          way.current = element;
+        }}
+      >
+        Add a heat step
+      </summary>
       <form class="correct" onSubmit={add}>
         <label>
           Heat{' '}

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { cellProblem } from '../../batch/cell-problem';
 import type { Batch } from '../../batch/document';
 import { bareUnitOf, isBlank } from '../../batch/read-cell';
@@ -14,62 +14,65 @@ interface Props {
   readonly row: MeasuredRowId;
   readonly batch: Batch;
   readonly store: Store;
+  /** Whether it is asked what it was: by a press, or because what was typed can’t be taken. */
+  readonly isAsked: boolean;
+  readonly ask: (isAsked: boolean) => void;
 }
 
-/** What is measured, where it is measured. */
+/** What is measured, as the cook at the step calls it. */
 const things: Readonly<Partial<Record<MeasuredRowId, string>>> = {
-  soakedMass: 'soaked',
-  milkVolume: 'milk',
-  pulpMass: 'pulp',
+  soakedMass: 'it was',
+  milkVolume: 'milk was',
+  pulpMass: 'pulp was',
 };
 
-/** “It was …”: a press, and what the scale or the jug said can be typed; then what it was, and which amounts move with it. */
-export function ItWas({ row, batch, store }: Props) {
-  const cell = batch.measured[row] ?? null;
-  const problem = cell === null ? null : cellProblem(row, cell, store.settings.value);
-  const [isOpen, setOpen] = useState(false);
-  const button = useRef<HTMLButtonElement>(null);
-  const wasOpen = useRef(false);
-  const isAsked = isOpen || problem !== null;
-  // The field goes with the press that keeps it; what is pressed next is where the focus stays.
-  useEffect(() => {
-    if (wasOpen.current && !isAsked) button.current?.focus();
-    wasOpen.current = isAsked;
-  }, [isAsked]);
-  const thing = things[row] ?? labelOf(row);
-  if (isAsked)
-    return <Asked row={row} batch={batch} store={store} thing={thing} problem={problem} close={() => setOpen(false)} />;
+function wordsOf(row: MeasuredRowId): string {
+  return things[row] ?? `${labelOf(row)} was`;
+}
+
+/** Why what was typed can’t be taken; null where it can, or nothing was. */
+export function problemOf({ row, batch, store }: Pick<Props, 'row' | 'batch' | 'store'>): string | null {
+  const cell = batch.measured[row];
+  return cell === undefined ? null : cellProblem(row, cell, store.settings.value);
+}
+
+/** “Milk was …”: a press, and what the jug said can be typed. Not there once it was said. */
+export function ItWasButton({ row, batch, isAsked, ask }: Props) {
+  if (isAsked || batch.measured[row] !== undefined) return null;
   return (
-    <div class="it-was">
-      {cell !== null && <Found row={row} batch={batch} store={store} thing={thing} />}
-      <button type="button" class="button" ref={button} aria-label={`${thing}: it was …`} onClick={() => setOpen(true)}>
-        {cell === null ? `${thing}: it was …` : 'change'}
-      </button>
-    </div>
+    <button type="button" class="button" data-asks={row} title={labelOf(row)} onClick={() => ask(true)}>
+      {wordsOf(row)} …
+    </button>
   );
 }
 
-interface AskedProps extends Props {
-  readonly thing: string;
-  readonly problem: string | null;
-  readonly close: () => void;
+/** The field for what it was, or what it was and which amounts move with it; nothing until one of them is wanted. */
+export function ItWas(props: Props) {
+  if (props.isAsked) return <Asked {...props} />;
+  return props.batch.measured[props.row] === undefined ? null : <Found {...props} />;
 }
 
-function Asked({ row, batch, store, thing, problem, close }: AskedProps) {
+function Asked({ row, batch, store, ask }: Props) {
+  const problem = problemOf({ row, batch, store });
   const cell = batch.measured[row] ?? null;
   const [text, setText] = useState(cell?.text ?? '');
   const input = useRef<HTMLInputElement>(null);
-  useEffect(() => input.current?.focus(), []);
+  // Before the next key, which would go elsewhere.
+  useLayoutEffect(() => input.current?.focus(), []);
   const keep = (event: Event) => {
     event.preventDefault();
     if (!isBlank(text)) store.measureCell(batch.id, row, text);
     else if (cell !== null) store.clearMeasured(batch.id, row);
-    close();
+    ask(false);
+  };
+  const forget = () => {
+    store.clearMeasured(batch.id, row);
+    ask(false);
   };
   return (
-    <form class="it-was asked" onSubmit={keep}>
+    <form class="it-was" onSubmit={keep}>
       <label>
-        {thing}: it was{' '}
+        {wordsOf(row)}{' '}
         <input
           ref={input}
           value={text}
@@ -78,7 +81,7 @@ function Asked({ row, batch, store, thing, problem, close }: AskedProps) {
           aria-label={`Measured: ${labelOf(row)}`}
           aria-invalid={problem !== null}
           onInput={({ currentTarget: { value } }) => setText(value)}
-          onKeyDown={({ key }) => key === 'Escape' && problem === null && close()}
+          onKeyDown={({ key }) => key === 'Escape' && problem === null && ask(false)}
         />{' '}
         {units[bareUnitOf(row, store.settings.value)].symbol}
       </label>
@@ -86,14 +89,7 @@ function Asked({ row, batch, store, thing, problem, close }: AskedProps) {
         Keep
       </button>
       {cell !== null && (
-        <button
-          type="button"
-          class="button"
-          onClick={() => {
-            store.clearMeasured(batch.id, row);
-            close();
-          }}
-        >
+        <button type="button" class="button" onClick={forget}>
           Forget it
         </button>
       )}
@@ -107,7 +103,7 @@ function Asked({ row, batch, store, thing, problem, close }: AskedProps) {
 }
 
 /** What it was, what was expected, and what is weighed out otherwise for it. */
-function Found({ row, batch, store, thing }: Props & { readonly thing: string }) {
+function Found({ row, batch, store, ask }: Props) {
   const kitchen = store.settings.value;
   const formulation = store.formulationOf(batch);
   const { value, planned } = formulation.rows[row];
@@ -115,23 +111,21 @@ function Found({ row, batch, store, thing }: Props & { readonly thing: string })
   const write = (amount: number): string =>
     leading(writeNumeric(formulation, row, amount, kitchen), kitchen.leads).first;
   return (
-    <p>
-      {thing}: it was <b>{typeof value === 'number' ? write(value) : batch.measured[row]?.text}</b>
-      {planned !== null && `, expected ${write(planned)}`}.{' '}
-      {moved.length === 0 ? (
-        'No other amount changes.'
-      ) : (
-        <>
-          So now:{' '}
-          {moved.map(({ row: id, from, to }, place) => (
-            <span key={id}>
-              {place > 0 && '; '}
-              {labelOf(id)} <b>{to}</b> (was {from})
-            </span>
-          ))}
-          .
-        </>
-      )}
-    </p>
+    <div class="it-was">
+      <p>
+        {wordsOf(row)} <b>{typeof value === 'number' ? write(value) : batch.measured[row]?.text}</b>
+        {planned !== null && `, expected ${write(planned)}`}. {moved.length === 0 && 'No other amount changes.'}
+        {moved.map(({ row: id, from, to }, place) => (
+          <span key={id}>
+            {place === 0 ? 'So now: ' : '; '}
+            {labelOf(id)} <b>{to}</b> (was {from})
+          </span>
+        ))}
+        {moved.length > 0 && '.'}
+      </p>
+      <button type="button" class="button" data-asks={row} onClick={() => ask(true)}>
+        change
+      </button>
+    </div>
   );
 }

@@ -38,8 +38,7 @@ export function Steps({ batch, store, page }: Props) {
   const shown = good !== null && isSameMake(good, formulation) ? good : formulation;
   const steps = stepsOf(shown, stepAmounts(shown, settings), settings);
   const done = ticksOf(cooking.ticks.value, batch.id);
-  const isWhole = steps.every(({ id }) => done.includes(id));
-  const isAwake = cooking.atWork.value === batch.id && !isWhole;
+  const isAwake = cooking.atWork.value === batch.id;
   useAwake(isAwake);
   const needed = sections.filter(({ id }) => !late.includes(id)).flatMap(({ rows }) => rows);
   const roots = needed.filter((id) => isRoot(formulation.rows[id]));
@@ -72,14 +71,22 @@ export function Steps({ batch, store, page }: Props) {
         ))}
       </ol>
       <div class="steps-foot">
-        {done.length > 0 && (
-          <button type="button" class="button" onClick={() => cooking.untickAll(batch.id)}>
-            Untick all
-          </button>
-        )}
-        {isAwake && canStayAwake() && (
-          <button type="button" class="button" onClick={cooking.letSleep}>
-            Let the screen sleep
+        <button
+          type="button"
+          class="button"
+          aria-disabled={done.length === 0}
+          onClick={() => cooking.untickAll(batch.id)}
+        >
+          Untick all
+        </button>
+        {canStayAwake() && (
+          <button
+            type="button"
+            class="button"
+            aria-pressed={isAwake}
+            onClick={() => cooking.stayAwake(isAwake ? null : batch.id)}
+          >
+            Keep the screen awake
           </button>
         )}
         <MayEdit store={store}>

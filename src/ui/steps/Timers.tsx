@@ -80,11 +80,25 @@ function OneTimer({ timer, cooking, batch, go }: OneProps) {
         type="button"
         class="timer-stop"
         aria-label={batch === null ? `Stop the timer: ${name}` : `Stop the timer: ${name}, ${batch}`}
-        onClick={() => cooking.stop(timer)}
+        onClick={({ currentTarget }) => {
+          const next = nextFocus(currentTarget);
+          cooking.stop(timer);
+          next?.focus();
+        }}
       >
         {left === null ? 'Stop' : '×'}
       </button>
     </li>
+  );
+}
+
+/** Where the focus goes when a timer goes that has it: to another timer, else to the name of what is open. */
+function nextFocus(button: HTMLElement): HTMLElement | null {
+  const own = button.closest('.timer');
+  const others = [...document.querySelectorAll<HTMLElement>('.timer .timer-step')];
+  return (
+    others.find((one) => one.closest('.timer') !== own) ??
+    document.querySelector<HTMLElement>('.part-name[aria-selected="true"], .phone-bar [aria-current]')
   );
 }
 

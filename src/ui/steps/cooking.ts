@@ -19,7 +19,8 @@ export interface Cooking {
   stopThoseOver(): void;
   /** Looks at the clock. */
   look(): void;
-  letSleep(): void;
+  /** Keeps the screen awake for a batch, or lets it sleep. */
+  stayAwake(batch: string | null): void;
   /** Forgets what belongs to batches that the sheet no longer has. */
   keepOnly(batches: ReadonlySet<string>): void;
   /** Follows what another window of the page keeps; gives back what ends that. */
@@ -75,8 +76,8 @@ function openCooking(storage: Storage | null): Cooking {
     look() {
       now.value = Date.now();
     },
-    letSleep() {
-      atWork.value = null;
+    stayAwake(id) {
+      atWork.value = id;
     },
     keepOnly(batches) {
       const left = timers.value.filter((timer) => batches.has(timer.batch));

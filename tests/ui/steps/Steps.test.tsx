@@ -60,7 +60,7 @@ describe('the steps', () => {
     await user.click(within(choose).getByRole('button', { name: 'More about: Choose and weigh' }));
     expect(textOf(choose)).toContain('Plant milks feed Listeria');
     for (const item of within(steps()).getAllByRole('listitem'))
-      expect(item.querySelectorAll('.told > .caution').length).toBeLessThanOrEqual(1);
+      expect(item.querySelectorAll('.under > .caution').length).toBeLessThanOrEqual(1);
   });
 });
 
@@ -111,7 +111,7 @@ describe('a tick', () => {
 describe('“it was …”', () => {
   async function measure(thing: string, text: string) {
     const sheet = await openSheet();
-    await sheet.user.click(within(steps()).getByRole('button', { name: `${thing}: it was …` }));
+    await sheet.user.click(within(steps()).getByRole('button', { name: `${thing} …` }));
     const field = within(steps()).getByRole('textbox', { name: /^Measured/ });
     expect(document.activeElement).toBe(field);
     await sheet.user.type(field, `${text}{Enter}`);
@@ -119,17 +119,17 @@ describe('“it was …”', () => {
   }
 
   test('measures the milk where it is strained, and says which amounts move with it', async () => {
-    const { batch, amountOf } = await measure('milk', '600');
+    const { batch, amountOf } = await measure('milk was', '600');
     expect(batch().measured.milkVolume?.amount).toBe(600);
     const said = textOf(steps());
-    expect(said).toContain('milk: it was 600 mL, expected 694 mL. So now:');
+    expect(said).toContain('milk was 600 mL, expected 694 mL. So now:');
     expect(said).toContain(`${Math.round(Number(amountOf('grainMass')))} g (was 37 g)`);
     expect(document.activeElement?.textContent).toBe('change');
   });
 
   test('is read in the unit that stands beside it', async () => {
     const { user, batch } = await openSheet((store) => store.changeSettings({ leads: 'us' }));
-    await user.click(within(steps()).getByRole('button', { name: 'pulp: it was …' }));
+    await user.click(within(steps()).getByRole('button', { name: 'pulp was …' }));
     const field = within(steps()).getByRole('textbox', { name: /^Measured/ });
     expect(textOf(field.parentElement ?? field)).toMatch(/ oz$/);
     await user.type(field, '4{Enter}');
@@ -137,18 +137,18 @@ describe('“it was …”', () => {
   });
 
   test('keeps what can’t be read beside its message, and is forgotten again', async () => {
-    const { user, batch } = await measure('soaked', '2oo g');
+    const { user, batch } = await measure('it was', '2oo g');
     const field = within(steps()).getByRole('textbox', { name: /^Measured/ });
     expect(field).toHaveProperty('value', '2oo g');
     expect(textOf(within(steps()).getByRole('alert')).length).toBeGreaterThan(10);
     await user.click(within(steps()).getByRole('button', { name: 'Forget it' }));
     expect(batch().measured.soakedMass).toBeUndefined();
-    expect(document.activeElement?.textContent).toBe('soaked: it was …');
+    expect(document.activeElement?.textContent).toBe('it was …');
   });
 
   test('is shut by Escape with nothing measured', async () => {
     const { user, batch } = await openSheet();
-    await user.click(within(steps()).getByRole('button', { name: 'milk: it was …' }));
+    await user.click(within(steps()).getByRole('button', { name: 'milk was …' }));
     await user.keyboard('5{Escape}');
     expect(batch().measured).toEqual({});
     expect(within(steps()).queryByRole('textbox', { name: /^Measured/ })).toBeNull();
@@ -169,7 +169,7 @@ describe('the screen', () => {
     expect(request).not.toHaveBeenCalled();
     await user.click(screen.getByRole('checkbox', { name: 'Done: Blend it' }));
     await vi.waitFor(() => expect(request).toHaveBeenCalledWith('screen'));
-    await user.click(screen.getByRole('button', { name: 'Let the screen sleep' }));
+    await user.click(screen.getByRole('button', { name: 'Keep the screen awake' }));
     await vi.waitFor(() => expect(lock.release).toHaveBeenCalled());
   });
 
@@ -200,8 +200,10 @@ describe('the heat step', () => {
     await user.click(add());
     expect(batch().heat).toEqual({ what: 'milk', temperature: 85, minutes: 5 });
     expect(textOf(steps())).toContain('85 °C');
+    expect(document.activeElement?.textContent).toBe('Leave out the heat step');
     await user.click(within(steps()).getByRole('button', { name: 'Leave out the heat step' }));
     expect(batch().heat).toBeNull();
+    expect(document.activeElement?.textContent).toBe('Add a heat step');
     expect(store.undoName.value).toBe('Leave out the heat step');
   });
 

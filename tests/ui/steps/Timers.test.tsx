@@ -31,8 +31,12 @@ describe('timers', () => {
     expect(within(strip()).getAllByRole('timer')).toHaveLength(2);
     await user.click(within(strip()).getByRole('button', { name: 'Stop the timer: Soak' }));
     expect(textOf(strip())).toMatch(/^Blend 2:00|^Blend 1:59/);
+    expect(document.activeElement).toBe(within(strip()).getByRole('button', { name: /^Blend/ }));
     await user.click(within(strip()).getByRole('button', { name: /^Blend/ }));
-    expect(screen.getByRole('tab', { name: 'Steps' }).getAttribute('aria-selected')).toBe('true');
+    const tab = screen.getByRole('tab', { name: 'Steps' });
+    expect(tab.getAttribute('aria-selected')).toBe('true');
+    await user.click(within(strip()).getByRole('button', { name: 'Stop the timer: Blend' }));
+    expect(document.activeElement).toBe(tab);
   });
 
   test('are there when the page is opened anew, and end when they would have', async () => {
