@@ -23,6 +23,8 @@ export interface Written {
   readonly metric: string;
   /** In US kitchen measure; null for what has no other unit (a count, a share, a time). */
   readonly us: string | null;
+  /** The same by scoops alone, without the ounces a solid is also given in; null for what is not scooped. */
+  readonly spoons: string | null;
   /** How far the scoops are from the amount, as a share of it, where that is more than 1 %. */
   readonly error: number | null;
 }
@@ -45,14 +47,14 @@ export function writeValue(value: number, kind: Kind, weight: number | null, kit
   if (kind === 'volume') return inScoops(metric, value, null, kitchen);
   const us = writeUS(value, kind, kitchen.decimalComma);
   if (kind === 'mass' && weight !== null) return inScoops(metric, value / weight, us, kitchen);
-  return { metric, us, error: null };
+  return { metric, us, spoons: null, error: null };
 }
 
 function inScoops(metric: string, volume: number, ounces: string | null, kitchen: Kitchen): Written {
   const scooped = measureInScoops(volume, kitchen.scoops, kitchen.cups);
   const spoons = writeScoops(scooped, kitchen.decimalComma);
   const error = Math.abs(scooped.error) > defaults.scoopSlack.value && scooped.parts.length > 0 ? scooped.error : null;
-  return { metric, us: ounces === null ? spoons : `${spoons} · ${ounces}`, error };
+  return { metric, us: ounces === null ? spoons : `${spoons} · ${ounces}`, spoons, error };
 }
 
 /** A numeric row's value in metric and US kitchen measure, and the share of each jar; null where it has no value. */

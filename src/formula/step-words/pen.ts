@@ -55,7 +55,12 @@ export class Pen {
   /** A quantity that has no row, in base units of its kind. */
   quantity(value: number, kind: Kind): string {
     if (this.kitchen !== undefined) return this.lead(writeValue(value, kind, null, this.kitchen));
-    return this.lead({ metric: writeMetric(value, kind, false), us: writeUS(value, kind, false), error: null });
+    return this.lead({
+      metric: writeMetric(value, kind, false),
+      us: writeUS(value, kind, false),
+      spoons: null,
+      error: null,
+    });
   }
 
   /** Seconds as they are: the half minutes of a blender would be lost in whole ones. */

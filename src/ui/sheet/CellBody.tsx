@@ -1,7 +1,7 @@
 import type { Formulation } from '../../formula/formulate';
 import { describeAbsence } from '../../formula/labels';
 import type { NumericRowId } from '../../formula/order';
-import { type Kitchen, writeRow } from '../../formula/write-row';
+import { type Kitchen, type Written, writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import { sayings } from './lines';
 import type { CellPlace } from './use-cell';
@@ -73,7 +73,9 @@ function written(id: NumericRowId, place: CellPlace, formulation: Formulation, k
   const row = writeRow(formulation, id, kitchen);
   if (row === null) return null;
   const { each, range } = row;
-  const value = leading(row, kitchen.leads);
+  // One short line under the amount: of spoons and ounces, the spoons. The ounces are in the working.
+  const inCell = (one: Written) => leading({ ...one, us: one.spoons ?? one.us }, kitchen.leads);
+  const value = inCell(row);
   // What is never one number leads with its range.
   const { first, second } = range === null ? value : { first: range, second: `likely ${value.first}` };
   if (place === 'how') {
@@ -86,7 +88,7 @@ function written(id: NumericRowId, place: CellPlace, formulation: Formulation, k
       first: jars > 1 ? `${jars} × ${first}` : first,
       second: `${jars > 1 ? `${jars} jars` : '1 jar'} · ${second}`,
     };
-  const shared = each === null ? null : `each jar ${leading(each, kitchen.leads).first}`;
+  const shared = each === null ? null : `each jar ${inCell(each).first}`;
   return { first, second: [second, shared].filter((text) => text !== null).join(' · ') || null };
 }
 

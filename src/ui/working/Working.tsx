@@ -96,7 +96,9 @@ function NumberWorking({ id, store, state }: NumberProps) {
     );
   }
   if (working === null) return given === undefined ? null : <GiveBack id={id} store={store} batch={batch.id} />;
-  const spread = writeRow(formulation, id, store.settings.value)?.spread ?? null;
+  const written = writeRow(formulation, id, store.settings.value);
+  const spread = written?.spread ?? null;
+  const ounces = written?.spoons != null && written.us !== written.spoons ? written.us : null;
   const cups = kitchenWorking(formulation, id, store.settings.value);
   const parts = [
     { title: 'What went in', inputs: working.inputs },
@@ -106,6 +108,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
   return (
     <>
       <p class="in-words">{working.words}</p>
+      {ounces !== null && <p>In US measure {ounces}.</p>}
       {spread !== null && <p>May be {spread}.</p>}
       <TypeYourOwn id={id} store={store} state={state} />
       {given !== undefined && (

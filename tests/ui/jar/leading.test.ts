@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { leading } from '../../../src/ui/jar/leading';
 
-const both = { metric: '500 mL', us: '2 cups', error: null };
-const one = { metric: '4.5 g/g', us: null, error: null };
+const both = { metric: '500 mL', us: '2 cups', spoons: '2 cups', error: null };
+const one = { metric: '4.5 g/g', us: null, spoons: null, error: null };
 
 describe('leading', () => {
   test.each([

@@ -27,6 +27,15 @@ describe('typing in a cell', () => {
     expect(document.body.textContent).toContain('Sized from weight as bought');
   });
 
+  test('of a solid shows spoons and cups alone under the weight, also with US measure leading', async () => {
+    const { store, cell } = await openSheet();
+    expect(textOf(cell('sourceMass'))).toMatch(/\d g.*\bcups?\b/);
+    expect(textOf(cell('sourceMass'))).not.toMatch(/\b(oz|lb)\b/);
+    store.changeSettings({ leads: 'us' });
+    await waitFor(() => expect(textOf(cell('sourceMass'))).toMatch(/cups?\b.*\d g/));
+    expect(textOf(cell('sourceMass'))).not.toMatch(/\b(oz|lb)\b/);
+  });
+
   test('marks the cell as typed in words too, and no other cell', async () => {
     const { user, cell, container } = await openSheet();
     await user.click(cell('sourceMass'));

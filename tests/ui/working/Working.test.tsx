@@ -26,6 +26,11 @@ describe('how a number came about', () => {
     expect(inNumbers(working, false)).toMatch(/\d.* = .*\d/);
   });
 
+  test('of a solid has the ounces that its cell has no room for', async () => {
+    const { openWorking } = await openSheet();
+    expect(textOf(await openWorking('sourceMass'))).toMatch(/In US measure .*cup.* oz\./);
+  });
+
   test('lists what went in, every figure of a table with its origin', async () => {
     const { store, batch, openWorking } = await openSheet();
     const working = workingIn(store.formulationOf(batch()).rows.soakedMass);
