@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart, showAllFigures, waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit, type VisitOptions } from './page';
 import { choose, findCell, typeInto } from './sheet-page';
 
@@ -17,7 +18,6 @@ const checker = readFileSync(createRequire(import.meta.url).resolve('axe-core/ax
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const desk = { viewport: { width: 1280, height: 900 } } as const;
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const;
-const smallest = { viewport: { width: 320, height: 640 }, hasTouch: true, isMobile: true } as const;
 
 /** What breaks a rule, each with the element it is found at. */
 async function findViolations(page: Page): Promise<readonly string[]> {
@@ -63,6 +63,71 @@ function findOverflow(): readonly string[] {
   return scrollWidth <= clientWidth ? [] : [`${scrollWidth} in ${clientWidth}`];
 }
 
+/** The states a page is looked at in; each is reached from the page as it opens. */
+const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
+  'as it opens': async () => {},
+  'with every figure': (page) => showAllFigures(page),
+  'with a working open and a figure being corrected': async (page) => {
+    await showAllFigures(page);
+    await openWorking(page, 'After soaking and draining');
+    await page.getByRole('button', { name: 'Use my own: Water taken up in soaking' }).click();
+    await page
+      .getByRole('region', { name: /^Working of/ })
+      .getByRole('button', { name: 'Keep', exact: true })
+      .click();
+    await page.getByRole('alert').waitFor();
+  },
+  'with a choice explained': (page) => openWorking(page, 'Nut, seed or coconut'),
+  'with cells refused': async (page) => {
+    await typeInto(page, 'Weight as bought', '17o g');
+    await typeInto(page, 'Headspace', '60 cm');
+    await page.getByText('deep inside').first().waitFor();
+  },
+  'with a sweetener refused': async (page) => {
+    await choose(page, 'Kind of sweetener', 'Xylitol');
+    await page.getByText('can’t feed the grains').first().waitFor();
+  },
+  'with a cell being typed in': async (page) => {
+    await findCell(page, 'Grains to add').click();
+    if ((await page.getByRole('textbox', { name: 'Grains to add' }).count()) === 0) await page.keyboard.press('5');
+    await page.getByRole('textbox', { name: 'Grains to add' }).waitFor();
+  },
+  'with amounts that contradict each other': async (page) => {
+    await typeInto(page, 'Weight as bought', '200 g');
+    await typeInto(page, 'Water to blend', '1 L');
+    await typeInto(page, 'Milk after straining', '2 L');
+    await page.getByText('apart').first().waitFor();
+  },
+  'with batches side by side that differ': async (page) => {
+    if ((await page.getByRole('button', { name: '+ Batch' }).count()) === 0)
+      await page.getByRole('button', { name: 'More', exact: true }).click();
+    await page.getByRole('button', { name: '+ Batch' }).click();
+    await page.getByRole('combobox', { name: 'Nut, seed or coconut', exact: true }).last().selectOption({
+      label: 'Hemp hearts',
+    });
+    await page.locator('.batch-tools > summary').last().click();
+    await page.getByRole('button', { name: 'Move left' }).last().waitFor();
+  },
+  'with a recipe read': async (page) => {
+    await openPart(page, 'Recipe');
+    await page.getByRole('textbox', { name: 'Recipe text' }).fill('1 cup almonds\n1 heaped cup oats\n½/0 nuts');
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await page.getByText('1 heaped cup oats').last().waitFor();
+  },
+  ...Object.fromEntries(
+    ['Steps', 'Time', 'Fizz', 'Plan', 'Log', 'Swap', 'On hand', 'Paper', 'Care', 'Kitchen', 'Numbers'].map((name) => [
+      `with the part ${name}`,
+      (page: Page) => openPart(page, name),
+    ]),
+  ),
+};
+
+async function openWorking(page: Page, label: string): Promise<void> {
+  await findCell(page, label).focus();
+  await page.keyboard.press('?');
+  await page.getByRole('region', { name: `Working of ${label}` }).waitFor();
+}
+
 describeInBrowser('for everyone', () => {
   let opened: OpenedPage;
 
@@ -73,8 +138,8 @@ describeInBrowser('for everyone', () => {
   afterAll(() => opened?.close());
 
   async function arrive(options: VisitOptions): Promise<Visit> {
-    const visit = await opened.visit({ reducedMotion: 'reduce', ...options });
-    await visit.page.getByRole('region', { name: /^Steps for/ }).waitFor();
+    const visit = await opened.visit({ reducedMotion: 'reduce', serviceWorkers: 'block', ...options });
+    await waitForPage(visit.page);
     return visit;
   }
 
@@ -83,97 +148,34 @@ describeInBrowser('for everyone', () => {
     await close();
   }
 
-  /** The states a page is looked at in. */
-  const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
-    'as it opens': async () => {},
-    'with a working open': async (page) => {
-      await findCell(page, 'Milk after straining').click();
-      await page.getByRole('heading', { name: 'What went in' }).waitFor();
-    },
-    'with a figure being corrected': async (page) => {
-      await findCell(page, 'After soaking and draining').click();
-      await page.getByRole('button', { name: 'Use my own: Water taken up in soaking' }).click();
-      await page
-        .getByRole('region', { name: /^Working of/ })
-        .getByRole('button', { name: 'Keep', exact: true })
-        .click();
-      await page.getByRole('alert').waitFor();
-    },
-    'with a choice explained': async (page) => {
-      await findCell(page, 'Nut, seed or coconut').focus();
-      await page.getByRole('region', { name: 'Working of Nut, seed or coconut' }).waitFor();
-    },
-    'with cells refused': async (page) => {
-      await typeInto(page, 'Weight as bought', '17o g');
-      await typeInto(page, 'Headspace', '60 cm');
-      await page.getByText('deep inside').waitFor();
-    },
-    'with a sweetener refused': async (page) => {
-      await choose(page, 'Kind of sweetener', 'Xylitol');
-      await page.getByText('can’t feed the grains').waitFor();
-    },
-    'with a cell being typed in': async (page) => {
-      await findCell(page, 'Grains to add').click();
-      await page.keyboard.press('5');
-    },
-    'with a cell typed in and measured': async (page) => {
-      await typeInto(page, 'Weight as bought', '1 ½ cups');
-      await findCell(page, 'Milk after straining').click();
-      await page.getByRole('textbox', { name: 'Measured: Milk after straining' }).fill('700 mL');
-      await page.getByRole('button', { name: 'Measured', exact: true }).click();
-    },
-    'with the settings and the heat step open': async (page) => {
-      await page.getByText('Spoons and cups', { exact: true }).click();
-      await page.getByText('Add a heat step', { exact: true }).click();
-    },
-    'with a recipe read and written, sweeteners swapped and a cup looked up': async (page) => {
-      for (const panel of ['Paste a recipe', 'Swap the sweetener', 'Write it as a recipe', 'Cups to grams, any food'])
-        await page.locator('summary', { hasText: panel }).first().click();
-      await page
-        .getByRole('textbox', { name: 'Recipe text' })
-        .fill('1 cup (170 g) almonds\n1 heaped cup oats\n½/0 nuts');
-      await page.getByRole('button', { name: 'Read it' }).click();
-      await page.getByText('Swap its sweetener first').click();
-      await page.getByText('Weigh a cup once and keep it').click();
-      await page.getByRole('textbox', { name: 'Amount', exact: true }).fill('17o g');
-      await page.getByRole('alert').waitFor();
-    },
-    'with batches side by side that differ': async (page) => {
-      await page.getByRole('button', { name: 'Add a batch' }).click();
-      const sources = page.getByRole('combobox', { name: 'Nut, seed or coconut', exact: true });
-      await sources.last().selectOption({ label: 'Hemp hearts' });
-      await page.getByText('This batch', { exact: true }).first().click();
-      await page.getByRole('button', { name: 'Rename' }).first().waitFor();
-    },
-    'with amounts that contradict each other': async (page) => {
-      await typeInto(page, 'Weight as bought', '200 g');
-      await typeInto(page, 'Water to blend', '1 L');
-      await typeInto(page, 'Milk after straining', '2 L');
-      await page.getByText('apart').waitFor();
-    },
-    'with a section folded': async (page) => {
-      await page.getByRole('grid').getByRole('button', { name: 'Milk', exact: true }).click();
-    },
-  };
-
   describe.each(Object.entries(states))('%s', (_, reach) => {
-    test.each([
-      ['a light desk', { ...desk, colorScheme: 'light' }],
-      ['a dark desk', { ...desk, colorScheme: 'dark' }],
-      ['a light phone', { ...phone, colorScheme: 'light' }],
-      ['a dark phone', { ...phone, colorScheme: 'dark' }],
-    ] as const)('breaks no rule of access on %s', async (__, options) => {
-      const visit = await arrive(options);
+    // One visit a width: the schemes are put on in place, as a reader may switch them.
+    test('breaks no rule of access on a desk, in light, dark and forced colours', async () => {
+      const visit = await arrive(desk);
       await reach(visit.page);
       expect(await findViolations(visit.page)).toEqual([]);
+      await visit.page.emulateMedia({ colorScheme: 'dark' });
+      expect(await findViolations(visit.page)).toEqual([]);
+      await visit.page.emulateMedia({ colorScheme: 'light', forcedColors: 'active' });
+      expect(await findViolations(visit.page)).toEqual([]);
+      // 400 % of a desk of 1280 px is a window of 320.
+      await visit.page.emulateMedia({ forcedColors: 'none' });
+      await visit.page.setViewportSize({ width: 320, height: 256 });
+      expect(await visit.page.evaluate(findOverflow)).toEqual([]);
       await leave(visit);
     });
 
-    test.each([320, 390])('fits a screen of %d px, every target big enough for a thumb', async (width) => {
-      const visit = await arrive({ ...smallest, viewport: { width, height: 700 } });
+    test('breaks no rule of access on a phone, fits its screen, and every target is big enough for a thumb', async () => {
+      const visit = await arrive(phone);
       await reach(visit.page);
-      expect(await visit.page.evaluate(findOverflow)).toEqual([]);
-      expect(await visit.page.evaluate(findSmallTargets)).toEqual([]);
+      expect(await findViolations(visit.page)).toEqual([]);
+      await visit.page.emulateMedia({ colorScheme: 'dark' });
+      expect(await findViolations(visit.page)).toEqual([]);
+      for (const width of [390, 320]) {
+        await visit.page.setViewportSize({ width, height: 700 });
+        expect(await visit.page.evaluate(findOverflow), `${width} px`).toEqual([]);
+        expect(await visit.page.evaluate(findSmallTargets), `${width} px`).toEqual([]);
+      }
       await leave(visit);
     });
   });

@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { showAllFigures } from './open-part';
 import { findCell, readCell, readNumber, typeInto } from './sheet-page';
 import { visitEach } from './visit-each';
 
@@ -8,12 +9,14 @@ describeInBrowser('the working of a number', () => {
   let page: Page;
   const current = visitEach();
 
-  beforeEach(() => {
+  beforeEach(async () => {
     page = current();
+    await showAllFigures(page);
   });
 
   async function openWorking(label: string): Promise<Locator> {
     await findCell(page, label).click({ position: { x: 5, y: 5 } });
+    await page.keyboard.press('?');
     const working = page.getByRole('region', { name: `Working of ${label}` });
     await working.waitFor();
     return working;

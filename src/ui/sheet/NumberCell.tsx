@@ -89,7 +89,7 @@ export function NumberCell({ id, batch: batchId, store, state, column, place, ra
       onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
     >
       {open && !thumb ? <CellEditor id={id} batch={batchId} store={store} state={state} /> : <CellBody {...body} />}
-      {here && !thumb && <HowSo spot={spot} label={labelOf(id)} state={state} />}
+      {here && !thumb && !open && <HowSo spot={spot} label={labelOf(id)} state={state} />}
     </div>
   );
 }
