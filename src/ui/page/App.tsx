@@ -60,9 +60,6 @@ export function App({ store, storage }: Props) {
           <KeptActions store={store} />
         </div>
       )}
-      <p class="notice" role="status">
-        {state.notice.value}
-      </p>
       {offeredLink.value !== null && <LinkOffers store={store} state={state} />}
       <Timers store={store} state={state} page={page} />
       <main class="bench">

@@ -9,7 +9,7 @@ interface Props {
   readonly page: PageState;
 }
 
-/** The name of the page, the ways to begin, which units lead, and undo with how the sheet is kept beside it. */
+/** The name of the page, the ways to begin, what was last done, which units lead, and undo with how the sheet is kept. */
 export function Masthead({ store, state, page }: Props) {
   return (
     <header class="masthead">
@@ -17,6 +17,9 @@ export function Masthead({ store, state, page }: Props) {
       <div class="starts">
         <Starts store={store} state={state} page={page} />
       </div>
+      <p class="notice" role="status">
+        {state.notice.value}
+      </p>
       <div class="tools">
         <Leads store={store} />
         <Saved store={store} />
