@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
+import { openPart, showAllFigures, waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit } from './page';
 import { findCell, typeInto } from './sheet-page';
 
@@ -34,6 +35,10 @@ function findOffCard(): readonly string[] {
 }
 
 async function countPages(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  // A browser prints at once; what draws the cards comes after the page, and is waited for here.
+  await page.emulateMedia({ media: 'print' });
+  await page.locator('.print-card').first().waitFor();
+  await page.emulateMedia({ media: null });
   const pdf = await page.pdf({ format, printBackground: true });
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
   return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
@@ -61,7 +66,7 @@ describeInBrowser('on paper', () => {
     beforeEach(async () => {
       visit = await opened.visit({ colorScheme, viewport: { width: 1280, height: 900 } });
       page = visit.page;
-      await page.getByRole('region', { name: /^Steps for/ }).waitFor();
+      await waitForPage(page);
     });
 
     afterEach(async () => {
@@ -71,11 +76,11 @@ describeInBrowser('on paper', () => {
 
     test('nothing but the card is there', async () => {
       await findCell(page, 'Weight as bought').click();
-      await page.getByRole('heading', { name: 'What went in' }).waitFor();
+      await page.keyboard.press('?');
+      await page.getByRole('region', { name: /^Working of/ }).waitFor();
       await toPaper();
       expect(await page.getByRole('button').count()).toBe(0);
-      expect(await page.getByRole('grid').count()).toBe(0);
-      expect(await page.getByText('Use my own').first().isVisible()).toBe(false);
+      expect(await page.getByRole('treegrid').count()).toBe(0);
       expect(await page.evaluate(findOffCard)).toEqual([]);
     });
 
@@ -132,10 +137,41 @@ describeInBrowser('on paper', () => {
     test.each(['A4', 'Letter'] as const)('a card takes the two sides of a sheet of %s', async (format) => {
       expect(await countPages(page, format)).toBe(2);
       // More lines than most: several jars, milk grains, a plan with all its days.
+      await showAllFigures(page);
       await typeInto(page, 'Number of jars', '7');
       await page.getByRole('combobox', { name: 'Kind of grains' }).selectOption({ label: 'Milk kefir grains' });
+      await openPart(page, 'Plan');
       await page.getByRole('combobox', { name: 'Plan for Saturday almond' }).selectOption({ label: 'To drink at' });
       expect(await countPages(page, format)).toBe(2);
+    });
+
+    test('US measure leads where it leads on the page, and amounts are read from an arm’s length', async () => {
+      await page.getByRole('radio', { name: 'US', exact: true }).check();
+      await toPaper();
+      const cells = card()
+        .getByRole('row', { name: /^Water to blend/ })
+        .getByRole('cell');
+      expect(await cells.first().textContent()).toMatch(/cup/);
+      expect(await cells.last().textContent()).toMatch(/mL/);
+      expect(await card().getByText('Fill to 2 in (5.0 cm) below the rim, grains in.').isVisible()).toBe(true);
+      const size = await cells.first().evaluate((cell) => Number.parseFloat(getComputedStyle(cell).fontSize));
+      // 15 pt at 96 dots an inch.
+      expect(size).toBeGreaterThanOrEqual(20);
+    });
+
+    test('a card of less than fills its sides is set in larger type', async () => {
+      const sizes = () =>
+        card()
+          .locator('.paper-side')
+          .evaluateAll((sides) => sides.map((side) => Number.parseFloat(getComputedStyle(side).fontSize)));
+      await toPaper();
+      const before = await sizes();
+      await page.emulateMedia({ media: 'screen' });
+      await typeInto(page, 'Second ferment for', '0');
+      await toPaper();
+      const after = await sizes();
+      expect(after[0]).toBeGreaterThanOrEqual(before[0] ?? Number.NaN);
+      expect(after[1]).toBeGreaterThan(before[1] ?? Number.NaN);
     });
 
     test('a batch that can’t be made says so on its card, in black', async () => {
@@ -150,7 +186,7 @@ describeInBrowser('on paper', () => {
     });
 
     test('of several batches the one that is looked at has a card, or each of them', async () => {
-      await page.getByRole('button', { name: 'Add a batch' }).click();
+      await page.getByRole('button', { name: '+ Batch' }).click();
       await page.evaluate(() => {
         window.print = () => undefined;
       });
@@ -158,6 +194,7 @@ describeInBrowser('on paper', () => {
       await page.emulateMedia({ media: 'print' });
       await expect.poll(names).toHaveLength(1);
       await page.emulateMedia({ media: 'screen' });
+      await openPart(page, 'Paper');
       await page.getByRole('button', { name: 'Print all 2 cards' }).click();
       await page.emulateMedia({ media: 'print' });
       await expect.poll(names).toHaveLength(2);

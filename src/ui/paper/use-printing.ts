@@ -8,6 +8,8 @@ export function usePrinting(): boolean {
     const start = () => setPrinting(true);
     const stop = () => setPrinting(false);
     const follow = (event: MediaQueryListEvent) => setPrinting(event.matches);
+    // Printing may have begun between drawing and now.
+    if (list?.matches === true) start();
     addEventListener('beforeprint', start);
     addEventListener('afterprint', stop);
     list?.addEventListener('change', follow);
