@@ -47,7 +47,7 @@ export function cellWaysOut(
 const remarks: Readonly<Record<Exclude<Assumption, 'bareUnit' | 'overnight'>, string>> = {
   fluidOunce: 'oz read by volume, as fluid ounces',
   weightOunce: 'oz read by weight',
-  proportion: 'taken as source to water, by weight',
+  proportion: 'taken as nut or seed to water, by weight',
 };
 
 /** What had to be taken for granted in reading a typed cell and is worth saying: which ounce, what a bare number is of. */

@@ -9,7 +9,7 @@ export function labelOf(id: RowId): string {
 }
 
 const absences: Readonly<Record<Absence, string>> = {
-  notSoaked: 'This source is not soaked.',
+  notSoaked: 'This one is not soaked.',
   soaksInBlendingWater: 'It soaks in the blending water, which is not drained.',
   poured: 'It is poured as it is; no water is added.',
   noPulp: 'A liquid leaves no pulp.',

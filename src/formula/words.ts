@@ -75,11 +75,11 @@ const sentences: Sentences = {
   gels: ({ least, gelling }, write) =>
     gelling
       ? `This gels: it needs at least ${write.number(least, 1)} g of water per g of seed for milk to run through.`
-      : `So little water stays in the pulp: it needs at least ${write.number(least, 1)} g per g of source for milk to run through.`,
+      : `So little water stays in the pulp: it needs at least ${write.number(least, 1)} g per g of nut or seed for milk to run through.`,
   noRatio: ({ rows }) =>
     `No amount of water makes ${list(rows)} fit together. Change one of them, or clear one to have it worked out.`,
   noSolids: () =>
-    'No amount of water gives milk of these solids from this source. Type another figure, or clear the cell.',
+    'No amount of water gives milk of these solids from this nut or seed. Type another figure, or clear the cell.',
   roundabout: () => 'What is typed leaves this to be worked out from itself. Clear one of the typed amounts.',
   notWorkedOut: () =>
     'This batch can’t be worked out: something in it is more than this page can handle. Everything in it is kept. Save a copy of it, undo the last change, or remove it.',
@@ -124,7 +124,7 @@ const sentences: Sentences = {
   unitMeant: ({ planned, meant, unit }, write) =>
     `That is far from the ${write(planned)} expected. Did you mean ${write(meant, unit === 'g' ? 'mass' : 'volume')}?`,
   moreOutThanIn: ({ into, out }, write) =>
-    `Milk and pulp together would weigh ${write(out, 'mass')}, but source and water were only ${write(into, 'mass')}. Read the scale or jug again.`,
+    `Milk and pulp together would weigh ${write(out, 'mass')}, but nut or seed and water were only ${write(into, 'mass')}. Read the scale or jug again.`,
   hardlyPressed: () =>
     'So heavy a pulp still holds milk: it is as wet as what went into the bag. Press it again, and weigh it again.',
   notCounted: ({ for: root }) => `Not counted yet: “${labelOf(root)}” needs mending first.`,
@@ -158,7 +158,7 @@ const sentences: Sentences = {
     `Its sugars are taken as ${write.number(sugar, 1)} g in ${write(serving, 'volume')}. Put what the label says in the working of this row.`,
   moreThanOnHand: ({ text, needed }, write) =>
     `You have ${text}, and this batch takes ${write(needed)}. Make less, or get more.`,
-  notSoaked: () => 'This source is not soaked, so nothing is worked out from this.',
+  notSoaked: () => 'This one is not soaked, so nothing is worked out from this.',
 };
 
 /** What to do about a problem, in a plain sentence or two, amounts in both units. */

@@ -63,7 +63,7 @@ const words = {
   eitherNumber: ({ typed, readings }) => `“${typed}” may be ${oneOf(readings)}. Write the one you mean.`,
   eitherUnit: ({ typed, readings }) => `“${typed}” may be ${oneOf(readings)}. Write the unit too.`,
   eitherWay: ({ typed, readings }) =>
-    `“${typed}” may be ${oneOf(readings)} of water to 1 of the source. Write 1:5 for five times as much water.`,
+    `“${typed}” may be ${oneOf(readings)} of water to 1 of the nut or seed. Write 1:5 for five times as much water.`,
   range: ({ text }) => `“${text}” is a range, and this takes one amount. Write the number you want to use.`,
   beyondNumbers: ({ text }) => `“${text}” is too large or too small to work with. Write an amount that fits a kitchen.`,
   unknownUnit: ({ typed, wanted }) => `Can’t read “${typed}”. Write ${examples[wanted]}.`,

@@ -168,7 +168,7 @@ describe('cellRemark', () => {
     ['vesselCount', '2', metric, null],
     ['sourceMass', '300 g', metric, null],
     ['soakTime', 'overnight', metric, 'taken as 10\u00A0h'],
-    ['waterRatio', '1:5', metric, 'taken as source to water, by weight'],
+    ['waterRatio', '1:5', metric, 'taken as nut or seed to water, by weight'],
     ['brimful', '35.3 oz', metric, 'oz read by weight'],
   ])('says what %s of %j was taken for', (row, text, settings, remark) => {
     expect(cellRemark(row, readCell(row, text, settings), settings)).toBe(remark);

@@ -40,7 +40,7 @@ describe('describeReadProblem', () => {
     expect(result.ok ? '' : describeReadProblem(result.problem)).toBe(
       '“2” may be 2 tbsp, 2 cups or 2 oz. Write the unit too.',
     );
-    expect(explain('5:1', 'ratio')).toContain('“5:1” may be 5 or 0.2 of water to 1 of the source.');
+    expect(explain('5:1', 'ratio')).toContain('“5:1” may be 5 or 0.2 of water to 1 of the nut or seed.');
   });
 
   test('says in this cook’s way how to write decimals', () => {

@@ -64,7 +64,7 @@ export function Heat({ batch, store }: Props) {
             onChange={(event) => setWhat(event.currentTarget.value === 'source' ? 'source' : 'milk')}
           >
             <option value="milk">the milk, after straining</option>
-            <option value="source">the source, before blending</option>
+            <option value="source">the nut or seed, before blending</option>
           </select>
         </label>
         <label>

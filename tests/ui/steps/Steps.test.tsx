@@ -209,7 +209,7 @@ describe('the heat step', () => {
 
   test('reads °F, and blanches the source', async () => {
     const { user, batch } = await open();
-    await user.selectOptions(within(steps()).getByRole('combobox'), 'the source, before blending');
+    await user.selectOptions(within(steps()).getByRole('combobox'), 'the nut or seed, before blending');
     await user.type(temperature(), '212 F');
     await user.type(time(), '1 h');
     await user.click(add());
