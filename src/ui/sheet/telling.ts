@@ -6,7 +6,7 @@ import { lines } from './lines';
 
 const seen = new WeakMap<Formulation, readonly RowId[]>();
 
-/** The details that show by themselves: what is typed or measured there, and what is in trouble. */
+/** The details that show by themselves: what is typed or measured there, what is in trouble, how large an own jar is. */
 export function tellingRows(batches: readonly Batch[], formulationOf: (batch: Batch) => Formulation): Set<RowId> {
   const rows = new Set<RowId>();
   for (const batch of batches) for (const row of ofOne(formulationOf(batch))) rows.add(row);
@@ -16,8 +16,9 @@ export function tellingRows(batches: readonly Batch[], formulationOf: (batch: Ba
 function ofOne(formulation: Formulation): readonly RowId[] {
   const known = seen.get(formulation);
   if (known !== undefined) return known;
-  const { given, measured } = formulation.recipe;
+  const { given, measured, vessel } = formulation.recipe;
   const typed = new Set<string>([...given.map(({ row }) => row), ...Object.keys(measured)]);
+  if (vessel === 'own') typed.add('brimful');
   const found = lines.flatMap(({ details }) =>
     details.filter((row) => typed.has(row) || formulation.rows[row].problems.some(isTrouble)),
   );
