@@ -1,4 +1,5 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import { media, useMedia } from '../page/use-media';
@@ -14,6 +15,7 @@ interface Props {
 export function BatchTools({ batch, store, state }: Props) {
   const [naming, setNaming] = useState(false);
   const summary = useRef<HTMLElement>(null);
+  const menu = useMenu();
   const phone = useMedia(media.phone);
   const { batches } = store.document.value;
   const at = batches.indexOf(batch);
@@ -78,7 +80,15 @@ export function BatchTools({ batch, store, state }: Props) {
           </button>
         </span>
       )}
-      <details class="batch-tools">
+      <details
+        class="batch-tools"
+        ref={menu}
+        onKeyDown={(event) => {
+          if (event.key !== 'Escape' || menu.current?.open !== true) return;
+          menu.current.open = false;
+          summary.current?.focus();
+        }}
+      >
         <summary ref={summary} aria-label={`${batch.name}: copy, move, remove`}>
           ⋯
         </summary>
@@ -106,6 +116,22 @@ export function BatchTools({ batch, store, state }: Props) {
       </details>
     </div>
   );
+}
+
+/** A menu that closes when the cook presses or goes elsewhere. */
+function useMenu(): RefObject<HTMLDetailsElement | null> {
+  const menu = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    const leave = ({ target }: Event) => {
+      if (menu.current?.open === true && target instanceof Node && !menu.current.contains(target))
+        menu.current.open = false;
+    };
+    for (const way of ['pointerdown', 'focusin']) document.addEventListener(way, leave);
+    return () => {
+      for (const way of ['pointerdown', 'focusin']) document.removeEventListener(way, leave);
+    };
+  }, []);
+  return menu;
 }
 
 interface RenameProps {

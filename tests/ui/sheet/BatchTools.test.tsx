@@ -75,3 +75,17 @@ describe('a batch', () => {
     expect(await screen.findByRole('heading', { name: 'Almonds' })).toBeDefined();
   });
 });
+
+test.each([
+  ['Escape', (user: { keyboard(keys: string): Promise<void> }) => user.keyboard('{Escape}')],
+  ['a press elsewhere', (user: { click(element: Element): Promise<void> }) => user.click(screen.getByRole('main'))],
+] as const)('the menu of a batch closes by %s', async (_, leave) => {
+  const { user, container } = await openSheet();
+  const menu = container.querySelector<HTMLDetailsElement>('.batch-tools');
+  if (menu === null) throw new Error('there is no menu');
+  await user.click(within(menu).getByLabelText('Saturday almond: copy, move, remove'));
+  menu.open = true;
+  within(menu).getByText('Rename').focus();
+  await leave(user);
+  expect(menu.open).toBe(false);
+});
