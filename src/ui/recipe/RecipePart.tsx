@@ -2,6 +2,8 @@ import { MayEdit } from '../page/MayEdit';
 import type { PartProps } from '../page/part-props';
 import { RecipeOut } from './RecipeOut';
 import { RecipePaste } from './RecipePaste';
+import '../kitchen/kitchen.css';
+import '../on-hand/on-hand.css';
 import './recipe.css';
 
 /** A recipe in, and this batch out as one. */

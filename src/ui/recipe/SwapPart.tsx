@@ -3,6 +3,8 @@ import type { PartProps } from '../page/part-props';
 import { LookUp } from './LookUp';
 import { Swap } from './Swap';
 import { SwapAnswer } from './SwapAnswer';
+import '../kitchen/kitchen.css';
+import '../on-hand/on-hand.css';
 import './recipe.css';
 
 /** Another sweetener at equal fermentable sugar, and any food's cup in grams. */
