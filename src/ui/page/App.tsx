@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { followAddress, offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
-import { createSheetState } from '../sheet/sheet-state';
+import { createSheetState, type SheetState } from '../sheet/sheet-state';
 import { Guarded } from './Guarded';
 import { lazyPiece } from './lazy-piece';
 import { Masthead } from './Masthead';
@@ -37,7 +37,7 @@ export function App({ store, storage }: Props) {
     () => createSheetState({ at: 'vessel', batch: store.document.peek().batches[0]?.id ?? '' }),
     [],
   );
-  useEffect(() => followUndoKeys(store), []);
+  useEffect(() => followUndoKeys(store, state), []);
   useEffect(followAddress, []);
   const wide = useMedia(media.wide);
   const thumb = useMedia(media.thumb);
@@ -85,13 +85,15 @@ export function App({ store, storage }: Props) {
   );
 }
 
-function followUndoKeys(store: Store): () => void {
+/** What the deed before came to is no longer so once it is taken back. */
+function followUndoKeys(store: Store, { notice }: SheetState): () => void {
   const press = (event: KeyboardEvent) => {
     const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
     if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
     event.preventDefault();
     if (event.shiftKey) store.redo();
     else store.undo();
+    notice.value = null;
   };
   document.addEventListener('keydown', press);
   return () => document.removeEventListener('keydown', press);

@@ -23,8 +23,8 @@ export function Masthead({ store, state, page }: Props) {
       <div class="tools">
         <Leads store={store} />
         <Saved store={store} />
-        <Step name="Undo" step={store.undoName.value} store={store} act={store.undo} />
-        <Redo store={store} />
+        <Step name="Undo" step={store.undoName.value} store={store} state={state} act={store.undo} />
+        <Redo store={store} state={state} />
       </div>
     </header>
   );
@@ -51,17 +51,17 @@ export function Leads({ store }: Pick<Props, 'store'>) {
   );
 }
 
-export function Redo({ store }: Pick<Props, 'store'>) {
-  return <Step name="Redo" step={store.redoName.value} store={store} act={store.redo} />;
+export function Redo({ store, state }: Pick<Props, 'store' | 'state'>) {
+  return <Step name="Redo" step={store.redoName.value} store={store} state={state} act={store.redo} />;
 }
 
-interface StepProps extends Pick<Props, 'store'> {
+interface StepProps extends Pick<Props, 'store' | 'state'> {
   readonly name: string;
   readonly step: string | null;
   readonly act: () => void;
 }
 
-function Step({ name, step, act, store }: StepProps) {
+function Step({ name, step, act, store, state }: StepProps) {
   return (
     <button
       type="button"
@@ -70,7 +70,9 @@ function Step({ name, step, act, store }: StepProps) {
       title={step ?? `nothing to ${name.toLowerCase()}`}
       aria-label={`${name}: ${step ?? 'nothing'}`}
       onClick={() => {
-        if (step !== null) act();
+        if (step === null) return;
+        act();
+        state.notice.value = null;
       }}
     >
       {name}

@@ -19,7 +19,7 @@ export function More({ store, state, page }: Props) {
       <ul>
         {partIds.map((id) => (
           <li key={id}>
-            <button type="button" onClick={() => page.open(id)}>
+            <button type="button" onClick={() => page.goTo(id)}>
               <b>{partList[id].name}</b> <span>{partList[id].about}</span>
             </button>
           </li>
@@ -28,7 +28,7 @@ export function More({ store, state, page }: Props) {
       <div class="more-tools">
         <Starts store={store} state={state} page={page} />
         <Leads store={store} />
-        <Redo store={store} />
+        <Redo store={store} state={state} />
       </div>
     </section>
   );

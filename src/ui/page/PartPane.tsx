@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { Guarded } from './Guarded';
@@ -39,9 +39,23 @@ export function PartPane({ store, state, page }: Props) {
   useEffect(() => {
     void loadPart(id);
   }, [id]);
+  const pane = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!page.wantsFocus.peek()) return;
+    page.wantsFocus.value = false;
+    pane.current?.focus({ preventScroll: true });
+  }, [page.wantsFocus.value]);
   if (batch === undefined) return null;
   return (
-    <section class="part-pane" id="part" role="tabpanel" aria-label={partList[id].name} aria-busy={Part === undefined}>
+    <section
+      class="part-pane"
+      id="part"
+      ref={pane}
+      tabIndex={-1}
+      role="tabpanel"
+      aria-label={partList[id].name}
+      aria-busy={Part === undefined}
+    >
       {Part === undefined ? (
         <p class="part-missing">{missing.value ? partMissing : ''}</p>
       ) : (

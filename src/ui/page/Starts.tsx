@@ -18,10 +18,10 @@ export function Starts({ store, state, page }: Props) {
   };
   return (
     <>
-      <button type="button" class="button" onClick={() => page.open('recipe')}>
+      <button type="button" class="button" onClick={() => page.goTo('recipe')}>
         From a recipe
       </button>
-      <button type="button" class="button" onClick={() => page.open('onHand')}>
+      <button type="button" class="button" onClick={() => page.goTo('onHand')}>
         From what I have
       </button>
       <button type="button" class="button" disabled={store.readOnly.value} onClick={add}>

@@ -9,8 +9,12 @@ export interface PageState {
   readonly shown: Signal<'batch' | 'part' | 'more'>;
   /** Where this browser keeps what belongs to the page and not to the sheet; null where it keeps nothing. */
   readonly storage: Storage | null;
+  /** Set when the focus is to follow into the part, as what was pressed is left behind. */
+  readonly wantsFocus: Signal<boolean>;
   /** Opens a part, beside the sheet or in its place. */
   open(part: PartId): void;
+  /** Opens a part, and the focus goes there. */
+  goTo(part: PartId): void;
 }
 
 const kept = 'jarwright.part';
@@ -20,14 +24,22 @@ export function createPageState(storage: Storage | null): PageState {
   const before = read(storage);
   const part = signal<PartId>(before !== null && isPartId(before) ? before : 'steps');
   const shown = signal<'batch' | 'part' | 'more'>('batch');
+  const wantsFocus = signal(false);
+  const open = (id: PartId): void => {
+    part.value = id;
+    shown.value = 'part';
+    keep(storage, id);
+    globalThis.scrollTo?.({ top: 0 });
+  };
   return {
     part,
     shown,
     storage,
-    open(id) {
-      part.value = id;
-      shown.value = 'part';
-      keep(storage, id);
+    wantsFocus,
+    open,
+    goTo(id) {
+      open(id);
+      wantsFocus.value = true;
     },
   };
 }

@@ -8,7 +8,7 @@ import './time.css';
 export default function TimePart({ batch, store, page }: PartProps) {
   return (
     <MayEdit store={store}>
-      <ReadyIn key={batch.id} batch={batch} store={store} onPlan={() => page.open('plan')} />
+      <ReadyIn key={batch.id} batch={batch} store={store} onPlan={() => page.goTo('plan')} />
       <Ripening
         formulation={store.formulationOf(batch)}
         kitchen={store.settings.value}
