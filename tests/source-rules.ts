@@ -162,9 +162,7 @@ function findLayer(path: string): string | undefined {
 }
 
 function explainPackage(layer: string, name: string): string | undefined {
-  if (pureLayers.includes(layer) && name !== 'big.js')
-    return `${layer} imports ${name}: of packages, only big.js is pure`;
-  return layer === 'ui' && name === 'big.js' ? 'ui imports big.js, which is arithmetic' : undefined;
+  return pureLayers.includes(layer) ? `${layer} imports the package ${name}` : undefined;
 }
 
 /** A name after a dot or before a colon belongs to a property and is no use of the global. */

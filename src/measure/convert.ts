@@ -1,4 +1,4 @@
-import { type Big, decimal } from './decimal';
+import { decimal, type Rational } from './decimal';
 import type { Kind } from './unit-row';
 import { scaleOf } from './unit-scale';
 import { type KindOf, refuseTwoKinds, type UnitId, type UnitOf, units } from './units';
@@ -7,13 +7,13 @@ import { type KindOf, refuseTwoKinds, type UnitId, type UnitOf, units } from './
  * The value in the base unit of its kind (g, mL, cm, °C, h, bar, …): exact where the decimal ends, else 30 places.
  * Any finite value; a value that is no finite number is a fault in our own code and throws.
  */
-export function toBase(value: Big | number | string, unit: UnitId): Big {
+export function toBase(value: Rational | number | string, unit: UnitId): Rational {
   const { numerator, denominator, zero } = bigScaleOf(unit);
   return decimal(decimal(value).minus(zero).times(numerator).div(denominator));
 }
 
 /** The inverse of `toBase`: a value in the base unit, said in `unit`. Same range. */
-export function fromBase(base: Big | number, unit: UnitId): Big {
+export function fromBase(base: Rational | number, unit: UnitId): Rational {
   const { numerator, denominator, zero } = bigScaleOf(unit);
   return decimal(decimal(base).times(denominator).div(numerator).plus(zero));
 }
@@ -22,7 +22,7 @@ export function fromBase(base: Big | number, unit: UnitId): Big {
  * The value said in another unit of the same kind, with a single division, so no rounding creeps in between.
  * Units of two kinds do not compile; where ids are only known when running, they throw.
  */
-export function convert<U extends UnitId>(value: Big | number | string, from: U, to: UnitOf<KindOf<U>>): Big {
+export function convert<U extends UnitId>(value: Rational | number | string, from: U, to: UnitOf<KindOf<U>>): Rational {
   refuseTwoKinds(from, to);
   const source = bigScaleOf(from);
   const goal = bigScaleOf(to);
@@ -31,10 +31,10 @@ export function convert<U extends UnitId>(value: Big | number | string, from: U,
 }
 
 /** An amount that knows what it measures, held in the base unit of its kind. */
-export type Quantity<K extends Kind> = { readonly kind: K; readonly amount: Big };
+export type Quantity<K extends Kind> = { readonly kind: K; readonly amount: Rational };
 
 /** A quantity from a value in any unit; the unit says the kind. */
-export function quantity<U extends UnitId>(value: Big | number | string, unit: U): Quantity<KindOf<U>> {
+export function quantity<U extends UnitId>(value: Rational | number | string, unit: U): Quantity<KindOf<U>> {
   const kind: KindOf<U> = units[unit].kind;
   return { kind, amount: toBase(value, unit) };
 }
@@ -53,7 +53,11 @@ export function add(a: Quantity<Kind>, b: Quantity<Kind>): Quantity<Kind> {
 }
 
 /** The scale of a unit for exact decimals; two integers' worth of factor, so one division does. */
-function bigScaleOf(unit: UnitId): { readonly numerator: Big; readonly denominator: Big; readonly zero: Big } {
+function bigScaleOf(unit: UnitId): {
+  readonly numerator: Rational;
+  readonly denominator: Rational;
+  readonly zero: Rational;
+} {
   const { numerator, denominator, zero } = scaleOf(unit);
   return { numerator: decimal(`${numerator}`), denominator: decimal(`${denominator}`), zero: decimal(`${zero}`) };
 }

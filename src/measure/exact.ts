@@ -22,14 +22,17 @@ export function countDecimals({ numerator, denominator }: Exact, places: number)
 }
 
 /**
- * The number as a double, by way of 30 decimal places; never negative zero. A magnitude beyond the doubles gives an
- * infinity, which the caller checks.
+ * The number as a double, by way of 30 digits or more, which no double can tell apart; never negative zero. A magnitude
+ * beyond the doubles gives an infinity, which the caller checks.
  */
 export function doubleOf(exact: Exact): number {
-  return Number(`${countDecimals(exact, decimalPlaces)}e-${decimalPlaces}`);
+  if (exact.numerator === 0n) return 0;
+  const zeros = String(exact.denominator).length - String(exact.numerator).length;
+  const places = digits + Math.max(0, zeros);
+  return Number(`${countDecimals(exact, places)}e-${places}`);
 }
 
-const decimalPlaces = 30;
+const digits = 30;
 
 function powerOfTen(power: number): bigint {
   return 10n ** BigInt(power);

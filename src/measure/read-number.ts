@@ -1,10 +1,10 @@
-import { type Big, decimal } from './decimal';
+import { decimal, type Rational } from './decimal';
 import type { Fault } from './read-problem';
 import { readVulgarFraction, vulgarCharacters } from './vulgar-fractions';
 import { writeOneWay } from './write-one-way';
 
 /** A number kept as a fraction, so that three times ⅓ is exactly 1. */
-export type Fraction = { readonly numerator: Big; readonly denominator: Big };
+export type Fraction = { readonly numerator: Rational; readonly denominator: Rational };
 
 export type NumberRead =
   | { readonly ok: true; readonly value: Fraction; readonly end: number }
@@ -75,7 +75,7 @@ function readUnchecked(text: string, at: number, decimalComma: boolean): NumberR
 
 function makeFraction(whole: string, over: string, under: string, from: number, end: number): NumberRead {
   const denominator = decimal(under);
-  if (denominator.eq(0)) return { ok: false, fault: { code: 'divisionByZero', from, to: end } };
+  if (denominator.numerator === 0n) return { ok: false, fault: { code: 'divisionByZero', from, to: end } };
   return { ok: true, value: { numerator: decimal(whole).times(denominator).plus(over), denominator }, end };
 }
 

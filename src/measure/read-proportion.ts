@@ -1,9 +1,13 @@
-import { type Big, decimal } from './decimal';
+import { decimal, type Rational } from './decimal';
+import { doubleOf } from './exact';
 import { matchAt, readNumber } from './read-number';
 import type { Fault } from './read-problem';
+import { roundTo } from './rounding';
 import { writeOneWay } from './write-one-way';
 
-export type ProportionRead = { readonly ok: true; readonly value: Big } | { readonly ok: false; readonly fault: Fault };
+export type ProportionRead =
+  | { readonly ok: true; readonly value: Rational }
+  | { readonly ok: false; readonly fault: Fault };
 
 const colon = / ?: ?/y;
 const places = 4;
@@ -21,8 +25,11 @@ export function readProportion(text: string, at: number, decimalComma: boolean):
   if (water.end !== text.length) return { ok: false, fault: { code: 'unexpected', from: water.end, to: text.length } };
   const over = water.value.numerator.times(source.value.denominator);
   const under = water.value.denominator.times(source.value.numerator);
-  if (over.eq(0) || under.eq(0)) return { ok: false, fault: { code: 'divisionByZero', from: at, to: text.length } };
-  if (over.gte(under)) return { ok: true, value: decimal(over.div(under)) };
-  const readings = [under.div(over), over.div(under)].map((ratio) => writeOneWay(ratio.toFixed(places), decimalComma));
+  if (over.numerator === 0n || under.numerator === 0n)
+    return { ok: false, fault: { code: 'divisionByZero', from: at, to: text.length } };
+  if (over.compare(under) >= 0) return { ok: true, value: decimal(over.div(under)) };
+  const readings = [under.div(over), over.div(under)].map((ratio) =>
+    writeOneWay(roundTo(doubleOf(ratio), places), decimalComma),
+  );
   return { ok: false, fault: { code: 'eitherWay', from: 0, to: text.length, readings } };
 }

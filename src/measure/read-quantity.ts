@@ -1,5 +1,6 @@
 import { toBase } from './convert';
-import { type Big, decimal, toDouble } from './decimal';
+import { decimal, type Rational } from './decimal';
+import { doubleOf } from './exact';
 import { type Fraction, matchAt } from './read-number';
 import type { Fault, ReadProblem } from './read-problem';
 import { readProportion } from './read-proportion';
@@ -32,7 +33,7 @@ export type Reading = {
   /** In the base unit of the kind; always finite, never negative zero. */
   readonly amount: number;
   /** The same before it became a double; exact wherever the decimals end within 30 places. */
-  readonly exact: Big;
+  readonly exact: Rational;
   /** The last unit written, null when none was. */
   readonly unit: UnitId | null;
   /** What had to be taken for granted, so that the page can say so. */
@@ -128,8 +129,14 @@ function settle(written: string, options: ReadOptions): Settled {
   return addTerms(sum.value, signed?.[1] === '-', text, options);
 }
 
-function settleAmount(exact: Big, kind: Kind, unit: UnitId | null, assumed: Assumption | null, end: number): Settled {
-  const amount = toDouble(exact);
+function settleAmount(
+  exact: Rational,
+  kind: Kind,
+  unit: UnitId | null,
+  assumed: Assumption | null,
+  end: number,
+): Settled {
+  const amount = doubleOf(exact);
   if (!Number.isFinite(amount)) return { ok: false, fault: { code: 'beyondNumbers', from: 0, to: end } };
   const reading = { kind, amount, exact, unit };
   return { ok: true, reading: assumed === null ? reading : { ...reading, assumed } };
@@ -170,7 +177,7 @@ function addTerms(terms: readonly Term[], negative: boolean, text: string, optio
   }
   if (kind === null || last === null) return { ok: false, fault: { code: 'noNumber', from: 0, to: end } };
   if (last.unit === null && options.askUnit !== undefined) {
-    const isMore = total.gt(toBase(decimal(1), options.bareUnit));
+    const isMore = total.compare(toBase(decimal(1), options.bareUnit)) > 0;
     const readings = options.askUnit.map((word) => `${text} ${isMore && word === 'cup' ? 'cups' : word}`);
     return { ok: false, fault: { code: 'eitherUnit', from: 0, to: end, readings } };
   }
@@ -218,7 +225,7 @@ function resolveUnit(
   return { ok: false, fault: { code: 'wrongKind', found, from: word.from, to: word.to } };
 }
 
-function scalePart(value: Fraction, factors: readonly Fraction[], negative: boolean, unit: UnitId): Big {
+function scalePart(value: Fraction, factors: readonly Fraction[], negative: boolean, unit: UnitId): Rational {
   let { numerator, denominator } = value;
   for (const factor of factors) {
     numerator = numerator.times(factor.numerator);

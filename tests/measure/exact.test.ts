@@ -15,15 +15,14 @@ describe('an exact number', () => {
     expect(exactly(decimal)).toEqual({ numerator, denominator });
   });
 
-  test('comes back as the same double, but for what is below 30 decimals', () => {
+  test('comes back as the same double', () => {
     fc.assert(
       fc.property(double, (value) => {
-        fc.pre(value === 0 || Math.abs(value) > 1e-12);
         expect(doubleOf(exactly(value))).toBe(value === 0 ? 0 : value);
       }),
     );
     expect(Object.is(doubleOf(exactly(-0)), 0)).toBe(true);
-    expect(doubleOf(exactly(-1e-40))).toBe(0);
+    expect(doubleOf({ numerator: 1n, denominator: 10n ** 400n })).toBe(0);
     expect(doubleOf({ numerator: 10n ** 400n, denominator: 1n })).toBe(Number.POSITIVE_INFINITY);
   });
 

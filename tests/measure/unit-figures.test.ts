@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { convert, toBase } from '../../src/measure/convert';
 import { type UnitId, unitList } from '../../src/measure/units';
+import { big } from '../big';
 
 // What so much of each unit is in the base unit of its kind, typed apart from the table.
 const exact: Readonly<Record<UnitId, readonly [amount: number, base: string]>> = {
@@ -30,10 +31,10 @@ const rounding = 1e-17;
 
 test.each(unitList.map(({ id }) => id))('%s is as much of the base unit as its source has it', (id) => {
   const [amount, base] = exact[id];
-  expect(toBase(amount, id).minus(base).abs().lt(rounding)).toBe(true);
+  expect(big(toBase(amount, id)).minus(base).abs().lt(rounding)).toBe(true);
 });
 
 test('the zero of the Fahrenheit scale is 32 °F, and both scales meet at −40', () => {
-  expect(toBase(32, '°F').eq(0)).toBe(true);
-  expect(convert(-40, '°C', '°F').eq(-40)).toBe(true);
+  expect(big(toBase(32, '°F')).eq(0)).toBe(true);
+  expect(big(convert(-40, '°C', '°F')).eq(-40)).toBe(true);
 });

@@ -64,8 +64,8 @@ describe('cup standards', () => {
       for (const unit of [standard.cup, standard.tbsp, standard.tsp, standard.flOz]) {
         expect(units[unit].kind).toBe('volume');
       }
-      expect(toBase(1, standard.tsp).lt(toBase(1, standard.tbsp))).toBe(true);
-      expect(toBase(1, standard.tbsp).lt(toBase(1, standard.cup))).toBe(true);
+      expect(toBase(1, standard.tsp).compare(toBase(1, standard.tbsp))).toBeLessThan(0);
+      expect(toBase(1, standard.tbsp).compare(toBase(1, standard.cup))).toBeLessThan(0);
     }
   });
 });

@@ -1,4 +1,4 @@
-import { type Big, decimal } from '../../measure/decimal';
+import { decimal, type Rational } from '../../measure/decimal';
 import { isNumberAt, matchAt } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 import { findUnitWord, type UnitWord } from '../../measure/unit-words';
@@ -6,8 +6,8 @@ import { readCount } from './count';
 
 /** One number or range with its unit, not yet turned into g or mL: that an ounce is fluid depends on the food. */
 export interface AmountPart {
-  readonly low: Big;
-  readonly high: Big;
+  readonly low: Rational;
+  readonly high: Rational;
   readonly unit: UnitWord | null;
   /** Of the upper end, where it has a unit of its own, as in "2 tbsp to ¼ cup". */
   readonly highUnit?: UnitWord | null;

@@ -1,10 +1,10 @@
-import { type Big, decimal } from '../../measure/decimal';
+import { decimal, type Rational } from '../../measure/decimal';
 import { type Fraction, isNumberAt, matchAt, readNumber } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 
 export interface Count {
-  readonly low: Big;
-  readonly high: Big;
+  readonly low: Rational;
+  readonly high: Rational;
   readonly end: number;
   /** Written as a word, such as "a" or "two", which only counts before a unit or a food that is known. */
   readonly inWords: boolean;
@@ -45,7 +45,7 @@ const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})|up to(?!\p{L})) ?(?:about )?/i
 const between = /between /iy;
 const betweenAnd = / (?:and|&) /iy;
 
-function inDecimals({ numerator, denominator }: Fraction): Big {
+function inDecimals({ numerator, denominator }: Fraction): Rational {
   return decimal(numerator.div(denominator));
 }
 
@@ -60,7 +60,7 @@ function readOne(text: string, at: number, decimalComma: boolean): CountRead | n
   const joined = matchAt(joinsFraction, text, read.end);
   if (joined !== null) {
     const fraction = readNumber(text, read.end + joined[0].length, decimalComma);
-    if (fraction.ok && inDecimals(fraction.value).lt(1))
+    if (fraction.ok && inDecimals(fraction.value).compare(1) < 0)
       return number(inDecimals(read.value).plus(inDecimals(fraction.value)), fraction.end);
   }
   return number(inDecimals(read.value), read.end);
@@ -68,7 +68,7 @@ function readOne(text: string, at: number, decimalComma: boolean): CountRead | n
 
 /** "Two", "two and a half", "half a", "two thirds of a": the number that words say. */
 function readWords(text: string, at: number): CountRead | null {
-  const say = (value: Big, length: number): CountRead => ({
+  const say = (value: Rational, length: number): CountRead => ({
     ok: true,
     count: { ...same(decimal(value)), end: at + length, inWords: true },
   });
@@ -87,21 +87,21 @@ function readWords(text: string, at: number): CountRead | null {
   return alone === null ? null : say(wholeOf(alone[1]), alone[0].length);
 }
 
-function wholeOf(word = 'one'): Big {
+function wholeOf(word = 'one'): Rational {
   const place = wholeWords.indexOf(word.toLowerCase());
   return decimal(place < 0 ? 1 : place + 1);
 }
 
-function fractionOf(times: string | undefined, word = 'half'): Big {
+function fractionOf(times: string | undefined, word = 'half'): Rational {
   const [over, under] = namedFractions[word.toLowerCase()] ?? [1, 2];
   return decimal(wholeOf(times).times(over).div(under));
 }
 
-function number(value: Big, end: number): CountRead {
+function number(value: Rational, end: number): CountRead {
   return { ok: true, count: { ...same(decimal(value)), end, inWords: false } };
 }
 
-function same(value: Big) {
+function same(value: Rational) {
   return { low: value, high: value };
 }
 
@@ -117,7 +117,7 @@ export function readCount(text: string, at: number, decimalComma: boolean): Coun
   if (to === null) return first;
   const second = readOne(text, first.count.end + to[0].length, decimalComma);
   // "1 to taste", "2 or so": no second number, so no range.
-  if (second === null || !second.ok || second.count.low.lt(first.count.high)) return first;
+  if (second === null || !second.ok || second.count.low.compare(first.count.high) < 0) return first;
   if (second.count.inWords && !first.count.inWords) return first;
   const { high, end } = second.count;
   return { ok: true, count: { low: first.count.low, high, end, inWords: first.count.inWords } };

@@ -1,5 +1,6 @@
 import { toBase } from '../../measure/convert';
-import { type Big, toDouble } from '../../measure/decimal';
+import type { Rational } from '../../measure/decimal';
+import { doubleOf } from '../../measure/exact';
 import { chooseUnit, type UnitWord } from '../../measure/unit-words';
 import type { CupStandardId } from '../../measure/units';
 import type { AmountPart } from './amount';
@@ -10,7 +11,7 @@ export interface InBase extends Ends {
 }
 
 /** So much of a unit in mL; null where the unit is of no volume. */
-export function volumeOf(value: Big, unit: UnitWord, cups: CupStandardId): Big | null {
+export function volumeOf(value: Rational, unit: UnitWord, cups: CupStandardId): Rational | null {
   const meaning = unit.meanings.get('volume');
   return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
 }
@@ -18,7 +19,7 @@ export function volumeOf(value: Big, unit: UnitWord, cups: CupStandardId): Big |
 /** A part of an amount in g, mL or pieces; an ounce of a liquid is a fluid one. Null where the doubles end. */
 export function inBaseUnits(part: AmountPart, liquid: boolean, cups: CupStandardId): InBase | null {
   const { low, high, unit, highUnit = unit } = part;
-  if (unit === null || highUnit === null) return finite('count', toDouble(low), toDouble(high));
+  if (unit === null || highUnit === null) return finite('count', doubleOf(low), doubleOf(high));
   const ends = [
     { value: low, word: unit },
     { value: high, word: highUnit },
@@ -27,11 +28,11 @@ export function inBaseUnits(part: AmountPart, liquid: boolean, cups: CupStandard
   const [least, most] = ends.map(({ value, word }) =>
     isMass ? massOf(value, word, cups) : volumeOf(value, word, cups),
   );
-  if (!least || !most || least.gt(most)) return null;
-  return finite(isMass ? 'mass' : 'volume', toDouble(least), toDouble(most));
+  if (!least || !most || least.compare(most) > 0) return null;
+  return finite(isMass ? 'mass' : 'volume', doubleOf(least), doubleOf(most));
 }
 
-function massOf(value: Big, unit: UnitWord, cups: CupStandardId): Big | null {
+function massOf(value: Rational, unit: UnitWord, cups: CupStandardId): Rational | null {
   const meaning = unit.meanings.get('mass');
   return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
 }

@@ -1,4 +1,4 @@
-import { toDouble } from '../../measure/decimal';
+import { doubleOf } from '../../measure/exact';
 import { matchAt } from '../../measure/read-number';
 import { findUnitWord } from '../../measure/unit-words';
 import { type CupStandardId, convertNumber } from '../../measure/units';
@@ -49,7 +49,7 @@ function readVolume(text: string, at: number, decimalComma: boolean, cups: CupSt
   if (count?.ok) {
     const unit = findUnitWord(text, skip(/ ?-? ?/y, text, count.count.end));
     const volume = unit === null ? null : volumeOf(count.count.low, unit, cups);
-    if (unit !== null && volume !== null) return { volume: toDouble(volume), end: unit.to };
+    if (unit !== null && volume !== null) return { volume: doubleOf(volume), end: unit.to };
   }
   const named = matchAt(size, text, at);
   const millilitres = named === null ? undefined : namedSizes.find(([pattern]) => pattern.test(named[0]))?.[1];

@@ -100,7 +100,10 @@ function measures(amount: AmountRead, name: string, before: string, habits: Habi
   if (amount.vague !== null || amount.parts.some(({ unit }) => unit !== null)) return true;
   if (amount.inWords) return false;
   if (guessFood(name, [], habits.ownFoods)?.key == null) return false;
-  return amount.container !== null || (counts.test(before) && amount.parts.every(({ high }) => high.lte(mostPieces)));
+  return (
+    amount.container !== null ||
+    (counts.test(before) && amount.parts.every(({ high }) => high.compare(mostPieces) <= 0))
+  );
 }
 
 /** What else the line lists after a comma or "and", written either way round. */

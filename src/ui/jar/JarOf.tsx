@@ -14,7 +14,7 @@ interface Props {
 }
 
 /** The jar of a batch as it is filled. */
-export function JarOf({ formulation, kitchen, measured = false }: Props) {
+export default function JarOf({ formulation, kitchen, measured = false }: Props) {
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
   return (
     <JarDrawing

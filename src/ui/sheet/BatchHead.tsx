@@ -5,7 +5,6 @@ import type { Formulation } from '../../formula/formulate';
 import { labelOf } from '../../formula/labels';
 import { rowOrder } from '../../formula/order';
 import { severities } from '../../formula/problem';
-import { JarOf } from '../jar/JarOf';
 import { Guarded } from '../page/Guarded';
 import { lazyPiece } from '../page/lazy-piece';
 import { BatchTools } from './BatchTools';
@@ -18,6 +17,7 @@ interface Props {
   readonly state: SheetState;
 }
 
+const JarOf = lazyPiece(() => import('../jar/JarOf'));
 const FailedBatch = lazyPiece(() => import('./FailedBatch'));
 
 /** The head of a batch; of one that can't be worked out or drawn, that it can't. */
@@ -40,7 +40,9 @@ function Head({ id, batch, store, state }: Props & { readonly batch: Batch }) {
   const formulation = store.formulationOf(batch);
   return (
     <>
-      <JarOf formulation={store.lastGoodOf(batch) ?? formulation} kitchen={store.settings.value} />
+      <div class="head-jar">
+        <JarOf formulation={store.lastGoodOf(batch) ?? formulation} kitchen={store.settings.value} />
+      </div>
       <div class="head-words">
         <BatchTools batch={batch} store={store} state={state} />
         <Slip batch={batch} formulation={formulation} store={store} state={state} />

@@ -1,9 +1,10 @@
 import { convert, toBase } from '../../../src/measure/convert';
+import { doubleOf } from '../../../src/measure/exact';
 import { cupStandards, type UnitId } from '../../../src/measure/units';
 import { kept, type Reference, withinShare } from '../outside';
 
-const count = (larger: UnitId, smaller: UnitId): number => convert(1, larger, smaller).toNumber();
-const millilitres = (amount: number, unit: UnitId): number => toBase(amount, unit).toNumber();
+const count = (larger: UnitId, smaller: UnitId): number => doubleOf(convert(1, larger, smaller));
+const millilitres = (amount: number, unit: UnitId): number => doubleOf(toBase(amount, unit));
 
 export const handbook44: Reference = {
   citation: 'NIST Handbook 44, Appendix C, General Tables of Units of Measurement.',

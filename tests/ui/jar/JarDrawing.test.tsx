@@ -43,12 +43,12 @@ describe('a jar', () => {
 
 test('on the page the drawing is named in words that follow the batch', async () => {
   const { store } = await openSheet();
-  expect(screen.getByRole('img', { name: /^One jar: Quart, wide mouth, filled with 740\smL/ })).toBeDefined();
+  expect(await screen.findByRole('img', { name: /^One jar: Quart, wide mouth, filled with 740\smL/ })).toBeDefined();
   store.choose('b1', 'grains', 'milk');
   expect(await screen.findByRole('img', { name: /the grains floating at the top/ })).toBeDefined();
 });
 
 test('on the page a jar that can’t be drawn is drawn as it was before the slip', async () => {
   await openSheet((store) => store.typeCell('b1', 'headspaceDepth', '60 cm'));
-  expect(screen.getByRole('img', { name: /filled with .* below the rim/ })).toBeDefined();
+  expect(await screen.findByRole('img', { name: /filled with .* below the rim/ })).toBeDefined();
 });
