@@ -33,11 +33,13 @@ function findHidden(page: Page, selector: string): Promise<readonly string[]> {
       const name = element.getAttribute('aria-label') ?? element.textContent?.slice(0, 60) ?? '';
       const isWithin = left >= 0 && top >= 0 && right <= innerWidth + 1 && bottom <= innerHeight + 1;
       if (!isWithin) return [`${name}: ${[left, top, right, bottom].map(Math.round).join(' ')} is beyond the window`];
-      const text = element.querySelector('.cell-body, .chosen') ?? element;
+      const text = element.querySelector('.cell-body, .chosen, .aside') ?? element;
       if (text.scrollWidth > text.clientWidth + 1 && text.clientWidth > 0)
         return [`${name}: ${text.scrollWidth} px of text in ${text.clientWidth}`];
-      const covered = [top + 3, bottom - 3].filter((y) => {
-        const there = document.elementFromPoint((left + right) / 2, y);
+      // On a phone the label of a line stands within its cell, over what is told.
+      const told = text.getBoundingClientRect();
+      const covered = [told.top + 3, told.bottom - 3].filter((y) => {
+        const there = document.elementFromPoint((told.left + told.right) / 2, y);
         return there === null || !(element.contains(there) || there.contains(element));
       });
       return covered.length > 0 ? [`${name}: something lies over it`] : [];

@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { media } from '../../src/ui/page/use-media';
 
 /** Opens a cell by its label, as a user finds it. */
 export function findCell(page: Page, label: string): Locator {
@@ -11,8 +12,9 @@ export async function typeInto(page: Page, label: string, text: string): Promise
   const cell = findCell(page, label);
   await cell.click();
   const editor = page.getByRole('textbox', { name: label, exact: true });
-  // A click on the cell that has the focus already opens it.
-  if ((await editor.count()) === 0) await page.keyboard.press('Enter');
+  // At a thumb one press opens it, at a desk a press on the cell that has the focus already.
+  const isOpening = await page.evaluate((query) => matchMedia(query).matches, media.thumb);
+  if (!isOpening && (await editor.count()) === 0) await page.keyboard.press('Enter');
   await editor.fill(text);
   await editor.press('Enter');
   await expect.poll(() => editor.count()).toBe(0);

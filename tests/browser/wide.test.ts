@@ -3,9 +3,11 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
 import type { Batch, SheetDocument } from '../../src/batch/document';
 import { blendSweeteners, measureCell, typeCell } from '../../src/batch/edits';
+import { partList } from '../../src/ui/page/part-list';
 import { numericRowIds } from '../batches';
 import { describeInBrowser } from './chromium';
 import { waitForKept, waitForSheet, writeNewest } from './kept-page';
+import { openPart, showAllFigures } from './open-part';
 import { noFaults, type OpenedPage, openPage } from './page';
 import { screenshot } from './screenshots';
 import { typeInto } from './sheet-page';
@@ -76,15 +78,16 @@ describeInBrowser('a sheet of long unbroken names, notes and digits', () => {
     await writeNewest(page, JSON.stringify(longSheet(sign)), true);
     await page.reload();
     await waitForSheet(page);
-    await page.evaluate(() => {
-      for (const fold of document.querySelectorAll('details')) fold.open = true;
-    });
-    await page
-      .getByRole('region', { name: /^Plan of/ })
-      .first()
-      .waitFor();
+    await showAllFigures(page);
     expect(await findWide(page)).toEqual([]);
     await screenshot(page, `long-${sign}-${width}`);
+    for (const { name } of Object.values(partList)) {
+      await openPart(page, name);
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+      });
+      expect(await findWide(page), name).toEqual([]);
+    }
     expect(faults).toEqual(noFaults);
     await close();
   });
