@@ -27,8 +27,6 @@ import { anyDocument, first, freeze } from '../batch/any-edit';
 const files = 5000;
 const links = 2500;
 const pastes = 2500;
-/** Of 10 MB, in milliseconds: to parse it takes a second on a slow machine, to look at all of it took more than ten. */
-const longestReading = 5000;
 const recipe = 'Friday almonds\nFor a 2 L jar\n1 ¼ cups almonds\n3 ¼ cups water\n18 g sugar\n40 g water kefir grains\n';
 
 const mine: SheetDocument = freeze(demo);
@@ -299,10 +297,8 @@ describe('hostile', { timeout: 180_000 }, () => {
     ['2000 batches of wrong cells', `{"version":2,"batches":[${`{"given":[${'{},'.repeat(40)}{}]},`.repeat(1999)}{}]}`],
     ['a log of nothing', `{"version":2,"batches":[${sound}],"log":[${'{},'.repeat(3_299_000)}{}]}`],
     ['wrong batches', `{"version":2,"batches":[${'{"id":"b1"},'.repeat(800_000)}{}]}`],
-  ])('%s are said to be too much or wrong, and soon', (_, text) => {
-    const began = performance.now();
+  ])('%s are said to be too much or wrong', (_, text) => {
     const read = readFile(text);
-    expect(performance.now() - began).toBeLessThan(longestReading);
     expect(read.message ?? '').toMatch(/^(There is more in it than|This part of it is not).*\.$/);
     expect(() => readDocument(JSON.parse(text))).not.toThrow();
     expectHarmless();
