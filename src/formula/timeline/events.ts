@@ -3,6 +3,7 @@ import { writeTrimmed } from '../../measure/write-quantity';
 import { handwork } from '../../reference/handwork';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../formulate';
+import { plainText } from '../step-words/marked';
 import { Pen, say } from '../step-words/pen';
 import type { WriteAmount } from '../step-words/step';
 import type { Kitchen } from '../write-row';
@@ -25,7 +26,7 @@ export function eventsOf(
   const words = new EventWords(schedule, new Pen(formulation, write, kitchen), kitchen.decimalComma);
   return schedule.steps.map((step) => {
     const { id, at, minutes, hands } = step;
-    const text = words[step.kind](step);
+    const text = plainText(words[step.kind](step));
     const of = { batch: schedule.batch, batchName: schedule.name, plannedFor: wanted.at };
     return { id, ...of, title: words.title(step), text, at, minutes, hands };
   });

@@ -29,6 +29,11 @@ function eventsFor(changes: Partial<Recipe> = {}, days?: number) {
 }
 
 describe('the events of a plan', () => {
+  test.each(sourceIds)('say the amounts of %s in letters that every page and calendar can show', (source) => {
+    const { events } = eventsFor({ source });
+    expect(events.filter(({ title, text }) => /\p{Private_Use}|\p{Control}/u.test(title + text))).toEqual([]);
+  });
+
   test('are its steps, with their times', () => {
     const { schedule, events } = eventsFor();
     expect(events.map(({ id, at, minutes, hands }) => ({ id, at, minutes, hands }))).toEqual(
