@@ -22,8 +22,8 @@ const nothingStands: Standing = { values: new Map(), coefficients: new Map() };
 
 // Asked for each term of each batch, so both are found once.
 const rowIds: ReadonlySet<string> = new Set(Object.keys(numericRows));
-const usualWays = new Map<string, Way | undefined>(
-  Object.entries({ ...intermediates, ...numericRows }).map(([id, { ways }]) => [id, Object.values(ways)[0]]),
+const usualWays = new Map<string, string | undefined>(
+  Object.entries({ ...intermediates, ...numericRows }).map(([id, { ways }]) => [id, Object.keys(ways)[0]]),
 );
 
 export function isRow(id: string): id is NumericRowId {
@@ -113,10 +113,15 @@ export class Evaluation implements Access {
 
   /** The way a term takes in this plan. */
   way(id: TermId): Way {
-    const name = isRow(id) ? this.plan.ways[id] : this.wayOfShared(id);
-    const way = (name === undefined ? undefined : termOf(id).ways[name]) ?? usualWays.get(id);
+    const way = termOf(id).ways[this.wayName(id)];
     if (way === undefined) throw new Error(`${id} has no way to be worked out`);
     return way;
+  }
+
+  /** The name of that way, under which it is told too. */
+  wayName(id: TermId): string {
+    const name = isRow(id) ? this.plan.ways[id] : this.wayOfShared(id);
+    return (name !== undefined && name in termOf(id).ways ? name : usualWays.get(id)) ?? '';
   }
 
   private wayOfShared(id: IntermediateId): string | undefined {

@@ -27,13 +27,8 @@ export interface Access {
   fail(problem: Problem): number;
 }
 
-/**
- * One way a number comes about. `formula` holds `{id}` for each quantity in it: the working writes symbols there, then
- * the numbers put in. `words` says the same without symbols.
- */
+/** One way a number comes about; `told/` has the same in words and as a formula, for the working. */
 export interface Way {
-  readonly words: string;
-  readonly formula: string;
   readonly rule: (x: Access) => number;
 }
 

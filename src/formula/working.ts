@@ -8,6 +8,7 @@ import type { RowResult } from './formulate';
 import type { IntermediateId, NumericRowId } from './order';
 import type { TermId } from './row';
 import { numericRows } from './sheet';
+import { told as toldWays } from './told/told';
 
 interface Named {
   readonly symbol: string;
@@ -59,7 +60,13 @@ export function workingOf(id: TermId, x: Evaluation): Working {
   const base = { ...namedTerm(id, x), id, inputs: [], ends: [], formula: '', by: null };
   if (x.standing.values.has(id) && isRow(id)) return { ...base, how: 'measured', words: 'Read off while making it.' };
   if (isRow(id) && x.plan.accepted.has(id)) return { ...base, how: 'typed', words: 'As you typed it.' };
-  return { ...base, how: 'rule', ...told(x.way(id), x) };
+  return { ...base, how: 'rule', ...told(tellingOf(id, x), x) };
+}
+
+function tellingOf(id: TermId, x: Evaluation): Telling {
+  const telling = toldWays[id][x.wayName(id)];
+  if (telling === undefined) throw new Error(`nothing tells how ${id} comes about`);
+  return telling;
 }
 
 /** How an input came about in its turn; null for one that a table has. */

@@ -12,6 +12,7 @@ import {
 } from '../../src/formula/order';
 import { choiceRows, numericRows } from '../../src/formula/sheet';
 import { intermediates } from '../../src/formula/terms';
+import { told } from '../../src/formula/told/told';
 import { numericRowIds } from '../batches';
 
 const everyTerm = [...numericRowIds, ...intermediateIds];
@@ -31,9 +32,18 @@ describe('the sheet', () => {
     expect(new Set(labels).size).toBe(labels.length);
   });
 
+  test('tells each way of each row and intermediate, and no other', () => {
+    const rules = everyTerm.map((id) => [id, Object.keys(termOf(id).ways)]);
+    expect(
+      Object.entries(told)
+        .map(([id, ways]) => [id, Object.keys(ways)])
+        .sort(),
+    ).toEqual(rules.sort());
+  });
+
   test('names in a formula only what the engine knows', () => {
     for (const id of everyTerm) {
-      for (const { formula, words } of Object.values(termOf(id).ways)) {
+      for (const { formula, words } of Object.values(told[id])) {
         expect(words, id).toMatch(/\.$/);
         for (const [, name = ''] of formula.matchAll(/\{(\w+)\}/g)) {
           const isTerm = isRow(name) || isIntermediate(name);

@@ -22,8 +22,6 @@ export const sugarLeft: NumericRow = {
   range: { least: 0, most: 500, zero: true },
   ways: {
     likely: {
-      words: 'What is likely left when it is ready to taste: an estimate. A forgotten bottle is worked out without it.',
-      formula: '{drinkSugar} × (1 − {usedWhenReady})',
       rule: (x) => x.of('drinkSugar') * (1 - x.c('usedWhenReady')),
     },
   },
@@ -36,7 +34,7 @@ export const bottleSugar: NumericRow = {
   typed: 'rate',
   inEach: 'bottle',
   range: { least: 0, most: 300, zero: true },
-  ways: { none: { words: 'Nothing, unless you say otherwise.', formula: '0', rule: () => 0 } },
+  ways: { none: { rule: () => 0 } },
 };
 
 export const bottleTime: NumericRow = {
@@ -50,8 +48,6 @@ export const bottleTime: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'The usual second ferment, sealed, without the grains. Type 0 for none.',
-      formula: '{bottleTimeUsual}',
       rule: (x) => x.c('bottleTimeUsual'),
     },
   },
@@ -65,7 +61,7 @@ export const bottleTemperature: NumericRow = {
   range: { least: -2, most: 60, zero: true },
   absent: noBottle,
   ways: {
-    room: { words: 'It stands in the same room.', formula: '{roomTemperature}', rule: (x) => x.of('roomTemperature') },
+    room: { rule: (x) => x.of('roomTemperature') },
   },
 };
 
@@ -78,7 +74,7 @@ export const bottleVolume: NumericRow = {
   range: { least: 50, most: 20000 },
   absent: noBottle,
   ways: {
-    usual: { words: 'The usual bottle.', formula: '{bottleVolumeUsual}', rule: (x) => x.c('bottleVolumeUsual') },
+    usual: { rule: (x) => x.c('bottleVolumeUsual') },
   },
 };
 
@@ -99,8 +95,6 @@ export const bottleHeadspace: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'The usual share of a bottle.',
-      formula: '{bottleRoomUsual} × {bottleVolume}',
       rule: (x) => x.c('bottleRoomUsual') * x.of('bottleVolume'),
     },
   },
@@ -115,8 +109,6 @@ export const bottleCount: NumericRow = {
   absent: noBottle,
   ways: {
     fewest: {
-      words: 'The fewest bottles that take all the kefir.',
-      formula: '{drinkVolume} ÷ ({bottleVolume} − {bottleHeadspace}), rounded up',
       rule: (x) => {
         const bottles = x.of('drinkVolume') / (x.of('bottleVolume') - x.of('bottleHeadspace'));
         return Math.max(Math.ceil(bottles - 1e-9), 0); // tolerance: a hair over a whole number takes no other bottle
@@ -134,10 +126,6 @@ export const bottlePressureLikely: NumericRow = {
   absent: noBottle,
   ways: {
     sealed: {
-      words:
-        'The gas shared between the water of the liquid and the empty space, at the temperature of the bottle, above the air outside. An estimate: it can come out higher.',
-      formula:
-        '{gasLikely} ÷ ({solubilityBottle} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinBottle})) ÷ {pascalPerBar}',
       rule: (x) => {
         const celsius = x.of('bottleTemperature');
         if (!isWithinModels(celsius)) {
@@ -158,10 +146,6 @@ export const bottlePressureForgotten: NumericRow = {
   absent: noBottle,
   ways: {
     sealed: {
-      words:
-        'All the sugar there was or is added turns to gas, in a warm kitchen, with what was dissolved already. Warm air, vapour, the swelling of the liquid and that no gas is ideal are left out, so it can come out higher still; they are counted where it is held against the maker’s limit.',
-      formula:
-        '{gasForgotten} ÷ ({solubilityForgotten} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinForgotten})) ÷ {pascalPerBar}',
       rule: (x) => pressureOf(x.of('gasForgotten'), sealed(x), x.of('forgottenHeat')),
     },
   },
@@ -174,7 +158,7 @@ export const bottleLimit: NumericRow = {
   typed: 'aside',
   range: { least: 0.1, most: 100 },
   absent: () => 'noLimit',
-  ways: { typed: { words: 'As the maker of the bottle states it.', formula: '', rule: () => 0 } },
+  ways: { typed: { rule: () => 0 } },
 };
 
 export const bottleSugarMost: NumericRow = {
@@ -186,10 +170,6 @@ export const bottleSugarMost: NumericRow = {
   absent: (x) => noBottle(x) ?? (x.of('bottleLimit') === 0 ? 'noLimit' : null),
   ways: {
     underLimit: {
-      words:
-        'The sugar, left and added together, that would bring a forgotten bottle just to that limit, what the sums leave out taken off it and what is dissolved already counted first; never below 0.',
-      formula:
-        '({limitCounted} × {pascalPerBar} × ({solubilityForgotten} × {waterShare} + {bottleRoom} ÷ ({gasConstant} × {kelvinForgotten})) − {dissolvedGas}) × {hexoseMass} ÷ 2 ÷ 1000, never below 0',
       rule: (x) => {
         const gas = gasAtPressure(x.of('limitCounted'), sealed(x), x.of('forgottenHeat')) - x.of('dissolvedGas');
         return Math.max(sugarFromGas(gas), 0);

@@ -19,23 +19,16 @@ export const sugarRate: NumericRow = {
   },
   ways: {
     usual: {
-      words:
-        'The usual addition, as hexose per litre of milk, lowered by native sugar above what counts for nothing, never below 0.',
-      formula: '{sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), never below 0',
       rule: (x) => {
         const counted = Math.max(x.of('nativeSugar') - x.c('nativeThreshold'), 0);
         return Math.max(x.c('sugarUsual') - counted, 0);
       },
     },
-    none: { words: 'Nothing the grains can ferment is added.', formula: '0', rule: () => 0 },
+    none: { rule: () => 0 },
     fromMass: {
-      words: 'The sweetener you typed, as hexose, per litre of milk.',
-      formula: '1000 × {sweetenerMass} × {fermentable} ÷ {milkVolume}',
       rule: (x) => (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('milkVolume'),
     },
     fromStart: {
-      words: 'The sugar wanted at the start, less what is native.',
-      formula: '{startingSugar} − {nativeSugar}',
       rule: (x) => {
         const rate = x.of('startingSugar') - x.of('nativeSugar');
         return rate < 0 ? x.fail({ code: 'belowNative', at: 'startingSugar', native: x.of('nativeSugar') }) : rate;
@@ -59,13 +52,9 @@ export const sweetenerMass: NumericRow = {
   },
   ways: {
     rate: {
-      words: 'Sugar added per litre times the milk, divided by the fermentable sugar in a gram of the sweetener.',
-      formula: '{sugarRate} × {milkVolume} ÷ 1000 ÷ {fermentable}',
       rule: (x) => (x.of('sugarRate') * x.of('milkVolume')) / 1000 / x.of('fermentable'),
     },
     fromCane: {
-      words: 'The cane sugar you typed, at equal fermentable sugar.',
-      formula: '{caneEquivalent} × {caneFermentable} ÷ {fermentable}',
       rule: (x) => (x.of('caneEquivalent') * x.of('caneFermentable')) / x.of('fermentable'),
     },
   },
@@ -81,8 +70,6 @@ export const caneEquivalent: NumericRow = {
   absent: absentSweetener,
   ways: {
     equal: {
-      words: 'White cane sugar with the same fermentable sugar: masses go as 1 over what a gram holds.',
-      formula: '{sweetenerMass} × {fermentable} ÷ {caneFermentable}',
       rule: (x) => (x.of('sweetenerMass') * x.of('fermentable')) / x.of('caneFermentable'),
     },
   },
@@ -96,8 +83,6 @@ export const startingSugar: NumericRow = {
   range: { least: 0, most: 300, zero: true },
   ways: {
     sum: {
-      words: 'Native sugar of the milk and the sugar added, as hexose per litre of milk.',
-      formula: '{nativeSugar} + {sugarRate}',
       rule: (x) => x.of('nativeSugar') + x.of('sugarRate'),
     },
   },
@@ -112,13 +97,9 @@ export const grainRate: NumericRow = {
   usual: (x) => usualRange(x.choices.grain.dose),
   ways: {
     usual: {
-      words: 'The usual dose of this kind of grains, per litre of milk.',
-      formula: '{usualDose}',
       rule: (x) => x.c('usualDose'),
     },
     fromMass: {
-      words: 'The grains you typed, per litre of milk.',
-      formula: '1000 × {grainMass} ÷ {milkVolume}',
       rule: (x) => (1000 * x.of('grainMass')) / x.of('milkVolume'),
     },
   },
@@ -133,8 +114,6 @@ export const grainMass: NumericRow = {
   range: { least: 0.01, most: 50000 },
   ways: {
     rate: {
-      words: 'Grains per litre times the milk.',
-      formula: '{grainRate} × {milkVolume} ÷ 1000',
       rule: (x) => (x.of('grainRate') * x.of('milkVolume')) / 1000,
     },
   },

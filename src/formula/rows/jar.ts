@@ -9,34 +9,23 @@ export const vesselCount: NumericRow = {
   typed: 'amount',
   range: { least: 1, most: 1000, whole: true },
   ways: {
-    usual: { words: 'One jar, unless you say otherwise.', formula: '1', rule: () => 1 },
+    usual: { rule: () => 1 },
     fewest: {
-      words: 'The fewest jars of this kind that keep the headspace.',
-      formula: '{totalFill} ÷ {fillAllowed}, rounded up, at least 1',
       rule: (x) => fewest(x.of('totalFill') / x.of('fillAllowed')),
     },
     nearest: {
-      words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual sugar and dose.',
-      formula:
-        '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
       rule: (x) => nearest(x, ((x.c('sugarUsual') / 1000) * x.of('sweetenerRoom')) / x.of('fermentable')),
     },
     nearestUnsweetened: {
-      words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual dose.',
-      formula: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
       rule: (x) => nearest(x, 0),
     },
     nearestGlasses: {
-      words: 'The number of jars that keeps a glass nearest to its usual size.',
-      formula: '{servings} × {servingUsual} ÷ ({fillVolume} × {drinkPerMilk} ÷ {roomPerMilk}), rounded, at least 1',
       rule: (x) => {
         const drink = (x.of('fillVolume') * x.of('drinkPerMilk')) / x.of('roomPerMilk');
         return Math.max(1, Math.round((x.of('servings') * x.c('servingUsual')) / drink));
       },
     },
     nearestFill: {
-      words: 'The number of jars whose fill is nearest to the one you typed.',
-      formula: '{totalFill} ÷ {fillTyped}, rounded, at least 1',
       rule: (x) => Math.max(1, Math.round(x.of('totalFill') / x.typed('fillVolume'))),
     },
   },
@@ -68,8 +57,6 @@ export const brimful: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'What a jar of this kind holds to the very rim. Weigh the water yours holds to be sure.',
-      formula: '{brimfulUsual}',
       rule: (x) => x.c('brimfulUsual'),
     },
   },
@@ -96,13 +83,9 @@ export const headspaceDepth: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'The usual headspace, from the rim down to the surface, grains in.',
-      formula: '{headspaceAsked}',
       rule: (x) => x.of('headspaceAsked'),
     },
     fromRoom: {
-      words: 'How deep the room left reaches below the rim in a jar of this shape.',
-      formula: '{neckDepth} + {shoulderDepth} + {bodyDepth}',
       rule: (x) => depthBelowRim(jarProfile(x), x.of('headspaceVolume')),
     },
   },
@@ -120,8 +103,6 @@ export const headspaceVolume: NumericRow = {
     value >= x.of('brimful') ? { code: 'roomTooLarge', at: 'headspaceVolume', brimful: x.of('brimful') } : null,
   ways: {
     fromDepth: {
-      words: 'The room in the neck, shoulder and body of the jar above the surface.',
-      formula: '{neckRoom} + {shoulderRoom} + {bodyRoom}',
       rule: (x) => {
         const jar = jarProfile(x);
         const asked = x.of('headspaceDepth');
@@ -132,8 +113,6 @@ export const headspaceVolume: NumericRow = {
       },
     },
     fromFill: {
-      words: 'Brimful capacity less the fill.',
-      formula: '{brimful} − {fillVolume}',
       rule: (x) => {
         const room = x.of('brimful') - x.of('fillVolume');
         const slack = 1e-9; // tolerance: full to the brim, give or take rounding
@@ -156,13 +135,9 @@ export const fillVolume: NumericRow = {
     value > x.of('brimful') ? { code: 'fillOverBrim', at: 'fillVolume', brimful: x.of('brimful') } : null,
   ways: {
     fromRoom: {
-      words: 'Brimful capacity less the room left for rising. Milk, sweetener and grains together come up to here.',
-      formula: '{brimful} − {headspaceVolume}',
       rule: (x) => x.of('brimful') - x.of('headspaceVolume'),
     },
     shared: {
-      words: 'All that goes into the jars, shared equally.',
-      formula: '{totalFill} ÷ {vesselCount}',
       rule: (x) => x.of('totalFill') / x.of('vesselCount'),
     },
   },

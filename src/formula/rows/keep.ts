@@ -10,8 +10,6 @@ export const keepDays: NumericRow = {
   bounds: { low: 'keepLeast', high: 'keepMost' },
   ways: {
     usual: {
-      words: 'What is usual for this family of sources, from straining on.',
-      formula: '{keepUsual}',
       rule: (x) => x.c('keepUsual'),
     },
   },

@@ -13,13 +13,9 @@ export const sourceMass: NumericRow = {
   range: { least: 0.01, most: 100000 },
   ways: {
     fromMilk: {
-      words: 'Milk, divided by what a gram of the source gives.',
-      formula: '{milkVolume} ÷ {milkPerGram}',
       rule: (x) => x.of('milkVolume') / x.of('milkPerGram'),
     },
     fromBlendWater: {
-      words: 'Water to blend, divided by the water ratio (less the source’s own water).',
-      formula: '{blendWater} × {waterDensity} ÷ ({waterRatio} − {ownWater})',
       rule: (x) => {
         const tap = x.of('waterRatio') - x.c('ownWater');
         const mass = (x.of('blendWater') * x.of('waterDensity')) / tap;
@@ -45,8 +41,6 @@ export const soakWater: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'Enough to cover it as it swells. It is poured away.',
-      formula: '{sourceMass} × {soakWaterPerGram}',
       rule: (x) => x.of('sourceMass') * x.c('soakWaterPerGram'),
     },
   },
@@ -60,7 +54,7 @@ export const soakTime: NumericRow = {
   range: { least: 0, most: 72, zero: true },
   absent: (x) => (x.choices.source.soak ? null : 'notSoaked'),
   ways: {
-    usual: { words: 'The middle of the usual time.', formula: '{soakHours}', rule: (x) => x.c('soakHours') },
+    usual: { rule: (x) => x.c('soakHours') },
   },
   usual: (x) => rangeOf(x.choices.source.soak?.hours),
 };
@@ -82,8 +76,6 @@ export const soakedMass: NumericRow = {
   },
   ways: {
     uptake: {
-      words: 'The source and the water it took up, less any sugar that leached out.',
-      formula: '{sourceMass} × (1 + {uptake}) − {leached}',
       rule: (x) => x.of('sourceMass') * (1 + x.c('uptake')) - x.of('leached'),
     },
   },
@@ -101,14 +93,9 @@ export const waterRatio: NumericRow = {
   },
   ways: {
     usual: {
-      words: 'The usual water ratio for this source.',
-      formula: '{usualRatio}',
       rule: (x) => x.c('usualRatio'),
     },
     fromSolids: {
-      words: 'The water at which the milk has the solids you typed, solved from the mass balance.',
-      formula:
-        'the ratio at which 100 × ({passing} × {sourceSolids} + {ownSolids} + (1 − {heldBack}) × {sourceSugars}) ÷ {milkBeforeLoss} = {milkSolids}',
       rule: (x) => {
         const ratio = ratioForSolids(x.reduced(), x.of('milkSolids') / 100);
         const slack = 1e-9; // tolerance: the solids of a poured source as it is need no water, give or take rounding
@@ -117,13 +104,9 @@ export const waterRatio: NumericRow = {
       },
     },
     fromSourceAndWater: {
-      words: 'The water you typed, with the source’s own, divided by the source you typed.',
-      formula: '{ownWater} + {blendWater} × {waterDensity} ÷ {sourceMass}',
       rule: (x) => x.c('ownWater') + (x.of('blendWater') * x.of('waterDensity')) / x.of('sourceMass'),
     },
     joined: {
-      words: 'The water at which both amounts you typed come out, solved from the mass balance.',
-      formula: 'the ratio at which {sourceMass} × {milkPerGram} = {milkVolume}',
       rule: joinedRatio,
     },
   },
@@ -139,8 +122,6 @@ export const blendWater: NumericRow = {
   absent: (x) => (!solid(x) && !x.plan.accepted.has('blendWater') && x.of('waterRatio') === 0 ? 'poured' : null),
   ways: {
     ratio: {
-      words: 'Source times the water ratio (less the source’s own water), as a volume.',
-      formula: '({waterRatio} − {ownWater}) × {sourceMass} ÷ {waterDensity}, never below 0',
       rule: (x) => (Math.max(x.of('waterRatio') - x.c('ownWater'), 0) * x.of('sourceMass')) / x.of('waterDensity'),
     },
   },
@@ -155,8 +136,6 @@ export const blenderLoads: NumericRow = {
   absent: (x) => (solid(x) ? null : 'noBlending'),
   ways: {
     capacity: {
-      words: 'Soaked source and water, divided by what the blender takes, rounded up.',
-      formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up, at least 1',
       rule: (x) => Math.max(1, Math.ceil(x.of('slurryVolume') / x.c('blenderCapacity') - 1e-9)), // tolerance
     },
   },
@@ -171,8 +150,6 @@ export const pulpMass: NumericRow = {
   absent: (x) => (solid(x) || x.c('passing') < 1 ? null : 'noPulp'),
   ways: {
     balance: {
-      words: 'The solids that do not pass, and the water and sugar they hold at the moisture of pressed pulp.',
-      formula: '{sourceMass} × ((1 − {passing}) × {sourceSolids} + {heldBack} × {sourceSugars}) ÷ (1 − {pulpMoisture})',
       rule: (x) =>
         (x.of('sourceMass') * ((1 - x.c('passing')) * x.of('sourceSolids') + x.of('heldBack') * x.of('sourceSugars'))) /
         (1 - x.c('pulpMoisture')),
@@ -190,27 +167,19 @@ export const milkVolume: NumericRow = {
   bounds: { low: 'milkLeast', high: 'milkMost' },
   ways: {
     fromFill: {
-      words: 'What the jars hold to the headspace, less the room the grains and the dissolved sweetener take.',
-      formula: '({vesselCount} × {fillVolume} − {fixedRoom}) ÷ {roomPerMilk}',
       rule: (x) => {
         const fill = x.of('vesselCount') * x.of('fillVolume');
         return roomForMilk(x, (fill - x.of('fixedRoom')) / x.of('roomPerMilk'), fill);
       },
     },
     fromSource: {
-      words: 'Source times what a gram of it gives: slurry less pulp and handling loss, as a volume.',
-      formula: '{sourceMass} × {milkPerGram}',
       rule: (x) => x.of('sourceMass') * x.of('milkPerGram'),
     },
     fromDrink: {
-      words: 'The kefir wanted, with what clings to the grains, less the room of the dissolved sweetener.',
-      formula: '({drinkVolume} − {drinkFixed}) ÷ {drinkPerMilk}',
       rule: (x) =>
         roomForMilk(x, (x.of('drinkVolume') - x.of('drinkFixed')) / x.of('drinkPerMilk'), x.of('drinkVolume')),
     },
     fromSweetener: {
-      words: 'The milk that the sweetener on hand can sweeten.',
-      formula: '1000 × {sweetenerMass} × {fermentable} ÷ {sugarRate}',
       rule: (x) => {
         const milk = (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('sugarRate');
         return milk === Number.POSITIVE_INFINITY
@@ -219,8 +188,6 @@ export const milkVolume: NumericRow = {
       },
     },
     fromGrains: {
-      words: 'The milk that the grains on hand can carry.',
-      formula: '1000 × {grainMass} ÷ {grainRate}',
       rule: (x) => {
         const milk = (1000 * x.of('grainMass')) / x.of('grainRate');
         return milk === Number.POSITIVE_INFINITY
@@ -244,9 +211,6 @@ export const milkSolids: NumericRow = {
   bounds: { low: 'solidsLeast', high: 'solidsMost' },
   ways: {
     balance: {
-      words: 'Everything in the milk that is not water, by weight.',
-      formula:
-        '100 × ({passing} × {sourceSolids} + {ownSolids} + (1 − {heldBack}) × {sourceSugars}) ÷ {milkBeforeLoss}',
       rule: (x) => {
         const stages = x.stages();
         return stages ? 100 * stages.milkSolids : Number.NaN;

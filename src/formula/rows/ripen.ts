@@ -12,7 +12,7 @@ export const roomTemperature: NumericRow = {
   typed: 'rate',
   range: { least: -20, most: 60, zero: true },
   usual: () => usualRange(kitchen.roomTemperature),
-  ways: { usual: { words: 'The usual room.', formula: '{roomUsual}', rule: (x) => x.c('roomUsual') } },
+  ways: { usual: { rule: (x) => x.c('roomUsual') } },
 };
 
 export const readyTime: NumericRow = {
@@ -24,10 +24,6 @@ export const readyTime: NumericRow = {
   bounds: { low: 'readySoonest', high: 'readyLatest' },
   ways: {
     ripening: {
-      words:
-        'The usual time at the usual room, times as long as this temperature takes it, less for more grains and for more sugar, divided by how fast this kitchen is.',
-      formula:
-        '{readyUsual} × {asLong} × ({usualDose} ÷ {grainRate})^{doseExponent} × ({usualStart} ÷ {startingSugar})^{sugarExponent} ÷ {pace}',
       rule: (x) => {
         const celsius = x.of('roomTemperature');
         if (Number.isNaN(celsius)) return celsius;

@@ -12,8 +12,6 @@ export const bottleTerms = {
     kind: 'volume',
     ways: {
       fill: {
-        words: 'The fill of all jars less the room of the grains.',
-        formula: '{totalFill} − {grainMass} ÷ {grainDensity}',
         rule: (x) => x.of('totalFill') - x.of('grainMass') / x.c('grainDensity'),
       },
     },
@@ -24,8 +22,6 @@ export const bottleTerms = {
     kind: 'concentration',
     ways: {
       perLiquid: {
-        words: 'The sugar at the start, shared by all the liquid that holds it.',
-        formula: '{startingSugar} × {milkVolume} ÷ {liquid}',
         rule: (x) => (x.of('startingSugar') * x.of('milkVolume')) / x.of('liquid'),
       },
     },
@@ -36,8 +32,6 @@ export const bottleTerms = {
     kind: 'concentration',
     ways: {
       perLiquid: {
-        words: 'The same, with as much sugar as the tables leave open.',
-        formula: '({startingSugar} + {sugarUnsure}) × {milkVolume} ÷ {liquid}',
         rule: (x) => ((x.of('startingSugar') + x.of('sugarUnsure')) * x.of('milkVolume')) / x.of('liquid'),
       },
     },
@@ -49,8 +43,6 @@ export const bottleTerms = {
     unit: 'mL/mL',
     ways: {
       ofMilk: {
-        words: 'The water of the milk, by volume, over all the liquid: gas dissolves in water only.',
-        formula: '(1 − {milkSolids} ÷ 100) × {milkDensity} ÷ {waterDensity} × {milkVolume} ÷ {liquid}',
         rule: (x) =>
           ((((1 - x.of('milkSolids') / 100) * x.of('milkDensity')) / x.of('waterDensity')) * x.of('milkVolume')) /
           x.of('liquid'),
@@ -64,8 +56,6 @@ export const bottleTerms = {
     unit: 'mL/mL',
     ways: {
       ofBottle: {
-        words: 'What is left empty, over what is filled.',
-        formula: '{bottleHeadspace} ÷ ({bottleVolume} − {bottleHeadspace})',
         rule: (x) => {
           const room = x.of('bottleHeadspace');
           return room / (x.of('bottleVolume') - room);
@@ -80,8 +70,6 @@ export const bottleTerms = {
     unit: 'mol/m³',
     ways: {
       saturated: {
-        words: 'What water holds at the temperature of the first ferment under carbon dioxide at one atmosphere.',
-        formula: '{solubilityRoom} × {atmosphere}',
         rule: (x) => saturationAt(x.of('roomTemperature')),
       },
     },
@@ -92,8 +80,6 @@ export const bottleTerms = {
     kind: 'time',
     ways: {
       atBottle: {
-        words: 'The ready time, as long as the temperature of the bottle would take it.',
-        formula: '{readyTime} × {asLongInBottle} ÷ {asLong}',
         rule: (x) => {
           const celsius = x.of('bottleTemperature');
           if (!isWithinModels(celsius)) return Number.NaN;
@@ -109,8 +95,6 @@ export const bottleTerms = {
     kind: 'count',
     ways: {
       firstOrder: {
-        words: 'What the hours allow, at the pace that is left without the grains.',
-        formula: '1 − (1 − {usedWhenReady})^({bottleTime} × {withoutGrains} ÷ {bottleReady})',
         rule: (x) => usedAfter((x.of('bottleTime') * x.c('withoutGrains')) / x.of('bottleReady'), x.c('usedWhenReady')),
       },
     },
@@ -122,10 +106,6 @@ export const bottleTerms = {
     unit: 'mol/m³',
     ways: {
       hours: {
-        words:
-          'What stayed dissolved through straining, and two of gas for each hexose that yeast uses in these hours.',
-        formula:
-          '{carriedOver} × {dissolvedGas} + 2 × 1000 × {yeastShare} × {bottleUsed} × ({sugarLeft} + {bottleSugar}) ÷ {hexoseMass}',
         rule: (x) => {
           const used = x.of('bottleUsed') * (x.of('sugarLeft') + x.of('bottleSugar'));
           return x.c('carriedOver') * x.of('dissolvedGas') + gasFromSugar(x.c('yeastShare') * used);
@@ -139,13 +119,9 @@ export const bottleTerms = {
     kind: 'concentration',
     ways: {
       all: {
-        words: 'All that there may have been at the start, since nobody measured what is left, and all that is added.',
-        formula: '{drinkSugarMost} + {bottleSugar}',
         rule: (x) => x.of('drinkSugarMost') + x.of('bottleSugar'),
       },
       measured: {
-        words: 'What was measured to be left, and all that is added.',
-        formula: '{sugarLeft} + {bottleSugar}',
         rule: (x) => x.of('sugarLeft') + x.of('bottleSugar'),
       },
     },
@@ -157,8 +133,6 @@ export const bottleTerms = {
     unit: 'mol/m³',
     ways: {
       bound: {
-        words: 'All that can be dissolved already, and two of gas for each hexose, all through yeast.',
-        formula: '{dissolvedGas} + 2 × 1000 × {sugarForgotten} ÷ {hexoseMass}',
         rule: (x) => x.of('dissolvedGas') + gasFromSugar(x.of('sugarForgotten')),
       },
     },
@@ -169,10 +143,6 @@ export const bottleTerms = {
     kind: 'pressure',
     ways: {
       counted: {
-        words:
-          'What these sums may come to under that limit: they leave out some for warm air, vapour and swelling, and some more for each bar, since no gas is ideal; never below 0.',
-        formula:
-          '2 × ({bottleLimit} − {leftOut}) ÷ (1 + √(1 + 4 × {realGas} × ({bottleLimit} − {leftOut}))), never below 0',
         rule: (x) => countedUnder(x.of('bottleLimit')),
       },
     },
@@ -183,8 +153,6 @@ export const bottleTerms = {
     kind: 'temperature',
     ways: {
       warmer: {
-        words: 'The warmer of the bottle’s temperature and a warm kitchen.',
-        formula: 'the warmer of {bottleTemperature}, {warmKitchen}',
         rule: (x) => Math.max(x.of('bottleTemperature'), fermenting.forgottenTemperature.value),
       },
     },

@@ -10,34 +10,26 @@ interface Parts {
 
 const perMilk = {
   sweetener: {
-    words: 'sweetener',
-    formula: '+ {sugarRate} ÷ 1000 ÷ {fermentable} × {sweetenerRoom}',
     rule: (x) => (x.of('sugarRate') / 1000 / x.of('fermentable')) * x.of('sweetenerRoom'),
   },
 } satisfies Partial<Parts>;
 
 const byWeight = {
   sweetener: {
-    words: 'sweetener',
-    formula: '+ {sweetenerMass} × {sweetenerRoom}',
     rule: (x) => x.of('sweetenerMass') * x.of('sweetenerRoom'),
   },
 } satisfies Partial<Parts>;
 
-/** One way for each of: both parts, one alone, neither. `start` is `1 ` or nothing, and is what neither leaves. */
-function eachWay(words: string, start: '1 ' | '', parts: Parts): Term['ways'] {
-  const one = start === '' ? 0 : 1;
-  const alone = ({ formula }: Way): string => (start === '' ? formula.replace(/^\+ /, '') : `${start}${formula}`);
+/** One way for each of: both parts, one alone, neither. `one` is what neither leaves. */
+function eachWay(one: 0 | 1, parts: Parts): Term['ways'] {
   const { sweetener, grains } = parts;
   return {
     both: {
-      words: `${words}sweetener and grains.`,
-      formula: `${alone(sweetener)} ${grains.formula}`,
       rule: (x) => one + sweetener.rule(x) + grains.rule(x),
     },
-    sweetener: { words: `${words}sweetener.`, formula: alone(sweetener), rule: (x) => one + sweetener.rule(x) },
-    grains: { words: `${words}grains.`, formula: alone(grains), rule: (x) => one + grains.rule(x) },
-    neither: { words: `${words}none.`, formula: `${one}`, rule: () => one },
+    sweetener: { rule: (x) => one + sweetener.rule(x) },
+    grains: { rule: (x) => one + grains.rule(x) },
+    neither: { rule: () => one },
   };
 }
 
@@ -48,8 +40,8 @@ export const fillTerms = {
     symbol: 'h*',
     kind: 'length',
     ways: {
-      usual: { words: 'The usual headspace.', formula: '{headspaceUsual}', rule: (x) => x.c('headspaceUsual') },
-      typed: { words: 'The headspace you typed.', formula: '{headspaceTyped}', rule: typedHeadspace },
+      usual: { rule: (x) => x.c('headspaceUsual') },
+      typed: { rule: typedHeadspace },
     },
   },
   fillAllowed: {
@@ -58,8 +50,6 @@ export const fillTerms = {
     kind: 'volume',
     ways: {
       byDepth: {
-        words: 'Brimful capacity less the room above the headspace to keep.',
-        formula: '{brimful} − {roomAsked}',
         rule: (x) => {
           const jar = jarProfile(x);
           const allowed = x.of('brimful') - roomAbove(jar, x.of('headspaceAsked'));
@@ -76,8 +66,6 @@ export const fillTerms = {
     kind: 'volume',
     ways: {
       sum: {
-        words: 'Milk, and the room that the dissolved sweetener and the grains take.',
-        formula: '{milkVolume} + {sweetenerMass} × {sweetenerRoom} + {grainMass} ÷ {grainDensity}',
         rule: (x) =>
           x.of('milkVolume') + x.of('sweetenerMass') * x.of('sweetenerRoom') + x.of('grainMass') / x.c('grainDensity'),
       },
@@ -88,11 +76,9 @@ export const fillTerms = {
     symbol: 'φ',
     kind: 'count',
     unit: 'mL/mL',
-    ways: eachWay('One mL of milk, and the room of what goes in at a rate: ', '1 ', {
+    ways: eachWay(1, {
       sweetener: perMilk.sweetener,
       grains: {
-        words: 'grains',
-        formula: '+ {grainRate} ÷ 1000 ÷ {grainDensity}',
         rule: (x) => x.of('grainRate') / 1000 / x.c('grainDensity'),
       },
     }),
@@ -101,11 +87,9 @@ export const fillTerms = {
     label: 'Room of what was typed by weight',
     symbol: 'F₀',
     kind: 'volume',
-    ways: eachWay('Room of what was typed by weight, so that it does not grow with the batch: ', '', {
+    ways: eachWay(0, {
       sweetener: byWeight.sweetener,
       grains: {
-        words: 'grains',
-        formula: '+ {grainMass} ÷ {grainDensity}',
         rule: (x) => x.of('grainMass') / x.c('grainDensity'),
       },
     }),
@@ -115,11 +99,9 @@ export const fillTerms = {
     symbol: 'δ',
     kind: 'count',
     unit: 'mL/mL',
-    ways: eachWay('One mL of milk, with what goes in at a rate, less what clings to the grains: ', '1 ', {
+    ways: eachWay(1, {
       sweetener: perMilk.sweetener,
       grains: {
-        words: 'grains',
-        formula: '− {grainRate} ÷ 1000 × {cling}',
         rule: (x) => -(x.of('grainRate') / 1000) * x.c('cling'),
       },
     }),
@@ -128,11 +110,9 @@ export const fillTerms = {
     label: 'Kefir from what was typed by weight',
     symbol: 'D₀',
     kind: 'volume',
-    ways: eachWay('Room of sweetener typed by weight, less what clings to grains typed by weight: ', '', {
+    ways: eachWay(0, {
       sweetener: byWeight.sweetener,
       grains: {
-        words: 'grains',
-        formula: '− {grainMass} × {cling}',
         rule: (x) => -x.of('grainMass') * x.c('cling'),
       },
     }),

@@ -16,8 +16,6 @@ export const keepTerms = {
     unit: 'days',
     ways: {
       usual: {
-        words: 'The short end of what is usual; a figure of your own has no other.',
-        formula: '{shortKeep}',
         rule: (x) => keeps(x, 'low'),
       },
     },
@@ -29,8 +27,6 @@ export const keepTerms = {
     unit: 'days',
     ways: {
       usual: {
-        words: 'The long end of what is usual; a figure of your own has no other.',
-        formula: '{longKeep}',
         rule: (x) => keeps(x, 'high'),
       },
     },

@@ -19,8 +19,6 @@ export const ripeningTerms = {
     kind: 'concentration',
     ways: {
       usual: {
-        words: 'Native sugar, and the usual addition lowered by native sugar above what counts for nothing.',
-        formula: '{nativeSugar} + ({sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), if above 0)',
         rule: (x) => {
           const native = x.of('nativeSugar');
           return native + Math.max(x.c('sugarUsual') - Math.max(native - x.c('nativeThreshold'), 0), 0);
@@ -34,9 +32,6 @@ export const ripeningTerms = {
     kind: 'count',
     ways: {
       cardinal: {
-        words:
-          'By the cardinal temperature model of a lactic acid bacterium of plant ferments: its growth in the usual room over its growth in this one.',
-        formula: '{growthUsual} ÷ {growthHere}',
         rule: (x) => spreadAt(x).likely,
       },
     },
@@ -47,9 +42,6 @@ export const ripeningTerms = {
     kind: 'time',
     ways: {
       least: {
-        words:
-          'The short end of the usual time, and the least that any published temperature model makes of this room.',
-        formula: '{readyTime} × {shortTime} ÷ {usualTime} × {leastOfModels} ÷ {asLong}',
         rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'low') * spreadAt(x).least) / x.of('asLong'),
       },
     },
@@ -60,8 +52,6 @@ export const ripeningTerms = {
     kind: 'time',
     ways: {
       most: {
-        words: 'The long end of the usual time, and the most that any published temperature model makes of this room.',
-        formula: '{readyTime} × {longTime} ÷ {usualTime} × {mostOfModels} ÷ {asLong}',
         rule: (x) => (x.of('readyTime') * share(x.choices.grain.readyTime, 'high') * spreadAt(x).most) / x.of('asLong'),
       },
     },

@@ -19,8 +19,6 @@ export const sugarTerms = {
     kind: 'concentration',
     ways: {
       balance: {
-        words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
-        formula: '1000 × {milkSugars} × {hexosePerSugar} ÷ {milkPerGram}',
         rule: (x) => nativeSugarRange(x).value,
       },
     },
@@ -31,9 +29,6 @@ export const sugarTerms = {
     kind: 'ratio',
     ways: {
       composition: {
-        words:
-          'glucose + fructose + (sucrose + maltose) × 1.0526, and what else these grains take, per g of sweetener.',
-        formula: '{fermentableBlend}',
         rule: (x) => fermentableOf(x.choices.sweetener, x.choices.grain.takes).value,
       },
     },
@@ -44,9 +39,6 @@ export const sugarTerms = {
     kind: 'concentration',
     ways: {
       ranges: {
-        words:
-          'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are, or a label has not been read; 0 where it is known.',
-        formula: '{nativeMost} − {nativeSugar} + {sugarRate} × {sweetenerOpen}',
         rule: (x) => {
           const { value, high } = nativeSugarRange(x);
           return (
@@ -62,8 +54,6 @@ export const sugarTerms = {
     kind: 'ratio',
     ways: {
       composition: {
-        words: 'sucrose × 1.0526, per g of granulated sugar.',
-        formula: '{fermentableCane}',
         rule: (x) => fermentableOf(cane, x.choices.grain.takes).value,
       },
     },
@@ -75,8 +65,6 @@ export const sugarTerms = {
     unit: 'mL/g',
     ways: {
       composition: {
-        words: 'Its dry part at the room of dissolved sugar, its water as water, mL per g.',
-        formula: '(1 − {sweetenerWater}) × {sugarRoom} + {sweetenerWater} ÷ {waterDensity}',
         rule: (x) => roomOf(x.choices.sweetener, x.c('sugarRoom'), x.of('waterDensity')),
       },
     },
@@ -88,8 +76,6 @@ export const sugarTerms = {
     unit: 'g/mL',
     ways: {
       spoon: {
-        words: 'From the published weight of a level spoon or cup of it.',
-        formula: '{spoonWeight} ÷ {spoonVolume}',
         rule: (x) => weightOf(x.choices.sweetener) ?? Number.NaN,
       },
     },
@@ -101,8 +87,6 @@ export const sugarTerms = {
     unit: 'g/mL',
     ways: {
       spoon: {
-        words: 'From the published weight of a level spoon of granulated sugar.',
-        formula: '{caneSpoonWeight} ÷ {caneSpoonVolume}',
         rule: () => weightOf(cane) ?? Number.NaN,
       },
     },

@@ -9,40 +9,20 @@ function figureAt(x: Access, extreme: Extreme, figure: keyof Stages): number {
   return stagesAt(reducedFor(x, ratio, pressingAt(x, extreme)), ratio)?.[figure] ?? Number.NaN;
 }
 
-function milk(label: string, symbol: string, words: string, extreme: 'leastMilk' | 'mostMilk'): Term {
+function milk(label: string, symbol: string, extreme: 'leastMilk' | 'mostMilk'): Term {
   const rule = (x: Access) => x.of('sourceMass') * figureAt(x, extreme, 'milkVolume');
-  return { label, symbol, kind: 'volume', ways: { balance: { words, formula: `{sourceMass} × {${extreme}}`, rule } } };
+  return { label, symbol, kind: 'volume', ways: { balance: { rule } } };
 }
 
-function solids(label: string, symbol: string, words: string, extreme: 'leastSolids' | 'mostSolids'): Term {
+function solids(label: string, symbol: string, extreme: 'leastSolids' | 'mostSolids'): Term {
   const rule = (x: Access) => 100 * figureAt(x, extreme, 'milkSolids');
-  return { label, symbol, kind: 'share', ways: { balance: { words, formula: `{${extreme}}`, rule } } };
+  return { label, symbol, kind: 'share', ways: { balance: { rule } } };
 }
 
 /** What milk may come of the same source and water, with another bag and another hand. */
 export const yieldTerms = {
-  milkLeast: milk(
-    'The least milk that may come of it',
-    'V₋',
-    'With the least that bags let pass, pulp pressed the least, and the most lost in handling.',
-    'leastMilk',
-  ),
-  milkMost: milk(
-    'The most milk that may come of it',
-    'V₊',
-    'With the most that bags let pass, pulp pressed the driest, and the least lost in handling.',
-    'mostMilk',
-  ),
-  solidsLeast: solids(
-    'The least solids that may be in the milk',
-    'σ₋',
-    'With the least that bags let pass, in milk pressed out the most.',
-    'leastSolids',
-  ),
-  solidsMost: solids(
-    'The most solids that may be in the milk',
-    'σ₊',
-    'With the most that bags let pass, in milk pressed out the least.',
-    'mostSolids',
-  ),
+  milkLeast: milk('The least milk that may come of it', 'V₋', 'leastMilk'),
+  milkMost: milk('The most milk that may come of it', 'V₊', 'mostMilk'),
+  solidsLeast: solids('The least solids that may be in the milk', 'σ₋', 'leastSolids'),
+  solidsMost: solids('The most solids that may be in the milk', 'σ₊', 'mostSolids'),
 } satisfies Record<string, Term>;

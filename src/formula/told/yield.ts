@@ -1,0 +1,22 @@
+import type { ToldWays } from './told-ways';
+
+export const yieldTold = {
+  milkLeast: {
+    balance: {
+      words: 'With the least that bags let pass, pulp pressed the least, and the most lost in handling.',
+      formula: '{sourceMass} × {leastMilk}',
+    },
+  },
+  milkMost: {
+    balance: {
+      words: 'With the most that bags let pass, pulp pressed the driest, and the least lost in handling.',
+      formula: '{sourceMass} × {mostMilk}',
+    },
+  },
+  solidsLeast: {
+    balance: { words: 'With the least that bags let pass, in milk pressed out the most.', formula: '{leastSolids}' },
+  },
+  solidsMost: {
+    balance: { words: 'With the most that bags let pass, in milk pressed out the least.', formula: '{mostSolids}' },
+  },
+} as const satisfies ToldWays;
