@@ -291,7 +291,7 @@ describeInBrowser('the content security policy', () => {
     for (const tab of await page.getByRole('tab').all()) {
       await tab.click();
       await waitForPage(page);
-      for (const fold of await page.getByRole('tabpanel').locator('details:not([open]) > summary:visible').all())
+      for (const fold of await page.getByRole('tabpanel').locator('details > summary:visible').all())
         await fold.click();
     }
     await page.waitForLoadState('networkidle');
