@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SweetenerPart } from '../../formula/recipe';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import { writeValue } from '../../formula/write-row';
 import { swapAmount } from '../../interchange/swap-amount';
 import { readShare } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
@@ -51,7 +51,7 @@ export function SwapAnswer({ store }: Props) {
       {found.ok ? (
         <div role="status">
           <p>
-            {say(found.typed.amount, found.typed.kind, null, settings).first} of {lower(from)} is
+            {text.trim()} of {lower(from)} is
           </p>
           <ul>
             {found.answer.parts.map(({ id, grams, weight }) => {
@@ -100,10 +100,6 @@ function blendOf(
     { id: first, share: share.rest },
     { id: second, share: share.of },
   ];
-}
-
-function say(amount: number, kind: 'mass' | 'volume', weight: number | null, kitchen: Kitchen) {
-  return leading(writeValue(amount, kind, weight, kitchen), kitchen.leads);
 }
 
 function lower(id: SweetenerId): string {
