@@ -28,6 +28,14 @@ export async function readCell(page: Page, label: string): Promise<string> {
   return text.replaceAll('\u00A0', ' ');
 }
 
+/** What is said under the line about a cell; empty where nothing is. */
+export async function readRemarks(page: Page, label: string): Promise<string> {
+  const id = await findCell(page, label).getAttribute('aria-describedby');
+  const remarks = page.locator(`[id="${id}"]`);
+  // biome-ignore lint/performance/useDomNodeTextContent: what is hidden from sight must not count as shown.
+  return (await remarks.count()) === 0 ? '' : (await remarks.innerText()).replaceAll('\u00A0', ' ');
+}
+
 /** The first number in what a cell shows. */
 export async function readNumber(page: Page, label: string): Promise<number> {
   const [found] = (await readCell(page, label)).match(/\d+(?:\.\d+)?/) ?? [];

@@ -17,7 +17,7 @@ describe('cautions', () => {
     ['acidityLine', 'finalPH', /4\.6.+24 h.+Taste is no test/],
     ['honeyInfants', 'sweetener', /under 12 months/],
     ['milkProtein', 'grains', /milk protein/],
-    ['jarsUnrated', 'vessel', /rated for none/],
+    ['jarsUnrated', 'vessel', /rated for no pressure/],
     ['howToTest', 'finalPH', /clean spoon.+no strip and no meter in the jar/],
     ['readyIsARange', 'readyTime', /moves the times and never a line of safety/],
     ['passedOnly', 'bottleTime', /pH 4\.6 or less/],
