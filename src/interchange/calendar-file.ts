@@ -11,7 +11,6 @@ export const alarmMinutes = 5;
 /** A calendar shows nothing of an event that takes no time, so a mark is given the least that is seen and tapped. */
 const markMinutes = 5;
 
-const productId = '-//Jarwright//Plan of batches//EN';
 const millisecondsInMinute = 60_000;
 const afterLast = Date.UTC(10_000, 0, 1);
 /** Where this browser keeps its mark. */
@@ -19,32 +18,24 @@ const markKey = 'jarwright.calendar';
 const markBytes = 16;
 const mostOctets = 75;
 
+// A file that is only opened is sent by nobody, and METHOD would ask for an organiser (RFC 5546).
+const opening = ['BEGIN:VCALENDAR', 'VERSION:2.0', 'CALSCALE:GREGORIAN', 'PRODID:-//Jarwright//Plan of batches//EN'];
+
 /**
  * The steps of one or many batches as a calendar file (RFC 5545): an event a step, in UTC, with an alarm; text for a
  * file named .ics. `now` is the moment it is written. The UID of a step is of its batch, its id, what its batch was
  * planned for, and the mark of this browser: so a later file of the same plan moves the steps of an earlier one, and
  * another plan, or another cook’s, has others. Nothing to write, or a time before 1970 or after 9999, gives a problem in
- * words. Rejects only where the library can't be loaded.
+ * words.
  */
-export async function calendarFile(
-  events: readonly TimelineEvent[],
-  now: Date,
-  mark = markOfBrowser(),
-): Promise<CalendarFile> {
+export function calendarFile(events: readonly TimelineEvent[], now: Date, mark = markOfBrowser()): CalendarFile {
   if (events.length === 0) return refuse('There is no step to put in a calendar. Plan a batch first.');
   const misplaced = events.find((event) => !isPlaced(event));
   if (misplaced !== undefined) {
     return refuse(`“${cleanLine(misplaced.title)}” has no time that a calendar can hold. Plan it again.`);
   }
-  const { createEvents } = await import('ics');
-  // A file that is only opened is sent by nobody, and METHOD would ask for an organiser (RFC 5546); blank leaves it out.
-  const { value } = createEvents(
-    events.map((event) => describeEvent(event, now, mark)),
-    { productId, method: '' },
-  );
-  return value === null
-    ? refuse('The calendar file could not be written. Rename the batch in plain letters and try again.')
-    : { text: foldByOctets(value), problem: null };
+  const lines = [...opening, ...events.flatMap((event) => linesOf(event, now, mark)), 'END:VCALENDAR'];
+  return { text: lines.map((line) => `${foldLine(line)}\r\n`).join(''), problem: null };
 }
 
 function refuse(problem: string): CalendarFile {
@@ -84,31 +75,35 @@ function newMark(): string {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-function describeEvent(
+function linesOf(
   { id, batch, batchName, plannedFor, title, text, at, minutes, hands }: TimelineEvent,
   now: Date,
   mark: string,
-) {
+): readonly string[] {
   const name = cleanLine(batchName);
-  const summary = name === '' ? cleanLine(title) : `${cleanLine(title)} (${name})`;
-  return {
-    uid: `${plainId(batch)}.${plannedFor}.${plainId(id)}.${plainId(mark)}@jarwright.invalid`,
-    timestamp: now.getTime(),
-    title: summary,
-    description: cleanText(text),
-    start: at * millisecondsInMinute,
-    end: endOf(at, minutes),
-    transp: hands ? ('OPAQUE' as const) : ('TRANSPARENT' as const),
-    alarms: [
-      {
-        action: 'display' as const,
-        // ics 3.12.0 escapes the text of an event and not that of its alarm.
-        description: escapeText(summary),
-        // In minutes: ics 3.12.0 writes a duration of nothing as PT, and one of whole days as P1DT, which are none.
-        trigger: { before: true, minutes: alarmMinutes },
-      },
-    ],
-  };
+  const summary = escapeText(name === '' ? cleanLine(title) : `${cleanLine(title)} (${name})`);
+  const description = escapeText(cleanText(text));
+  return [
+    'BEGIN:VEVENT',
+    `UID:${plainId(batch)}.${plannedFor}.${plainId(id)}.${plainId(mark)}@jarwright.invalid`,
+    `DTSTAMP:${writeUtc(now.getTime())}`,
+    `DTSTART:${writeUtc(at * millisecondsInMinute)}`,
+    `DTEND:${writeUtc(endOf(at, minutes))}`,
+    `SUMMARY:${summary}`,
+    ...(description === '' ? [] : [`DESCRIPTION:${description}`]),
+    `TRANSP:${hands ? 'OPAQUE' : 'TRANSPARENT'}`,
+    'BEGIN:VALARM',
+    'ACTION:DISPLAY',
+    `DESCRIPTION:${summary}`,
+    `TRIGGER:-PT${alarmMinutes}M`,
+    'END:VALARM',
+    'END:VEVENT',
+  ];
+}
+
+/** A time in milliseconds since 1970, to the second (RFC 5545 § 3.3.5). */
+function writeUtc(at: number): string {
+  return new Date(at).toISOString().replaceAll(/[-:]|\.\d+/g, '');
 }
 
 /** Letters, digits and hyphens stay; anything else is written by its number, so that two ids never become one. */
@@ -133,23 +128,12 @@ function cleanLine(text: string): string {
     .trim();
 }
 
+/** RFC 5545 § 3.3.11. */
 function escapeText(text: string): string {
   return text.replaceAll(/[\\;,]/g, '\\$&').replaceAll('\n', '\\n');
 }
 
-/**
- * Lines of at most 75 octets, no character cut in two. ics 3.12.0 counts characters instead, so that a line of accents
- * or emoji is too long. Its hint to fetch the calendar anew each hour is left out: a file is not fetched.
- */
-function foldByOctets(calendar: string): string {
-  return calendar
-    .replaceAll('\r\n\t', '')
-    .split('\r\n')
-    .filter((line) => !line.startsWith('X-PUBLISHED-TTL:'))
-    .map(foldLine)
-    .join('\r\n');
-}
-
+/** Lines of at most 75 octets (RFC 5545 § 3.1), no character cut in two. */
 function foldLine(line: string): string {
   const encoder = new TextEncoder();
   let folded = '';

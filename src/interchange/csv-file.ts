@@ -1,4 +1,3 @@
-import Papa from 'papaparse';
 import type { Batch, Logged } from '../batch/document';
 import { isRow } from '../formula/evaluate';
 import type { Formulation } from '../formula/formulate';
@@ -96,6 +95,12 @@ function guard(field: Field): Field {
 }
 
 function write(headings: readonly string[], lines: readonly (readonly Field[])[]): string {
-  const all = [headings, ...lines].map((line) => line.map(guard));
-  return `${utf8Mark}${Papa.unparse(all, { newline: '\r\n' })}\r\n`;
+  const all = [headings, ...lines].map((line) => line.map(guard).map(writeField).join(','));
+  return `${utf8Mark}${all.map((line) => `${line}\r\n`).join('')}`;
+}
+
+/** In quotes where it has what parts fields or lines, or where a reader might trim it. */
+function writeField(field: Field): string {
+  const text = String(field ?? '');
+  return /[",\r\n\uFEFF]|^ | $/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -1,5 +1,3 @@
-import Papa from 'papaparse';
-
 /** The most of a pasted table that is looked at; a sheet has no use for more. */
 const mostCharacters = 1_000_000;
 const mostLines = 200;
@@ -16,9 +14,66 @@ export interface Table {
  * apart. Of a long text the first 1,000,000 characters are looked at, of these the first 200 lines and 2000 columns.
  */
 export function parseTable(text: string): Table {
-  const { data } = Papa.parse<string[]>(text.slice(0, mostCharacters), { delimiter: '\t', preview: mostLines + 1 });
-  const lines = data.slice(0, mostLines).map((line) => line.slice(0, mostColumns));
+  const read = readLines(text.slice(0, mostCharacters).replace(/^\uFEFF/, ''), mostLines + 1);
+  const lines = read.slice(0, mostLines).map((line) => line.slice(0, mostColumns));
   const isCut =
-    text.length > mostCharacters || data.length > mostLines || data.some((line) => line.length > mostColumns);
+    text.length > mostCharacters || read.length > mostLines || read.some((line) => line.length > mostColumns);
   return { lines, isCut };
+}
+
+/** The first lines of a text by RFC 4180, with tabs for its commas; a line ends with CR LF, LF or CR. */
+function readLines(text: string, most: number): readonly (readonly string[])[] {
+  const lines: string[][] = [];
+  let line: string[] = [];
+  let at = 0;
+  while (text !== '' && lines.length < most) {
+    const [cell, end] = text[at] === '"' ? readQuoted(text, at + 1) : readPlain(text, at);
+    line.push(cell);
+    at = end + 1;
+    if (text[end] === '\t') continue;
+    lines.push(line);
+    line = [];
+    if (end >= text.length) break;
+    if (text[end] === '\r' && text[at] === '\n') at += 1;
+  }
+  return lines;
+}
+
+/** A cell, and the place of what ends it. */
+type Read = readonly [cell: string, end: number];
+
+function readPlain(text: string, from: number): Read {
+  const end = findEnd(text, from);
+  return [text.slice(from, end), end];
+}
+
+/**
+ * Two quotes are one of the cell, and one ends it. One that neither a tab nor a line end follows is no end either, and
+ * stays; a quote that is never closed holds all the rest.
+ */
+function readQuoted(text: string, from: number): Read {
+  const pieces: string[] = [];
+  let start = from;
+  for (let quote = text.indexOf('"', start); quote !== -1; quote = text.indexOf('"', start)) {
+    pieces.push(text.slice(start, quote));
+    const after = skipSpaces(text, quote + 1);
+    if (after >= text.length || ends.test(text[after] ?? '')) return [pieces.join(''), after];
+    pieces.push('"');
+    start = quote + (text[quote + 1] === '"' ? 2 : 1);
+  }
+  return [pieces.join('') + text.slice(start), text.length];
+}
+
+const ends = /[\t\r\n]/;
+
+function findEnd(text: string, from: number): number {
+  let end = from;
+  while (end < text.length && !ends.test(text[end] ?? '')) end += 1;
+  return end;
+}
+
+function skipSpaces(text: string, from: number): number {
+  let at = from;
+  while (text[at] === ' ') at += 1;
+  return at;
 }

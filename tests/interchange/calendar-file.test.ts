@@ -21,7 +21,7 @@ async function openPage() {
 }
 
 async function write(changes: Partial<TimelineEvent> = {}, page = openPage()): Promise<string> {
-  const { text, problem } = await (await page).calendarFile([{ ...event, ...changes }], new Date(0));
+  const { text, problem } = (await page).calendarFile([{ ...event, ...changes }], new Date(0));
   return text ?? expect.fail(problem);
 }
 
@@ -76,7 +76,7 @@ describe('a time', () => {
     ['before 1970', { at: -1 }],
   ])('%s is refused in words', async (_, changes) => {
     const { calendarFile } = await openPage();
-    const { text, problem } = await calendarFile([{ ...event, ...changes }], new Date(0));
+    const { text, problem } = calendarFile([{ ...event, ...changes }], new Date(0));
     expect([text, problem]).toEqual([null, expect.stringContaining('no time that a calendar can hold')]);
   });
 });

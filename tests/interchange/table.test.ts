@@ -40,6 +40,15 @@ describe('parseTable', () => {
     ],
     ['lines of unlike length', '1\n2\t3', [['1'], ['2', '3']]],
     ['a quoted cell with a tab, a line and a quote in it', '"a\tb\nc ""d"""\t2', [['a\tb\nc "d"', '2']]],
+    ['a quoted cell alone, and an empty one', '"a"\n""', [['a'], ['']]],
+    ['a quoted cell before a line of Windows', '"a\r\nb"\r\n"c"', [['a\r\nb'], ['c']]],
+    ['spaces behind a quoted cell as none', '"a" \t"b" ', [['a', 'b']]],
+    ['a quote within a cell as it is', '8" jar\t"8" jar"', [['8" jar', '8" jar']]],
+    ['a quote that is never closed as holding the rest', '"a\tb\nc', [['a\tb\nc']]],
+    ['a line end at the end as an empty line', 'a\r\n', [['a'], ['']]],
+    ['lines that end in several ways', 'a\nb\r\nc\rd', [['a'], ['b'], ['c'], ['d']]],
+    ['no more than the text behind the mark of UTF-8', '\uFEFFa\tb', [['a', 'b']]],
+    ['nothing', '', []],
     ['commas and semicolons, which part nothing', '1,5;2\t3', [['1,5;2', '3']]],
     ['spaces as they are', ' 1 \t2', [[' 1 ', '2']]],
     ['formulas as text', '=1+1\t@A1', [['=1+1', '@A1']]],
@@ -60,6 +69,18 @@ describe('parseTable', () => {
     const { lines, isCut } = parseTable(text.repeat(10_000_000 / text.length));
     expect(isCut).toBe(true);
     expect(lines.flat().join('').length).toBeLessThanOrEqual(1_000_000);
+  });
+
+  test('reads back any cells that were quoted by RFC 4180, whatever ends their lines', () => {
+    const anyCell = fc.array(fc.constantFrom('"', '\t', '\n', '\r', ' ', 'a', ',', '½'), { maxLength: 8 });
+    const anyLines = fc.array(fc.array(anyCell, { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 4 });
+    const quote = (cell: string) => `"${cell.replaceAll('"', '""')}"`;
+    fc.assert(
+      fc.property(anyLines, fc.constantFrom('\n', '\r\n', '\r'), (cells, lineEnd) => {
+        const lines = cells.map((line) => line.map((cell) => cell.join('')));
+        expect(parseTable(lines.map((line) => line.map(quote).join('\t')).join(lineEnd)).lines).toEqual(lines);
+      }),
+    );
   });
 
   test('never throws, and gives lines of texts', () => {

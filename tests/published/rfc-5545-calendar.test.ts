@@ -34,7 +34,7 @@ function eventOf(changes: Partial<TimelineEvent> = {}): TimelineEvent {
 }
 
 async function write(events: readonly TimelineEvent[]): Promise<string> {
-  const { text, problem } = await calendarFile(events, now, 'mine');
+  const { text, problem } = calendarFile(events, now, 'mine');
   if (text === null) throw new Error(problem);
   return text;
 }
@@ -111,7 +111,7 @@ describe('the calendar', () => {
 describe('a step', () => {
   test('keeps its UID when its time, its text and the moment of writing change', async () => {
     const before = await readBack(eventOf());
-    const { text } = await calendarFile([eventOf({ at: 1, text: '', title: 'Other' })], new Date(0), 'mine');
+    const { text } = calendarFile([eventOf({ at: 1, text: '', title: 'Other' })], new Date(0), 'mine');
     const [after] = eventsIn(text ?? '');
     expect(after?.uid).toBe(before.uid);
     expect(before.uid).toBe('b1.29576580.strain.mine@jarwright.invalid');
@@ -301,11 +301,11 @@ describe('text', () => {
 
 describe('no file', () => {
   test('is written of no step', async () => {
-    expect(await calendarFile([], now)).toEqual({ text: null, problem: expect.stringMatching(/Plan a batch first/) });
+    expect(calendarFile([], now)).toEqual({ text: null, problem: expect.stringMatching(/Plan a batch first/) });
   });
 
   test.each([NaN, Infinity, -1, 0.5, 1e12])('is written where a step is at %d minutes', async (at) => {
-    const { text, problem } = await calendarFile([eventOf(), eventOf({ id: 'last', title: 'Last day', at })], now);
+    const { text, problem } = calendarFile([eventOf(), eventOf({ id: 'last', title: 'Last day', at })], now);
     expect(text).toBeNull();
     expect(problem).toMatch(/^“Last day” has no time/);
   });

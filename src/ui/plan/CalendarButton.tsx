@@ -16,9 +16,9 @@ export function CalendarButton({ events, name, label }: Props) {
   const [said, setSaid] = useState<string | null>(null);
   const [made, setMade] = useState<string | null>(null);
   const hasMoved = made !== null && made !== timesOf(events());
-  const make = async () => {
+  const make = () => {
     const all = events();
-    const { text, problem } = await calendarFile(all, new Date());
+    const { text, problem } = calendarFile(all, new Date());
     setMade(text === null ? null : timesOf(all));
     if (text === null) return setSaid(problem);
     const file = `${fileNameOf(name, 'plan')}.ics`;
@@ -28,14 +28,9 @@ export function CalendarButton({ events, name, label }: Props) {
       `“${file}” is made: ${steps}, with an alarm ${alarmMinutes} minutes before each. Open it in your calendar. Opened again it updates this plan; a plan for another time comes beside it.`,
     );
   };
-  const press = () => {
-    make().catch(() =>
-      setSaid('No calendar file was made: a part of the page could not be loaded. Try again when online.'),
-    );
-  };
   return (
     <p class="calendar-file correct">
-      <button type="button" class="button" onClick={press}>
+      <button type="button" class="button" onClick={make}>
         {label}
       </button>
       <span role="status">
