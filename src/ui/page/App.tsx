@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { followAddress, offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
@@ -25,6 +25,7 @@ interface Props {
 
 const Working = lazyPiece(() => import('../working/Working'));
 const ThumbEditor = lazyPiece(() => import('../sheet/ThumbEditor'));
+const SecondPart = lazyPiece(() => import('./SecondPart'));
 const KeptActions = lazyPiece(() => import('./KeptActions'));
 const PrintCards = lazyPiece(() => import('../paper/PrintCards'));
 const Timers = lazyPiece(() => import('../steps/Timers'));
@@ -40,7 +41,9 @@ export function App({ store, storage }: Props) {
   useEffect(() => followUndoKeys(store, state), []);
   useEffect(followAddress, []);
   const wide = useMedia(media.wide);
+  const veryWide = useMedia(media.veryWide);
   const thumb = useMedia(media.thumb);
+  const parts = useRef<HTMLDivElement>(null);
   const shown = wide ? 'both' : page.shown.value;
   const message = store.message.value;
   const working = state.working.value;
@@ -69,10 +72,13 @@ export function App({ store, storage }: Props) {
           </MayEdit>
         )}
         {(shown === 'both' || shown === 'part') && (
-          <div class="beside">
-            {wide && <PartNames page={page} />}
-            <PartPane store={store} state={state} page={page} />
-            {wide && shownWorking}
+          <div class="parts" ref={parts}>
+            <div class="beside">
+              {wide && <PartNames page={page} side="first" />}
+              <PartPane store={store} state={state} page={page} side="first" />
+              {wide && shownWorking}
+            </div>
+            {veryWide && <SecondPart store={store} state={state} page={page} within={parts} />}
           </div>
         )}
         {shown === 'more' && <More store={store} state={state} page={page} />}

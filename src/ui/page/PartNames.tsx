@@ -1,36 +1,37 @@
 import { moveAlong } from '../sheet/grid-keys';
-import type { PageState } from './page-state';
+import type { PageState, Side } from './page-state';
 import { partIds } from './part-ids';
 import { partList } from './part-list';
 
 interface Props {
   readonly page: PageState;
+  readonly side: Side;
 }
 
 /** The names of the parts, one of which is open beside the sheet. Arrows go from name to name, as in any tab list. */
-export function PartNames({ page }: Props) {
-  const here = page.part.value;
+export function PartNames({ page, side }: Props) {
+  const here = page.parts[side].value;
   const press = (event: KeyboardEvent) => {
     const next = moveAlong(partIds, here, event.key);
     if (next === null) return;
     event.preventDefault();
-    page.open(next);
-    document.getElementById(`name-${next}`)?.focus();
+    page.openOn(side, next);
+    document.getElementById(`name-${next}-${side}`)?.focus();
   };
   return (
-    <div class="part-names" role="tablist" aria-label="Parts" onKeyDown={press}>
+    <div class="part-names" role="tablist" aria-label={side === 'first' ? 'Parts' : 'Second part'} onKeyDown={press}>
       {partIds.map((id) => (
         <button
           type="button"
           role="tab"
           key={id}
-          id={`name-${id}`}
+          id={`name-${id}-${side}`}
           class="part-name"
           aria-selected={id === here}
-          aria-controls="part"
+          aria-controls={`part-${side}`}
           tabIndex={id === here ? 0 : -1}
           title={partList[id].about}
-          onClick={() => page.open(id)}
+          onClick={() => page.openOn(side, id)}
         >
           {partList[id].name}
         </button>

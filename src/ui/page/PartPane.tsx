@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { Guarded } from './Guarded';
-import type { PageState } from './page-state';
+import type { PageState, Side } from './page-state';
 import type { PartId } from './part-ids';
 import { partList } from './part-list';
 import type { PartProps } from './part-props';
@@ -14,6 +14,7 @@ interface Props {
   readonly store: Store;
   readonly state: SheetState;
   readonly page: PageState;
+  readonly side: Side;
 }
 
 const loaded = signal<ReadonlyMap<PartId, FunctionComponent<PartProps>>>(new Map());
@@ -31,8 +32,8 @@ export async function loadPart(id: PartId): Promise<void> {
 }
 
 /** The part that is open, for the batch that is looked at. */
-export function PartPane({ store, state, page }: Props) {
-  const id = page.part.value;
+export function PartPane({ store, state, page, side }: Props) {
+  const id = page.parts[side].value;
   const { batches } = store.document.value;
   const batch = batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
   const Part = loaded.value.get(id);
@@ -41,15 +42,15 @@ export function PartPane({ store, state, page }: Props) {
   }, [id]);
   const pane = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (!page.wantsFocus.peek()) return;
-    page.wantsFocus.value = false;
+    if (page.wantsFocus.peek() !== page.parts[side].peek()) return;
+    page.wantsFocus.value = null;
     pane.current?.focus({ preventScroll: true });
   }, [page.wantsFocus.value]);
   if (batch === undefined) return null;
   return (
     <section
       class="part-pane"
-      id="part"
+      id={`part-${side}`}
       ref={pane}
       tabIndex={-1}
       role="tabpanel"

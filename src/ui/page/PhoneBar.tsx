@@ -11,7 +11,10 @@ const atThumb = ['steps', 'plan', 'fizz'] as const satisfies readonly PartId[];
 
 /** The way about the page on a phone. */
 export function PhoneBar({ page }: Props) {
-  const { shown, part } = page;
+  const {
+    shown,
+    parts: { first: part },
+  } = page;
   const isMore = shown.value === 'more' || (shown.value === 'part' && !atThumb.some((id) => id === part.value));
   return (
     <nav class="phone-bar" aria-label="Parts of this page">

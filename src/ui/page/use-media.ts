@@ -4,6 +4,8 @@ import { useEffect, useState } from 'preact/hooks';
 export const media = {
   /** A part stands beside the sheet. */
   wide: '(min-width: 60.01rem)',
+  /** There may be room for another part, if the batches leave it. */
+  veryWide: '(min-width: 110rem)',
   /** One batch at a time, its label above the *how*. */
   phone: '(max-width: 40rem)',
   /** Typed with a thumb: the open cell is at the foot of the window, with its units. */
