@@ -1,6 +1,6 @@
 import { writeEighths } from './eighths';
-import { roundAndTrim, roundNumber, roundTo } from './rounding';
-import { convertNumber, type Kind, type UnitId, units } from './units';
+import { roundAndTrim, roundNumber, roundRough, roundTo } from './rounding';
+import { convertNumber, type Kind, type KindOf, type UnitId, type UnitOf, units } from './units';
 
 const hardSpace = '\u00A0';
 const groupSpace = '\u202F';
@@ -33,6 +33,22 @@ function withUnit(number: string, unit: UnitId): string {
   return number === notANumber ? number : `${number}${hardSpace}${units[unit].symbol}`;
 }
 
+/** Says a value in another unit, rounded: in doubles where they can tell, from the exact number where they can't. */
+function inUnit<U extends UnitId>(from: U, to: UnitOf<KindOf<U>>) {
+  const zero = convertNumber(0, from, to);
+  const slope = convertNumber(1, from, to) - zero;
+  return (value: number, places: number, times = 1): number =>
+    roundRough((zero + slope * value) * times, places) ?? roundNumber(convertNumber(value, from, to) * times, places);
+}
+
+const inMinutes = inUnit('h', 'min');
+const inSeconds = inUnit('h', 's');
+const inOunces = inUnit('g', 'oz');
+const inInches = inUnit('cm', 'in');
+const inFahrenheit = inUnit('°C', '°F');
+const inFahrenheitSteps = inUnit('Δ°C', 'Δ°F');
+const inPsi = inUnit('bar', 'psi');
+
 /** From which rounded size on a number is written in which unit with how many decimals; the last that fits counts. */
 type Step = { readonly below: number; readonly unit: UnitId; readonly divisor: number; readonly places: number };
 
@@ -58,11 +74,11 @@ function writeBySize(value: number, steps: readonly Step[], decimalComma: boolea
 }
 
 function writeTime(hours: number, decimalComma: boolean): string {
-  const minutes = convertNumber(hours, 'h', 'min');
-  const size = Math.abs(roundNumber(minutes, 0));
-  if (size >= 60 || minutes === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
+  const minutes = inMinutes(hours, 0);
+  const size = Math.abs(minutes);
+  if (size >= 60 || hours === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
   if (size >= 1) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
-  return withUnit(writeNumber(convertNumber(hours, 'h', 's'), 0, decimalComma), 's');
+  return withUnit(writeNumber(inSeconds(hours, 0), 0, decimalComma), 's');
 }
 
 function writeHalves(value: number, unit: UnitId, decimalComma: boolean): string {
@@ -105,10 +121,10 @@ export function writeMetric(value: number, kind: Kind, decimalComma: boolean): s
 
 /** Ounces below a pound, then pounds and ounces; a tenth of an ounce is 2.8 g, so less than one shows hundredths. */
 function writePoundsAndOunces(grams: number, decimalComma: boolean): string {
-  const ounces = Math.abs(convertNumber(grams, 'g', 'oz'));
+  const size = Math.abs(grams);
   const sign = grams < 0 ? minus : '';
-  if (roundNumber(ounces, 2) < 1) return withUnit(writeTrimmed(convertNumber(grams, 'g', 'oz'), 2, decimalComma), 'oz');
-  const rounded = roundNumber(ounces, 1);
+  if (inOunces(size, 2) < 1) return withUnit(writeTrimmed(inOunces(grams, 2), 2, decimalComma), 'oz');
+  const rounded = inOunces(size, 1);
   if (rounded < 16) return `${sign}${withUnit(writeTrimmed(rounded, 1, decimalComma), 'oz')}`;
   const pounds = Math.floor(rounded / 16);
   const rest = roundNumber(rounded - pounds * 16, 1);
@@ -117,7 +133,7 @@ function writePoundsAndOunces(grams: number, decimalComma: boolean): string {
 }
 
 function writeInches(centimetres: number): string {
-  const eighths = roundNumber(convertNumber(Math.abs(centimetres), 'cm', 'in') * 8, 0);
+  const eighths = inInches(Math.abs(centimetres), 0, 8);
   const sign = centimetres < 0 && eighths > 0 ? minus : '';
   return withUnit(`${sign}${writeEighths(eighths)}`, 'in');
 }
@@ -135,11 +151,11 @@ export function writeUS(value: number, kind: Kind, decimalComma: boolean): strin
 const usWriters: { readonly [K in Kind]: ((value: number, decimalComma: boolean) => string) | null } = {
   mass: writePoundsAndOunces,
   length: writeInches,
-  temperature: (value, comma) => withUnit(writeNumber(convertNumber(value, '°C', '°F'), 0, comma), '°F'),
-  temperatureDifference: (value, comma) => withUnit(writeNumber(convertNumber(value, 'Δ°C', 'Δ°F'), 0, comma), 'Δ°F'),
+  temperature: (value, comma) => withUnit(writeNumber(inFahrenheit(value, 0), 0, comma), '°F'),
+  temperatureDifference: (value, comma) => withUnit(writeNumber(inFahrenheitSteps(value, 0), 0, comma), 'Δ°F'),
   pressure: (value, comma) => {
-    const psi = convertNumber(value, 'bar', 'psi');
-    return withUnit(writeNumber(psi, Math.abs(roundNumber(psi, 1)) < 100 ? 1 : 0, comma), 'psi');
+    const places = Math.abs(inPsi(value, 1)) < 100 ? 1 : 0;
+    return withUnit(writeNumber(inPsi(value, places), places, comma), 'psi');
   },
   volume: null,
   time: null,

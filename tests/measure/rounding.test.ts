@@ -1,7 +1,7 @@
 import Big from 'big.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { roundAndTrim, roundNumber, roundPast, roundTo } from '../../src/measure/rounding';
+import { roundAndTrim, roundNumber, roundPast, roundRough, roundTo } from '../../src/measure/rounding';
 
 describe('rounding to print', () => {
   test.each([
@@ -59,5 +59,31 @@ describe('rounding to print', () => {
         },
       ),
     );
+  });
+
+  test('agrees with a decimal library at a half, and a bit beside it', () => {
+    const decimals = fc.tuple(fc.integer({ min: -1e6, max: 1e6 }), fc.integer({ min: 0, max: 6 }));
+    const beside = fc.constantFrom(1, 1 + 2 ** -52, 1 - 2 ** -53, 1 + 1e-7, 1 - 1e-7, 1 + 1e-12);
+    fc.assert(
+      fc.property(decimals, beside, fc.integer({ min: 0, max: 6 }), ([digits, point], factor, places) => {
+        const value = (digits / 10 ** point) * factor;
+        const expected = Big(Big(value).round(places)).toFixed(places);
+        expect(roundTo(value, places)).toBe(expected);
+        expect(roundNumber(value, places)).toBe(Number(expected));
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+describe('rounding what doubles have left a little off', () => {
+  test('says nothing near a half and beyond what doubles count, for the exact number to decide', () => {
+    for (const rough of [2.5, 2.5 + 1e-9, 2.5 - 1e-9, 1e12, Number.NaN]) expect(roundRough(rough, 0)).toBeNull();
+  });
+
+  test('else says what it is rounded to, never as a negative zero', () => {
+    expect(roundRough(1.006, 2)).toBe(1.01);
+    expect(roundRough(-7.51, 0)).toBe(-8);
+    expect(Object.is(roundRough(-0.2, 0), 0)).toBe(true);
   });
 });

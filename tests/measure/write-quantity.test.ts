@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Kind } from '../../src/measure/units';
+import { convertNumber, type Kind } from '../../src/measure/units';
 import { writeMetric, writeNumber, writeTrimmed, writeUS } from '../../src/measure/write-quantity';
 
 const plain = (text: string | null) => text?.replaceAll('\u00A0', ' ') ?? null;
@@ -102,6 +102,16 @@ describe('writeUS', () => {
 
   test.each(written)('writes %d of %s as %j', (value, kind, text) => {
     expect(plain(writeUS(value, kind, false))).toBe(text);
+  });
+
+  // 2.25 oz in grams is a double that times a factor in doubles may fall short of 2.25 again.
+  test('rounds half a tenth of an ounce up, as the exact number has it', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 10, max: 158 }), (tenths) => {
+        const half = convertNumber((tenths + 0.5) / 10, 'oz', 'g');
+        expect(plain(writeUS(half, 'mass', false))).toBe(`${(tenths + 1) / 10} oz`);
+      }),
+    );
   });
 
   test('never writes sixteen ounces', () => {
