@@ -10,6 +10,11 @@ const aim = 70_000;
  * static imports, those they name. What is loaded later, on demand, is not counted.
  */
 export function weighScripts(read: (path: string) => string): number {
+  return [...firstScripts(read).values()].reduce((sum, size) => sum + size, 0);
+}
+
+/** Those scripts one by one, each with its size. */
+export function firstScripts(read: (path: string) => string): ReadonlyMap<string, number> {
   const page = read('index.html');
   const tags = page.match(/<script\b[^>]*\bsrc=[^>]*>|<link\b[^>]*\brel="?modulepreload\b[^>]*>/g) ?? [];
   const waiting = tags.map((tag) => resolve(tag.match(/\b(?:src|href)="([^"]+)"/)?.[1] ?? tag, 'index.html'));
@@ -17,7 +22,7 @@ export function weighScripts(read: (path: string) => string): number {
   for (const path of waiting) {
     if (sizes.has(path)) continue;
     const code = read(path);
-    sizes.set(path, gzipSync(code, { level: 9 }).length);
+    sizes.set(path, gzipSize(code));
     const { staticImports, staticExports } = parseSync(path, code).module;
     const exportedFrom = staticExports.flatMap(({ entries }) => entries.map((entry) => entry.moduleRequest?.value));
     for (const imported of [...staticImports.map(({ moduleRequest }) => moduleRequest.value), ...exportedFrom]) {
@@ -25,7 +30,12 @@ export function weighScripts(read: (path: string) => string): number {
     }
   }
   if (sizes.size === 0) throw new Error('index.html names no script, so there is nothing to weigh');
-  return [...sizes.values()].reduce((sum, size) => sum + size, 0);
+  return sizes;
+}
+
+/** What a text weighs on its way, in bytes. */
+export function gzipSize(text: string): number {
+  return gzipSync(text, { level: 9 }).length;
 }
 
 function resolve(reference: string, from: string): string {
