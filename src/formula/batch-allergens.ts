@@ -51,8 +51,8 @@ function nameLists(us: boolean, eu: boolean): string {
   return eu ? 'the EU list and not on the US list' : 'neither the US list nor the EU list';
 }
 
-function describeUnnamed({ family, plural }: Formulation['choices']['source']): string {
-  return family === 'carton'
+function describeUnnamed({ label, plural }: Formulation['choices']['source']): string {
+  return label !== null
     ? 'Those of the source are printed on the carton.'
     : `${upperFirst(plural)} are on neither the US list nor the EU list. Read the packet all the same.`;
 }

@@ -1,4 +1,5 @@
 import type { CautionId } from '../reference/cautions';
+import { families } from '../reference/families';
 import type { Choices } from './coefficients';
 import type { Formulation } from './formulate';
 import type { Recipe } from './recipe';
@@ -21,9 +22,9 @@ type Condition = (choices: Choices, recipe: Recipe, rows: Formulation['rows']) =
 type Entry = readonly [topic: CautionTopic, condition: Condition];
 
 const always: Condition = () => true;
-// A carton is heat-treated and closed; a can let down with tap water counts with what is made at home.
-const isHomemade = ({ source }: Choices): boolean => source.family !== 'carton';
-const isNutOrSeed: Condition = ({ source }) => ['nut', 'seed', 'legume'].includes(source.family);
+// What its maker heated starts nearly clean; a can let down with tap water counts with what is made at home.
+const isHomemade = ({ source }: Choices): boolean => !source.heated;
+const isRaw: Condition = ({ source }) => families[source.family].raw;
 const isSoaked: Condition = ({ source }) => source.soak?.drained === true;
 // Where it can't be told whether there is a bottle, there may be one.
 const isBottled: Condition = (_, __, { bottleTime }) => bottleTime.value !== 0;
@@ -55,7 +56,7 @@ const entries = {
   keepCold: ['spoilage', always],
   timeOut: ['spoilage', always],
   dangerZone: ['spoilage', always],
-  treatedNuts: ['cleanliness', isNutOrSeed],
+  treatedNuts: ['cleanliness', isRaw],
   cultureIsNoCure: ['cleanliness', always],
   plantMilkFeeds: ['cleanliness', always],
   soakCold: ['cleanliness', isSoaked],

@@ -4,6 +4,7 @@ import { scaleOf } from '../measure/unit-scale';
 import { baseUnits, unitList, units } from '../measure/units';
 import { bottles } from '../reference/bottles';
 import { cartonWaiting } from '../reference/carton-waiting';
+import { families } from '../reference/families';
 import {
   alcoholLine,
   cardinalTemperatures,
@@ -17,10 +18,9 @@ import { type Food, foods } from '../reference/foods';
 import { grains } from '../reference/grains';
 import { handwork } from '../reference/handwork';
 import { jars } from '../reference/jars';
-import { keepingTimes } from '../reference/keeping';
 import { kitchen } from '../reference/kitchen';
 import { loosely, measureErrors } from '../reference/measure-error';
-import { type Origin, published } from '../reference/origins';
+import { type Coefficient, type Origin, published } from '../reference/origins';
 import { otherFoods } from '../reference/other-foods';
 import { learning } from '../reference/pace';
 import { usualCan } from '../reference/packings';
@@ -116,6 +116,10 @@ function ofUnits(): readonly ListedFigure[] {
     });
 }
 
+function keepingTimes(): Readonly<Record<string, Coefficient>> {
+  return Object.fromEntries(Object.entries(families).map(([id, { keeps }]) => [id, keeps]));
+}
+
 /** Every figure of every table that the sheet works with, by what it is about. */
 export function everyFigure(): readonly FigureGroup[] {
   return [
@@ -132,7 +136,7 @@ export function everyFigure(): readonly FigureGroup[] {
         ...byName(cardinalTemperatures),
       ],
     },
-    { id: 'keeping', title: 'Keeping', figures: [...byKey('Keeps', keepingTimes), ...alone(cartonWaiting)] },
+    { id: 'keeping', title: 'Keeping', figures: [...byKey('Keeps', keepingTimes()), ...alone(cartonWaiting)] },
     { id: 'handwork', title: 'Work by hand and planning', figures: alone(handwork) },
     { id: 'learning', title: 'Learning from the log', figures: alone(learning) },
     {

@@ -1,5 +1,5 @@
+import { families } from '../reference/families';
 import { fermenting } from '../reference/fermenting';
-import { keepingTimes } from '../reference/keeping';
 import { kitchen } from '../reference/kitchen';
 import { type CoefficientDefinition, define } from './coefficient';
 
@@ -88,6 +88,6 @@ export const fermentCoefficients = {
     'How long it keeps in the fridge',
     'source',
     { range: { least: 1, most: 60 } },
-    (c) => keepingTimes[c.source.family],
+    (c) => families[c.source.family].keeps,
   ),
 } satisfies Record<string, CoefficientDefinition>;

@@ -102,7 +102,7 @@ function writeAllergens(formulation: Formulation): string {
   const { source } = formulation.choices;
   const named = allergensOf(formulation).entries.filter(({ from }) => from === 'source');
   if (named.length > 0) return named.map(({ id }) => writeAllergen(id)).join(' ');
-  return source.family === 'carton'
+  return source.label !== null
     ? 'Allergens: those named on the carton it was made from.'
     : `Allergens: ${source.plural} are on neither the US nor the EU list.`;
 }

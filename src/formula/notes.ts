@@ -187,7 +187,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   },
   readyTime: (x) => {
     const latest = x.of('readyLatest');
-    const isHomemade = x.choices.source.family !== 'carton';
+    const isHomemade = !x.choices.source.heated;
     return isHomemade && latest > kitchen.acidityTime.value
       ? [{ code: 'slowerThanLine', at: 'readyTime', latest }]
       : [];

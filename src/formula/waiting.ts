@@ -54,7 +54,7 @@ export function waitingOf(
   opened: { readonly days: number } | null,
   now: number | null,
 ): Waiting {
-  const isCarton = choices.source.family === 'carton';
+  const isCarton = choices.source.heated;
   const allowed = isCarton && opened !== null;
   const slack = allowed ? cartonWaiting.sameCarton.value : learning.sameMake.value;
   const day = kitchen.acidityTime.value;

@@ -1,4 +1,5 @@
 import type { AllergenId } from './allergens';
+import type { FamilyId } from './families';
 import { type FoodId, foods, type Proximates } from './foods';
 import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, published } from './origins';
 
@@ -12,8 +13,10 @@ export interface Composition extends Proximates {
 export interface Source {
   readonly name: string;
   readonly plural: string;
-  readonly family: 'nut' | 'legume' | 'seed' | 'coconut' | 'carton';
+  readonly family: FamilyId;
   readonly form: 'solid' | 'liquid';
+  /** Heated and sealed by its maker: it starts nearly free of germs, may be waited for, and teaches nothing of a kitchen. */
+  readonly heated: boolean;
   readonly composition: Composition;
   readonly food: FoodId | null;
   /** The published household measure used; its note says where it is that of the nearest form. */
@@ -111,6 +114,7 @@ const warm = { words: 'warm', temperature: believed(45, '°C', 40, 50) } as cons
 
 const strained = {
   form: 'solid',
+  heated: false,
   handlingLoss: believed(0.02, 'share', 0.01, 0.04, 'What stays on the blender, bag and jug.'),
   ownWater: null,
   label: null,
@@ -130,6 +134,7 @@ const undrained = {
 
 const poured = {
   form: 'liquid',
+  heated: false,
   // Weighed by what is in it, as the milk it becomes is, so that what is poured in comes out again.
   cup: null,
   soak: null,
@@ -609,6 +614,7 @@ const table = {
     name: 'Carton, unsweetened',
     plural: 'unsweetened plant milk',
     family: 'carton',
+    heated: true,
     composition: {
       ...cartonComposition,
       ...cartonSugarsUnknown,
@@ -627,6 +633,7 @@ const table = {
     name: 'Carton, sweetened',
     plural: 'sweetened plant milk',
     family: 'carton',
+    heated: true,
     composition: {
       ...cartonComposition,
       ...cartonSugarsUnknown,

@@ -143,7 +143,7 @@ describe('a carton', () => {
 test('days are waited for with cartons only, of all sources', () => {
   for (const source of sourceIds) {
     const { allowed } = waitingOf(formulate(recipeOf({ source })), [], { days: 3 }, null);
-    expect(allowed).toBe(sources[source].family === 'carton');
+    expect(allowed).toBe(sources[source].heated);
   }
 });
 

@@ -52,7 +52,7 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   jars: () => jarFigures,
   grains: () => grainFigures,
   kitchen: () => kitchenFigures,
-  keepingTimes: () => keepingFigures,
+  families: () => keepingFigures,
   handwork: () => handworkFigures,
   bottles: () => bottleFigures,
   cartonWaiting: () => cartonWaitingFigures,

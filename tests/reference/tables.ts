@@ -3,6 +3,7 @@ import { allergens } from '../../src/reference/allergens';
 import { bottles } from '../../src/reference/bottles';
 import { cartonWaiting } from '../../src/reference/carton-waiting';
 import { cautions } from '../../src/reference/cautions';
+import { families } from '../../src/reference/families';
 import {
   alcoholLine,
   cardinalTemperatures,
@@ -17,7 +18,6 @@ import { foods } from '../../src/reference/foods';
 import { grains } from '../../src/reference/grains';
 import { handwork } from '../../src/reference/handwork';
 import { jars } from '../../src/reference/jars';
-import { keepingTimes } from '../../src/reference/keeping';
 import { kitchen } from '../../src/reference/kitchen';
 import { doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds } from '../../src/reference/measure-error';
 import { otherFoods } from '../../src/reference/other-foods';
@@ -33,7 +33,7 @@ import { sweeteners } from '../../src/reference/sweeteners';
 export const tables = {
   ...{ allergens, cautions, foods, foodMeasures, otherFoods, grains, jars, kitchen, sources, sweeteners },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
-  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, keepingTimes, learning, sweetness },
+  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, families, learning, sweetness },
   ...{
     doubtfulMeasures,
     kindByForm,

@@ -1,3 +1,4 @@
+import { families } from '../../reference/families';
 import type { Source } from '../../reference/sources';
 import { type Pen, say } from './pen';
 import type { StepDraft } from './step';
@@ -41,10 +42,10 @@ export function chooseStep(pen: Pen): StepDraft {
 
 function describeChecking({ family, form, plural }: Source): string | null {
   if (form === 'liquid') return 'Open it for this batch.';
-  if (family === 'coconut') return null;
+  if (!families[family].raw) return null;
   return say(
     `Use plain, unsalted ${plural}.`,
-    family === 'seed' ? null : 'Pick out any that are mouldy or shrivelled.',
+    families[family].pickedOver ? 'Pick out any that are mouldy or shrivelled.' : null,
   );
 }
 

@@ -100,7 +100,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   check({ id }: PlannedStep): string {
-    if (this.pen.formulation.choices.source.family !== 'carton') {
+    if (!this.pen.formulation.choices.source.heated) {
       const may = `At ${this.line()} or less, by strip or meter, it may stand on until you strain it.`;
       return say(may, this.notThere());
     }
@@ -115,7 +115,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   strain(): string {
     const drink = this.pen.value('drinkVolume') === null ? null : `Expect ${this.pen.amount('drinkVolume')} of kefir.`;
-    const isHome = this.pen.formulation.choices.source.family !== 'carton';
+    const isHome = !this.pen.formulation.choices.source.heated;
     const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
     return say(
       this.onlyAt(),

@@ -28,7 +28,7 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
   const { choices } = formulation;
   const ferment = fermentOf(formulation, kitchen);
   const second = secondOf(formulation);
-  const isCarton = choices.source.family === 'carton';
+  const isCarton = choices.source.heated;
   const isSlow = !isCarton && mayTake(formulation) > sourLine;
   const keep = labelDaysOf(formulation);
   return {
@@ -126,7 +126,7 @@ function fermentOf({ rows, choices }: Formulation, kitchen: Kitchen): Making['fe
     return { why: why === undefined ? 'The sheet has no time for the first ferment.' : describeProblem(why, kitchen) };
   }
   const { low, likely, high } = waitOf(range?.low ?? value, value, range?.high ?? value);
-  const most = choices.source.family === 'carton' || likely > sourLine ? high : Math.min(high, sourLine);
+  const most = choices.source.heated || likely > sourLine ? high : Math.min(high, sourLine);
   return { wait: { low: Math.min(low, likely), likely, high: Math.max(most, likely) } };
 }
 

@@ -87,7 +87,7 @@ function LabelsPanel({ batch, store }: Props) {
       )}
       {chosen === null && planned !== null && <p role="status">The day is the plan’s. Change it if it was another.</p>}
       {days.made === null && <p role="status">Choose the day, or print a line to write it on.</p>}
-      {formulation.choices.source.family === 'carton' && (
+      {formulation.choices.source.label !== null && (
         <p>The sheet does not know what is in your carton. Write its allergens in the line of your own.</p>
       )}
       <h3>As it prints</h3>

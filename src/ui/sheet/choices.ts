@@ -1,4 +1,5 @@
 import type { ChoiceRowId } from '../../formula/order';
+import { families } from '../../reference/families';
 import { grains } from '../../reference/grains';
 import { jars } from '../../reference/jars';
 import { sources } from '../../reference/sources';
@@ -18,19 +19,11 @@ function named(table: Readonly<Record<string, { readonly name: string }>>): read
   return Object.entries(table).map(([value, { name }]) => ({ value, label: name }));
 }
 
-const families = [
-  { label: 'Nuts', of: ['nut'] },
-  { label: 'Legumes', of: ['legume'] },
-  { label: 'Seeds', of: ['seed'] },
-  { label: 'Coconut', of: ['coconut'] },
-  { label: 'Ready made', of: ['carton'] },
-] as const;
-
 function bySource(): readonly OptionGroup[] {
-  return families.map(({ label, of }) => ({
-    label,
+  return Object.entries(families).map(([id, { heading }]) => ({
+    label: heading,
     options: Object.entries(sources)
-      .filter(([, { family }]) => of.some((one) => one === family))
+      .filter(([, { family }]) => family === id)
       .map(([value, { name }]) => ({ value, label: name })),
   }));
 }

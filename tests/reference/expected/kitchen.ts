@@ -36,10 +36,13 @@ export const kitchenFigures: Figures = {
 /** Common practice: 13.5 fl oz or 400 mL; its range is a judgement. */
 export const usualCanFigures: Figures = { ', mL': [400, 385, 415] };
 
-/** Common practice: about a week, coconut seven to ten days. */
+/** Common practice: about a week, coconut seven to ten days. Kernels are bought raw; mouldy nuts can be seen, seeds cannot. */
 export const keepingFigures: Figures = {
-  ...{ 'nut, days': [7, 6, 8], 'legume, days': [7, 6, 8], 'seed, days': [7, 6, 8] },
-  ...{ 'coconut, days': [8.5, 7, 10], 'carton, days': [7, 6, 8] },
+  ...{ 'nut.keeps, days': [7, 6, 8], 'legume.keeps, days': [7, 6, 8], 'seed.keeps, days': [7, 6, 8] },
+  ...{ 'coconut.keeps, days': [8.5, 7, 10], 'carton.keeps, days': [7, 6, 8] },
+  ...{ 'nut.raw': true, 'nut.pickedOver': true, 'legume.raw': true, 'legume.pickedOver': true, 'seed.raw': true },
+  ...{ 'seed.pickedOver': false, 'coconut.raw': false, 'coconut.pickedOver': false },
+  ...{ 'carton.raw': false, 'carton.pickedOver': false },
 };
 
 export const handworkFigures: Figures = {

@@ -61,6 +61,7 @@ function solid({ record, cup: [grams, millilitres], soak, uptake, ...rest }: Sol
     'blendSeconds, s': rest.blend,
     'blendWater.temperature, °C': rest.water,
     gels: rest.gels ?? false,
+    heated: false,
   };
 }
 
@@ -236,7 +237,7 @@ const steeped: Figures = {
 };
 
 const poured: Figures = {
-  cup: null,
+  ...{ cup: null, heated: false },
   ...{ 'uptake, g/g': [0], 'passing, share': [1], 'pulpMoisture, share': [0], 'handlingLoss, share': [0] },
   ...{ 'leaching, share': [0], gels: false, blendSeconds: null, blendWater: null },
   ...soakless,
@@ -246,7 +247,7 @@ const poured: Figures = {
 // From memory: a usual almond or oat carton, made to sum to 100. A label cup is 240 mL in the US: 21 CFR 101.9(b)(5)(viii).
 const carton: Figures = {
   ...poured,
-  ...{ food: null, cup: null, 'waterRatio, g/g': [0], 'label.serving, mL': [240, 100, 250] },
+  ...{ food: null, cup: null, heated: true, 'waterRatio, g/g': [0], 'label.serving, mL': [240, 100, 250] },
   ...under('composition', {
     ...{ protein: 0.6, fat: 1.3, fibre: 0.4, ash: 0.4 },
     ...{ sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null },
