@@ -28,6 +28,7 @@ import { notesOf } from '../../src/reference/source-notes';
 import { sources, sugarsByCarbohydrate } from '../../src/reference/sources';
 import { sweetenerNotes } from '../../src/reference/sweetener-notes';
 import { sweeteners } from '../../src/reference/sweeteners';
+import { troubles } from '../../src/reference/troubles';
 
 /** Every table of the reference layer, as the checks of its figures and origins read them. */
 export const tables = {
@@ -42,6 +43,7 @@ export const tables = {
     measureKinds,
     sugarsByCarbohydrate,
     sweetenerNotes,
+    troubles,
     usualCan,
   },
   sourceNotes: keysOf(sources).map((id) => keysOf(grains).map((kind) => notesOf(id, kind))),

@@ -5,10 +5,15 @@ import '../time/time.css';
 import './log.css';
 
 /** What was found at the jars, and what it teaches. */
-export default function LogPart({ batch, store }: PartProps) {
+export default function LogPart({ batch, store, page }: PartProps) {
   return (
-    <MayEdit store={store}>
-      <Log key={batch.id} batch={batch} store={store} />
-    </MayEdit>
+    <>
+      <MayEdit store={store}>
+        <Log key={batch.id} batch={batch} store={store} />
+      </MayEdit>
+      <button type="button" class="follow" onClick={() => page.goTo('trouble')}>
+        What is wrong with it?
+      </button>
+    </>
   );
 }

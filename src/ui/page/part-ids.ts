@@ -10,6 +10,7 @@ export const partIds = [
   'onHand',
   'paper',
   'care',
+  'trouble',
   'kitchen',
   'numbers',
 ] as const;

@@ -21,6 +21,11 @@ export const partList = {
   onHand: { name: 'On hand', about: 'the largest batch from what I have', load: () => import('../on-hand/OnHandPart') },
   paper: { name: 'Paper', about: 'print, labels, files, links', load: () => import('../paper/PaperPart') },
   care: { name: 'Care', about: 'cautions and allergens', load: () => import('../care/CarePart') },
+  trouble: {
+    name: 'Trouble',
+    about: 'sour, slimy, mould, a hard bottle',
+    load: () => import('../trouble/TroublePart'),
+  },
   numbers: {
     name: 'Numbers',
     about: 'where each figure comes from',

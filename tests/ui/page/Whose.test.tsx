@@ -12,6 +12,7 @@ const parts: readonly (readonly [PartId, string])[] = [
   ['fizz', 'Fizz'],
   ['log', 'Log'],
   ['care', 'Take care'],
+  ['trouble', 'What is wrong?'],
   ['steps', 'Where the mass goes'],
 ];
 
