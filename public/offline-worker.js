@@ -2,9 +2,7 @@
 const page = self.registration.scope;
 const ours = `jarwright ${page} `;
 const pictures = ['icon.svg', 'icon-192.png', 'icon-512.png', 'icon-maskable-512.png', 'apple-touch-icon.png'];
-const namedForGood = ['', 'manifest.webmanifest', 'licences.txt', ...pictures];
-// A signal too weak to bring the page is no better than none, and a cook does not wait for it.
-const longestWait = 5000;
+const namedForGood = ['manifest.webmanifest', 'licences.txt', ...pictures];
 const pausesBeforeForgetting = [0, 200, 1000, 4000];
 
 /** Newest first. */
@@ -17,10 +15,17 @@ async function readHash(text) {
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
+/** The addresses of the scripts, styles and pictures that a page names. */
+function readNames(text) {
+  const names = text.matchAll(/<(?:script|link)\b[^>]*?\s(?:src|href)="([^"]+)"/g);
+  return Array.from(names, ([, name]) => new URL(name, page).href);
+}
+
 /**
  * Fetches the build that the host has now, and names its cache. A new build has a new list of files, hence another
  * cache. The older ones stay for as long as a page is open that may be of one of them: such a page still loads parts of
- * itself, and is never reloaded from here, since a cook may be typing in it.
+ * itself, and is never reloaded from here, since a cook may be typing in it. Rejects where the host changes its build
+ * meanwhile: the next visit looks again.
  */
 async function refresh() {
   const answer = await fetch(new URL('asset-manifest.json', page), { cache: 'no-store' });
@@ -28,23 +33,31 @@ async function refresh() {
   const text = await answer.text();
   const chunks = Object.values(JSON.parse(text));
   const built = chunks.flatMap(({ file, css = [], assets = [] }) => [file, ...css, ...assets]);
+  const files = new Set([...namedForGood, ...built].map((file) => new URL(file, page).href));
+  const opening = await fetch(page, { cache: 'no-cache' });
+  if (!opening.ok) throw new Error(`the page answers ${opening.status}`);
+  const strangers = readNames(await opening.clone().text()).filter((name) => !files.has(name));
+  if (strangers.length > 0) throw new Error(`the page is of another build than its files: ${strangers}`);
   const name = ours + (await readHash(text));
   // A build that comes back after another has to be the newest again.
   if ((await listOurCaches()).indexOf(name) > 0) await caches.delete(name);
   const cache = await caches.open(name);
   const isComplete = (await cache.match(page, { ignoreVary: true })) !== undefined;
-  const files = new Set(isComplete ? namedForGood : [...namedForGood, ...built]);
-  // All or nothing: the page and its files must come from the same build.
-  await cache.addAll([...files].map((file) => new Request(new URL(file, page), { cache: 'no-cache' })));
-  return name;
+  const wanted = isComplete ? namedForGood.map((file) => new URL(file, page).href) : [...files];
+  await cache.addAll(wanted.map((file) => new Request(file, { cache: 'no-cache' })));
+  // The page comes last: a cache that holds it holds all of its build.
+  await cache.put(page, opening);
 }
 
-/** A page that makes way for the one that opens takes a moment to go, longer than a near host takes to answer. */
-async function forgetOlder(newest, opening) {
+/**
+ * Drops the builds older than one that a page has just opened of. A page that makes way for it takes a moment to go,
+ * longer than a near host takes to answer.
+ */
+async function forgetOlder(current, opening) {
   for (const pause of pausesBeforeForgetting) {
     await new Promise((resolve) => setTimeout(resolve, pause));
     const kept = await listOurCaches();
-    const older = kept.includes(newest) ? kept.slice(kept.indexOf(newest) + 1) : [];
+    const older = kept.includes(current) ? kept.slice(kept.indexOf(current) + 1) : [];
     if (older.length === 0) return;
     const windows = await self.clients.matchAll({ includeUncontrolled: true, type: 'window' });
     if (windows.some(({ id, url }) => id !== opening && url.startsWith(page))) continue;
@@ -53,49 +66,39 @@ async function forgetOlder(newest, opening) {
   }
 }
 
+/** What the newest build that has it answers, and the cache of that build. */
 async function findCached(request) {
   for (const cacheName of await listOurCaches()) {
     // The preview server varies by Origin, which a page and its scripts send differently.
-    const cached = await caches.match(request, { cacheName, ignoreVary: true });
-    if (cached) return cached;
+    const answer = await caches.match(request, { cacheName, ignoreVary: true });
+    if (answer) return { answer, cacheName };
   }
   return undefined;
 }
 
-async function navigate(event) {
+/** The page as it is kept; whatever the host has in its place is fetched for the next visit. */
+async function openPage(event) {
+  const kept = await findCached(page);
+  event.waitUntil(refresh().catch(() => undefined));
+  if (kept) event.waitUntil(forgetOlder(kept.cacheName, event.resultingClientId));
+  return kept?.answer ?? fetch(event.request);
+}
+
+/** Of another address in its folder the host knows best whether it has it. */
+async function openOther({ request }) {
   try {
-    const answer = await fetchInTime(event.request);
-    if (isRefusal(answer) && isPage(event.request)) return (await findCached(page)) ?? answer;
-    // This file stays the same from build to build, so it is each visit, not the browser, that looks for a new one.
-    const refreshed = refresh().then((newest) => forgetOlder(newest, event.resultingClientId));
-    event.waitUntil(refreshed.catch(() => undefined));
-    return answer;
+    return await fetch(request);
   } catch (error) {
-    const cached = (await findCached(event.request)) ?? (await findCached(page));
-    if (cached) return cached;
+    const kept = (await findCached(request)) ?? (await findCached(page));
+    if (kept) return kept.answer;
     throw error;
   }
 }
 
-/** A host that is overloaded or being repaired answers too, and so does a network that lets nobody through. */
-function isRefusal({ status }) {
-  return status >= 400;
-}
-
-/** Whether the page itself is asked for; of another address in its folder the host knows best that it has none. */
+/** Whether the page itself is asked for. */
 function isPage({ url }) {
   const { origin, pathname } = new URL(url);
   return [page, `${page}index.html`].includes(origin + pathname);
-}
-
-/** Rejects where the host gives no answer in time and the page is there without it. */
-async function fetchInTime(request) {
-  const answer = fetch(request);
-  const late = new Promise((resolve) => setTimeout(resolve, longestWait, 'late'));
-  if ((await Promise.race([answer, late])) !== 'late') return answer;
-  if ((await findCached(page)) === undefined) return answer;
-  answer.catch(() => undefined);
-  throw new Error('no answer in time');
 }
 
 self.addEventListener('install', (event) => event.waitUntil(refresh().then(() => self.skipWaiting())));
@@ -103,6 +106,6 @@ self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim(
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || !request.url.startsWith(page)) return;
-  if (request.mode === 'navigate') event.respondWith(navigate(event));
-  else event.respondWith(findCached(request).then((cached) => cached ?? fetch(request)));
+  if (request.mode === 'navigate') event.respondWith(isPage(request) ? openPage(event) : openOther(event));
+  else event.respondWith(findCached(request).then((kept) => kept?.answer ?? fetch(request)));
 });

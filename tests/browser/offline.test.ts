@@ -36,6 +36,14 @@ function listCaches(page: Page): Promise<string[]> {
   return page.evaluate(() => caches.keys());
 }
 
+/** Whether the newest build that is kept is kept as a whole. */
+function isComplete(page: Page, address: string): Promise<boolean> {
+  return page.evaluate(async (opening) => {
+    const newest = (await caches.keys()).filter((name) => name.startsWith('jarwright ')).at(-1);
+    return newest !== undefined && (await caches.match(opening, { cacheName: newest, ignoreVary: true })) !== undefined;
+  }, address);
+}
+
 /** Turns a built page into a next build of it, which brings one more script. */
 function rebuild(dist: string): void {
   writeFileSync(join(dist, 'next.js'), 'document.documentElement.dataset.build = "next";');
@@ -65,6 +73,7 @@ describeInBrowser('without a network', () => {
   describe.each(['/', '/shelf/'])('served from %s', (base) => {
     let opened: OpenedPage;
     let dist: string;
+    const visit = () => opened.visit({ serviceWorkers: 'allow' });
 
     beforeAll(async () => {
       dist = mkdtempSync(join(tmpdir(), 'jarwright-'));
@@ -78,7 +87,7 @@ describeInBrowser('without a network', () => {
     });
 
     test('the page still opens, by its plain address and by a shared one', async () => {
-      const { page, context, close } = await opened.visit();
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       expect(await isReachable(page)).toBe(true);
       await context.setOffline(true);
@@ -91,7 +100,7 @@ describeInBrowser('without a network', () => {
     });
 
     test('a line too slow to bring the page is not waited for', async () => {
-      const { page, context, close } = await opened.visit();
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       const never = () => new Promise<void>(() => {});
       await context.route(opened.address, never);
@@ -101,7 +110,7 @@ describeInBrowser('without a network', () => {
     });
 
     test.each([503, 404, 403])('a host that answers %i to the page is not believed', async (status) => {
-      const { page, context, close } = await opened.visit();
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       await waitForSheet(page);
       const refuse = (path: string) => context.route(path, (route) => route.fulfill({ status, body: 'Not today.' }));
@@ -119,7 +128,7 @@ describeInBrowser('without a network', () => {
     });
 
     test('has its icons, with and without a network, as large as the manifest says', async () => {
-      const { page, context, close } = await opened.visit();
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       for (const isOffline of [false, true]) {
         await context.setOffline(isOffline);
@@ -156,13 +165,17 @@ describeInBrowser('without a network', () => {
       await close();
     });
 
-    test('the page that opens is the build last visited, and the only one kept', async () => {
-      const { page, context, close } = await opened.visit();
+    test('a new build opens from the visit after the one that found it, and is then the only one kept', async () => {
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       await page.evaluate(() => caches.open('of another page on this host'));
-      const before = await listCaches(page);
+      const [before] = await listCaches(page);
       rebuild(dist);
-      // The page that makes way is still there when the new build has come, as where the host is near.
+      await page.reload();
+      expect(await page.locator('html').getAttribute('data-build')).toBeNull();
+      await expect.poll(async () => (await listCaches(page)).length, aWhile).toBe(3);
+      await expect.poll(() => isComplete(page, opened.address), aWhile).toBe(true);
+      // The page that makes way is still there for a while when the new build is opened.
       await page.evaluate(() =>
         window.addEventListener('pagehide', () => {
           const gone = performance.now() + 1500;
@@ -170,9 +183,9 @@ describeInBrowser('without a network', () => {
         }),
       );
       await page.reload();
-      await expect.poll(() => listCaches(page), aWhile).not.toEqual(before);
       await expect.poll(async () => (await listCaches(page)).length, aWhile).toBe(2);
       expect(await listCaches(page)).toContain('of another page on this host');
+      expect(await listCaches(page)).not.toContain(before);
       await context.setOffline(true);
       await page.reload();
       await page.locator('#sheet > *').first().waitFor();
@@ -180,8 +193,31 @@ describeInBrowser('without a network', () => {
       await close();
     });
 
+    test('a page and a list of files that are of two builds, as while the host is brought up to date, are not kept', async () => {
+      const { page, context, close } = await visit();
+      await waitForWorker(page);
+      const before = await listCaches(page);
+      const list = readFileSync(join(dist, 'asset-manifest.json'), 'utf8');
+      const asked: string[] = [];
+      context.on('request', (request) => {
+        if (request.serviceWorker() !== null) asked.push(request.url());
+      });
+      change(join(dist, 'index.html'), (text) =>
+        text.replace('</head>', '<script type="module" src="./assets/stranger.js"></script>$&'),
+      );
+      change(join(dist, 'asset-manifest.json'), (text) => `${text} `);
+      await page.reload();
+      await waitForSheet(page);
+      await expect.poll(() => asked).toContain(opened.address);
+      expect(asked.filter((address) => address.endsWith('.js'))).toEqual([]);
+      expect(await listCaches(page)).toEqual(before);
+      change(join(dist, 'index.html'), (text) => text.replace(/<script[^>]*stranger.js"><\/script>/, ''));
+      writeFileSync(join(dist, 'asset-manifest.json'), list);
+      await close();
+    });
+
     test('a new build that comes while a cell is open takes nothing from the page, whose parts all stay', async () => {
-      const { page, context, close } = await opened.visit();
+      const { page, context, close } = await visit();
       await waitForWorker(page);
       await waitForSheet(page);
       await page.evaluate(() => Reflect.set(window, 'still', 'here'));
@@ -191,6 +227,9 @@ describeInBrowser('without a network', () => {
 
       const other = await context.newPage();
       await other.goto(opened.address);
+      await waitForSheet(other);
+      await expect.poll(() => isComplete(other, opened.address), aWhile).toBe(true);
+      await other.reload();
       await waitForSheet(other);
       expect(await other.locator('script[src*="-next.js"]').count()).toBeGreaterThan(0);
       await expect.poll(async () => (await listCaches(page)).length, aWhile).toBe(2);
