@@ -11,7 +11,7 @@ import { looksOf } from './log-edits';
 
 /** What can be found at a jar, as the cook chooses it. */
 export const foundWords: Readonly<Record<Logged['found'], string>> = {
-  flat: 'Still flat',
+  flat: 'Not sour yet',
   ready: 'Ready',
   sour: 'Too sour',
   looked: 'Just looked',

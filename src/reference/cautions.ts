@@ -224,12 +224,8 @@ const table = [
   {
     id: 'timeOut',
     at: 'keepDays',
-    text: 'Out of the refrigerator it goes on fermenting, and a sealed bottle gains pressure. Put it back within 2 h, or 1 h in a room above 32 °C (90 °F).',
-    origin: published(
-      'fsis-danger-zone',
-      'page, the two-hour rule',
-      'The rule is for perishable food; that it holds for sour kefir too is a judgement.',
-    ),
+    text: 'Out of the refrigerator it goes on fermenting and turns sourer, and a sealed bottle gains pressure. Put it back soon.',
+    origin: commonPractice(),
   },
   {
     id: 'higherRisk',

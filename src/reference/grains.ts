@@ -28,6 +28,11 @@ const cling: Coefficient = { value: 0.25, unit: 'mL/g', low: 0.1, high: 0.5, ori
 const readyTime: Coefficient = { value: 12, unit: 'h', low: 8, high: 16, origin: commonPractice() };
 const readyTemperature: Coefficient = { value: 21, unit: '°C', origin: commonPractice('The room of the usual time.') };
 
+const chlorine = {
+  text: 'Chlorine in tap water slows them. Let the water stand open overnight or boil and cool it; some waterworks add what does not leave that way, so filter it or buy water where they do.',
+  origin: fromMemory(),
+} as const;
+
 const table = {
   water: {
     name: 'Water kefir grains',
@@ -53,6 +58,7 @@ const table = {
         text: 'They live on added sugar. Expect little growth in plant milk, and rest them in sugar water between batches.',
         origin: commonPractice(),
       },
+      chlorine,
     ],
   },
   milk: {
@@ -84,6 +90,7 @@ const table = {
         text: 'They hold up better when every few batches are made in dairy milk.',
         origin: commonPractice(),
       },
+      chlorine,
     ],
   },
 } satisfies Record<string, Grain>;

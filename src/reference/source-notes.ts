@@ -23,8 +23,13 @@ const driedCoconutNotes: readonly Note[] = [
   {
     step: 'culture',
     grains: 'milk',
-    text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature, and rinse it off with cool boiled water if the grains clump.',
+    text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature, and rinse it off with lukewarm water if the grains clump: the fat melts near 24 °C (75 °F).',
     origin: fromMemory(),
+  },
+  {
+    step: 'strain',
+    text: 'Pour the milk back over the pulp, blend and press once more: the second round takes out what the first left.',
+    origin: commonPractice(),
   },
   { step: 'keep', text: 'A firm white layer in the refrigerator is coconut fat; stir it in.', origin: fromMemory() },
 ];

@@ -46,7 +46,7 @@ export interface Source {
   readonly can?: { readonly volume: Coefficient };
   readonly gels: boolean;
   readonly blendSeconds: Coefficient | null;
-  readonly blendWater: { readonly words: 'cold' | 'cool' | 'warm'; readonly temperature: Coefficient } | null;
+  readonly blendWater: { readonly words: 'cool' | 'warm'; readonly temperature: Coefficient } | null;
   readonly allergens: readonly AllergenId[];
 }
 
@@ -108,7 +108,13 @@ const soakWarm = {
   drained: false,
 } as const;
 
-const cold = { words: 'cold', temperature: believed(8, '°C', 4, 12) } as const;
+const nearRoom = {
+  words: 'cool',
+  temperature: {
+    ...{ value: 18, unit: '°C', low: 15, high: 22 },
+    origin: commonPractice('The times to ready take the milk to be as warm as the room.'),
+  },
+} as const;
 const cool = { words: 'cool', temperature: believed(15, '°C', 10, 20) } as const;
 const warm = { words: 'warm', temperature: believed(45, '°C', 40, 50) } as const;
 
@@ -213,7 +219,7 @@ const table = {
     passing: ofAlmondPulp(0.67, 0.4, 0.78, 12.5, 95.59),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['almond'],
   },
   almondBlanched: {
@@ -230,7 +236,7 @@ const table = {
     passing: ofAlmondPulp(0.74, 0.4, 0.8, 9.9, 95.49),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['almond'],
   },
   cashew: {
@@ -252,7 +258,7 @@ const table = {
     passing: likeAlmond(0.75, 0.55, 0.87),
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(90, 45, 150),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['cashew'],
   },
   hazelnut: {
@@ -269,7 +275,7 @@ const table = {
     passing: likeAlmond(0.69, 0.4, 0.8),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['hazelnut'],
   },
   walnut: {
@@ -294,7 +300,7 @@ const table = {
     passing: likeAlmond(0.72, 0.4, 0.84),
     pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['walnut'],
   },
   pecan: {
@@ -311,7 +317,7 @@ const table = {
     passing: likeAlmond(0.69, 0.4, 0.81),
     pulpMoisture: believed(0.63, 'share', 0.58, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['pecan'],
   },
   macadamia: {
@@ -328,7 +334,7 @@ const table = {
     passing: likeAlmond(0.7, 0.45, 0.82),
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['macadamia'],
   },
   brazilNut: {
@@ -345,7 +351,7 @@ const table = {
     passing: likeAlmond(0.71, 0.4, 0.83),
     pulpMoisture: believed(0.62, 'share', 0.57, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['brazilNut'],
   },
   pistachio: {
@@ -362,7 +368,7 @@ const table = {
     passing: likeAlmond(0.68, 0.4, 0.79),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['pistachio'],
   },
   peanut: {
@@ -385,7 +391,7 @@ const table = {
     passing: likeAlmond(0.7, 0.4, 0.81),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['peanut'],
   },
   hemp: {
@@ -410,7 +416,7 @@ const table = {
     passing: likeAlmond(0.74, 0.55, 0.86),
     pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 150),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: [],
   },
   sunflower: {
@@ -426,7 +432,7 @@ const table = {
     passing: likeAlmond(0.7, 0.4, 0.82),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: [],
   },
   pumpkin: {
@@ -443,7 +449,7 @@ const table = {
     passing: likeAlmond(0.73, 0.4, 0.84),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: [],
   },
   sesame: {
@@ -460,7 +466,7 @@ const table = {
     passing: likeAlmond(0.68, 0.4, 0.79),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['sesame'],
   },
   sesameHulled: {
@@ -477,7 +483,7 @@ const table = {
     passing: likeAlmond(0.68, 0.4, 0.81),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
-    blendWater: cold,
+    blendWater: nearRoom,
     allergens: ['sesame'],
   },
   flax: {

@@ -145,7 +145,8 @@ const table = [
     found: 'A firm white layer in the cold',
     look: 'Coconut fat sets in the cold. It is smooth, even and smells of coconut; mould is furry and has spots.',
     milk: 'Let it stand warm for a while and stir it in.',
-    grains: 'Rinse fat off with lukewarm water, as cold water sets it: for dried and canned coconut alone.',
+    grains:
+      'Of dried coconut, rinse the fat off with lukewarm water, as cold water sets it. Other milks need no warm rinse.',
     origin: commonPractice('At what warmth it melts, near 24 °C, is from memory.'),
   },
 ] as const satisfies readonly Trouble[];

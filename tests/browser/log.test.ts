@@ -45,7 +45,7 @@ describeInBrowser('the log', () => {
   });
 
   test('is filled in by keyboard alone, and tells what it can’t read beside the field', async () => {
-    await log.getByRole('radio', { name: 'Still flat' }).focus();
+    await log.getByRole('radio', { name: 'Not sour yet' }).focus();
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => log.getByRole('radio', { name: 'Ready', exact: true }).isChecked()).toBe(true);
     await page.keyboard.press('Tab');
@@ -75,10 +75,10 @@ describeInBrowser('the log', () => {
     const before = await ready();
     await choose(page, 'Nut, seed or coconut', 'Carton, unsweetened');
     for (const hours of ['24 h', '71 h']) {
-      await log.getByRole('radio', { name: 'Still flat' }).check();
+      await log.getByRole('radio', { name: 'Not sour yet' }).check();
       await log.getByLabel('Hours since the grains went in').fill(hours);
       await log.getByRole('button', { name: 'Save' }).click();
-      await log.getByText(new RegExp(`^Saved: Still flat after ${hours.replace(' ', '\\s')}`)).waitFor();
+      await log.getByText(new RegExp(`^Saved: Not sour yet after ${hours.replace(' ', '\\s')}`)).waitFor();
     }
     await log.getByText('A carton does not: some never turn.').waitFor();
     await choose(page, 'Nut, seed or coconut', 'Almonds, whole');

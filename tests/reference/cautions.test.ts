@@ -24,7 +24,7 @@ describe('cautions', () => {
     ['openBottles', 'bottleTime', /Chill.+towel.+away from your face.+slowly/],
     ['forgottenBottles', 'bottlePressureForgotten', /towel.+open it only cold/],
     ['limitMeans', 'bottleLimit', /test pressure.+no working pressure.+scuffed/],
-    ['timeOut', 'keepDays', /2 h, or 1 h/],
+    ['timeOut', 'keepDays', /Put it back soon/],
     ['throwOut', 'keepDays', /mould, pink or slim/],
     ['higherRisk', 'foot', /pregnant/],
     ['notKefirByName', 'foot', /plant-milk kefir/],

@@ -16,7 +16,7 @@ export function cultureStep(pen: Pen): StepDraft {
   const { floats, dairy } = pen.formulation.choices.grain;
   const each = pen.eachJar('grainMass');
   const text = say(
-    dairy ? 'For a vegan batch, rinse the dairy milk off the grains with cool boiled water.' : null,
+    dairy ? 'Rinse the dairy milk off the grains with cool boiled water; some milk protein stays in them.' : null,
     `Drain the grains and add ${pen.amount('grainMass')}.`,
     floats ? 'Milk grains float.' : 'Water grains sink.',
   );
@@ -55,6 +55,7 @@ export function waitStep(pen: Pen): StepDraft {
     text: say(
       from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
       to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
+      'Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted.',
       holdsFor('acidityLine', pen.formulation)
         ? `pH ${kitchen.acidityLine.value} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
         : null,
@@ -64,13 +65,16 @@ export function waitStep(pen: Pen): StepDraft {
 
 /** Straining the grains out, what there is to drink, and where the grains go. */
 export function liftStep(pen: Pen): StepDraft {
+  const { dairy } = pen.formulation.choices.grain;
   return {
     id: 'lift',
     title: 'Lift the grains',
     text: say(
-      'Strain the grains out through a clean sieve.',
+      'Strain the grains out through a clean, coarse sieve, helping with a spatula.',
       pen.outcome('drinkVolume', 'kefir'),
-      'The grains go into their resting jar, or straight into the next batch.',
+      dairy
+        ? 'Rinse the grains in a little dairy milk and put them back into their resting jar of it, or straight into the next batch.'
+        : 'Rinse the grains with cool water and put them back into their resting jar of sugar water, or straight into the next batch.',
     ),
   };
 }

@@ -63,9 +63,11 @@ export class Pen {
     });
   }
 
-  /** Seconds as they are: the half minutes of a blender would be lost in whole ones. */
+  /** Seconds as one counts them at a blender: minutes from two on where they are whole. */
   seconds(value: number): string {
-    return markAmount(`${writeTrimmed(value, 0, this.kitchen?.decimalComma ?? false)}\u00A0${units.s.symbol}`);
+    const minutes = convertNumber(value, 's', 'min');
+    const [amount, unit] = Number.isInteger(minutes) && minutes > 1 ? [minutes, units.min] : [value, units.s];
+    return markAmount(`${writeTrimmed(amount, 0, this.kitchen?.decimalComma ?? false)}\u00A0${unit.symbol}`);
   }
 
   minutes(value: number): string {

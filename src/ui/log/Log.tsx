@@ -86,7 +86,7 @@ function Learned({ store }: Pick<Props, 'store'>) {
           <span class="hint">The entries stay, and the next one teaches again.</span>
         </>
       ) : taught === null ? (
-        <p>Nothing yet. Say after how many hours a batch was still flat, ready or too sour, and the times follow.</p>
+        <p>Nothing yet. Say after how many hours a batch was not sour yet, ready or too sour, and the times follow.</p>
       ) : (
         <>
           <p>

@@ -5,7 +5,8 @@ import { compositionOf, measureOf, printedOf } from './usda';
 const cup = (231 * 2.54 ** 3) / 16;
 const tablespoon = cup / 16;
 
-const cold: Spread = [8, 4, 12];
+// Common practice: the times to ready take the milk to be as warm as the room.
+const nearRoom: Spread = [18, 15, 22];
 const cool: Spread = [15, 10, 20];
 const warm: Spread = [45, 40, 50];
 
@@ -75,7 +76,7 @@ const nut = {
   ratio: [4.5, 3, 6],
   moisture: handPressed,
   blend: [120, 60, 180],
-  water: cold,
+  water: nearRoom,
 } as const;
 
 /**
@@ -164,7 +165,7 @@ const solids: Readonly<Record<string, Solid>> = {
     ...{ record: '12012', cup: [3 * measureOf('12012', 'tbsp'), 3 * tablespoon] },
     // Common practice: half a cup, 80 g, to 3 ½ cups, 828 mL.
     ratio: [10.4, 8, 12],
-    ...{ passing: passingOf('12012', whole, 0.55), moisture: [0.6, 0.52, 0.7], blend: [120, 60, 150], water: cold },
+    ...{ passing: passingOf('12012', whole, 0.55), moisture: [0.6, 0.52, 0.7], blend: [120, 60, 150], water: nearRoom },
   },
   sunflower: {
     ...nut,

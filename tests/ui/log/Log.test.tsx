@@ -159,7 +159,7 @@ describe('the log', () => {
       sheet.choose('b1', 'source', 'cartonPlain'),
     );
     const before = amountOf('readyTime');
-    await pick('Still flat');
+    await pick('Not sour yet');
     await type('Hours since the grains went in', '24');
     await press('Save');
     expect(store.document.value.log[0]).toMatchObject({ found: 'flat', hours: 24, carton: true });
