@@ -5,7 +5,7 @@ import type { History } from './recorded';
 /** So many steps are looked back; a slip is mended long before. */
 const mostSteps = 30;
 
-const found = new WeakMap<Batch, Formulation | null>();
+const found = new WeakMap<Formulation, Formulation | null>();
 
 /**
  * The figures that stand in for those that wait for a refused cell: those of the newest step back in which this batch
@@ -16,11 +16,11 @@ export function lastGood(
   { past }: History,
   formulationOf: (batch: Batch) => Formulation,
 ): Formulation | null {
-  const known = found.get(batch);
-  if (known !== undefined) return known;
   const now = formulationOf(batch);
+  const known = found.get(now);
+  if (known !== undefined) return known;
   const good = hasWaiting(now) ? lookBack(batch, past, formulationOf) : null;
-  found.set(batch, good);
+  found.set(now, good);
   return good;
 }
 

@@ -83,7 +83,7 @@ export function createStore(initial: SheetDocument): Store {
     redoName: computed(() => redoName(history.value)),
     batchOf,
     formulationOf,
-    lastGoodOf: (batch) => lastGood(batch, history.value, formulationOf),
+    lastGoodOf: (batch) => lastGood(batch, history.peek(), formulationOf),
     justSwapped: computed(() => justSwapped(history.value)),
     keepIn(kept) {
       const here = document.peek();

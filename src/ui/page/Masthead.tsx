@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
 import type { PageState } from './page-state';
@@ -18,12 +19,12 @@ export function Masthead({ store, state, page }: Props) {
         <Starts store={store} state={state} page={page} />
       </div>
       <p class="notice" role="status">
-        {state.notice.value}
+        {state.notice}
       </p>
       <div class="tools">
         <Leads store={store} />
         <Saved store={store} />
-        <Step name="Undo" step={store.undoName.value} store={store} state={state} act={store.undo} />
+        <Step name="Undo" step={store.undoName} store={store} state={state} act={store.undo} />
         <Redo store={store} state={state} />
       </div>
     </header>
@@ -52,16 +53,16 @@ export function Leads({ store }: Pick<Props, 'store'>) {
 }
 
 export function Redo({ store, state }: Pick<Props, 'store' | 'state'>) {
-  return <Step name="Redo" step={store.redoName.value} store={store} state={state} act={store.redo} />;
+  return <Step name="Redo" step={store.redoName} store={store} state={state} act={store.redo} />;
 }
 
 interface StepProps extends Pick<Props, 'store' | 'state'> {
   readonly name: string;
-  readonly step: string | null;
+  readonly step: ReadonlySignal<string | null>;
   readonly act: () => void;
 }
 
-function Step({ name, step, act, store, state }: StepProps) {
+function Step({ name, step: { value: step }, act, store, state }: StepProps) {
   return (
     <button
       type="button"

@@ -3,6 +3,7 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
+import { useAlike } from '../sheet/use-alike';
 import { Guarded } from './Guarded';
 import type { PageState, Side } from './page-state';
 import type { PartId } from './part-ids';
@@ -34,8 +35,12 @@ export async function loadPart(id: PartId): Promise<void> {
 /** The part that is open, for the batch that is looked at. */
 export function PartPane({ store, state, page, side }: Props) {
   const id = page.parts[side].value;
-  const { batches } = store.document.value;
-  const batch = batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
+  const whose = useAlike(() => {
+    const { batches } = store.document.value;
+    const here = batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
+    return { id: here?.id ?? '', isOneOfSeveral: batches.length > 1 };
+  }).value;
+  const batch = store.batchOf(whose.id).value;
   const Part = loaded.value.get(id);
   useEffect(() => {
     void loadPart(id);
@@ -60,7 +65,7 @@ export function PartPane({ store, state, page, side }: Props) {
       {Part === undefined ? (
         <p class="part-missing">{missing.value ? partMissing : ''}</p>
       ) : (
-        <WhoseName.Provider value={batches.length > 1 ? batch.name : null}>
+        <WhoseName.Provider value={whose.isOneOfSeveral ? batch.name : null}>
           <Guarded key={`${id} ${batch.id}`} store={store} instead={<p class="part-missing">{partFailed}</p>}>
             <Part key={id} batch={batch} store={store} state={state} page={page} />
           </Guarded>

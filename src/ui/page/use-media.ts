@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
 
 /** Widths at which the page changes its ways; the same lines as in the style sheets. */
 export const media = {
@@ -12,12 +13,21 @@ export const media = {
   thumb: '(max-width: 40rem), (pointer: coarse)',
 } as const;
 
+type Query = (typeof media)[keyof typeof media];
+
 /** Whether a media query holds, followed as it changes; where there are no media queries, as on a wide screen. */
-export function useMedia(query: (typeof media)[keyof typeof media]): boolean {
-  const list = typeof matchMedia === 'function' ? matchMedia(query) : null;
-  const [matches, setMatches] = useState(list?.matches ?? query === media.wide);
+export function useMedia(query: Query): boolean {
+  return useMediaSignal(query).value;
+}
+
+/** The same as a signal, for what is worked out from it. */
+export function useMediaSignal(query: Query): ReadonlySignal<boolean> {
+  const list = useMemo(() => (typeof matchMedia === 'function' ? matchMedia(query) : null), []);
+  const matches = useSignal(list?.matches ?? query === media.wide);
   useEffect(() => {
-    const follow = (event: MediaQueryListEvent) => setMatches(event.matches);
+    const follow = (event: MediaQueryListEvent) => {
+      matches.value = event.matches;
+    };
     list?.addEventListener('change', follow);
     return () => list?.removeEventListener('change', follow);
   }, []);

@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import { isExample } from '../../batch/demo';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
@@ -15,6 +16,8 @@ interface Props {
   readonly id: string;
   readonly store: Store;
   readonly state: SheetState;
+  /** Whether one batch is shown at a time. */
+  readonly phone: boolean;
 }
 
 const JarOf = lazyPiece(() => import('../jar/JarOf'));
@@ -36,7 +39,9 @@ export function BatchHead(props: Props) {
 }
 
 /** Its name, its jar to scale, what it is sized from, and what is to be mended first. */
-function Head({ id, batch, store, state }: Props & { readonly batch: Batch }) {
+function Head({ id, batch, store, state, phone }: Props & { readonly batch: Batch }) {
+  const example = useComputed(() => isExample(store.document.value)).value;
+  const compared = useComputed(() => state.comparedWith.value === id).value;
   const formulation = store.formulationOf(batch);
   return (
     <>
@@ -44,31 +49,32 @@ function Head({ id, batch, store, state }: Props & { readonly batch: Batch }) {
         <JarOf formulation={store.lastGoodOf(batch) ?? formulation} kitchen={store.settings.value} />
       </div>
       <div class="head-words">
-        <BatchTools batch={batch} store={store} state={state} />
-        <Slip batch={batch} formulation={formulation} store={store} state={state} />
+        <BatchTools id={id} name={batch.name} store={store} state={state} phone={phone} />
+        {isWaiting(formulation) && <Slip batch={batch} formulation={formulation} store={store} state={state} />}
         <p>
-          {isExample(store.document.value) && (
-            <span class="example">An example: choose or type, and it is yours. </span>
-          )}
-          {state.comparedWith.value === id ? 'Compared with this' : sizedBy(formulation)}
+          {example && <span class="example">An example: choose or type, and it is yours. </span>}
+          {compared ? 'Compared with this' : sizedBy(formulation)}
         </p>
       </div>
     </>
   );
 }
 
+function isWaiting({ rows }: Formulation): boolean {
+  return rowOrder.some((row) => rows[row].problems.some(({ code }) => code === 'waits'));
+}
+
 function sizedBy({ sizedFrom }: Formulation): string {
   return sizedFrom === 'jar' ? 'Fills the jar' : `Sized from ${labelOf(sizedFrom).toLowerCase()}`;
 }
 
-interface SlipProps extends Omit<Props, 'id'> {
+interface SlipProps extends Omit<Props, 'id' | 'phone'> {
   readonly batch: Batch;
   readonly formulation: Formulation;
 }
 
 /** Said once where cells wait for one that is refused, with the way there. */
 function Slip({ batch, formulation: { rows }, store, state }: SlipProps) {
-  if (!rowOrder.some((row) => rows[row].problems.some(({ code }) => code === 'waits'))) return null;
   const root = rowOrder.find((row) =>
     rows[row].problems.some((problem) => isTrouble(problem) && severities[problem.code] === 'refusal'),
   );

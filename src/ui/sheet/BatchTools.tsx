@@ -1,32 +1,36 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
-import { media, useMedia } from '../page/use-media';
 import type { SheetState } from './sheet-state';
+import { useAlike } from './use-alike';
 
 interface Props {
-  readonly batch: Batch;
+  readonly id: string;
+  readonly name: string;
   readonly store: Store;
   readonly state: SheetState;
+  /** Whether one batch is shown at a time. */
+  readonly phone: boolean;
 }
 
 /** A batch's name, and what can be done with the batch as a whole. */
-export function BatchTools({ batch, store, state }: Props) {
+export function BatchTools({ id, name, store, state, phone }: Props) {
   const [naming, setNaming] = useState(false);
   const summary = useRef<HTMLElement>(null);
   const menu = useMenu();
-  const phone = useMedia(media.phone);
-  const { batches } = store.document.value;
-  const at = batches.indexOf(batch);
-  const go = (id: string | null) => {
-    if (id !== null) state.landOn(id, `A copy of ${batch.name}.`);
+  const { at, count } = useAlike(() => {
+    const { batches } = store.document.value;
+    return { at: batches.findIndex((batch) => batch.id === id), count: batches.length };
+  }).value;
+  const go = (copy: string | null) => {
+    if (copy !== null) state.landOn(copy, `A copy of ${name}.`);
   };
+  const beside = (by: 1 | -1) => store.document.peek().batches[at + by];
   const remove = () => {
-    const next = batches[at + 1] ?? batches[at - 1];
-    store.removeBatch(batch.id);
+    const next = beside(1) ?? beside(-1);
+    store.removeBatch(id);
     const left = next ?? store.document.peek().batches[0];
-    if (left !== undefined) state.landOn(left.id, `${batch.name} is removed. Undo brings it back.`);
+    if (left !== undefined) state.landOn(left.id, `${name} is removed. Undo brings it back.`);
   };
   const leave = (byKey: boolean) => {
     setNaming(false);
@@ -37,44 +41,39 @@ export function BatchTools({ batch, store, state }: Props) {
     summary.current?.focus();
     deed();
   };
-  const step = (next: Batch | undefined) => {
+  const step = (by: 1 | -1) => {
+    const next = beside(by);
     if (next !== undefined) state.goTo({ at: 'vessel', batch: next.id });
   };
   return (
     <div class="batch-name">
       {naming ? (
-        <Rename batch={batch} store={store} onDone={leave} />
+        <Rename id={id} before={name} store={store} onDone={leave} />
       ) : (
-        <h2 id={`name-of-${batch.id}`}>
+        <h2 id={`name-of-${id}`}>
           <button
             type="button"
             class="name"
-            title={`${batch.name}: rename`}
+            title={`${name}: rename`}
             disabled={store.readOnly.value}
             onClick={() => setNaming(true)}
           >
-            <bdi>{batch.name}</bdi>
+            <bdi>{name}</bdi>
           </button>
         </h2>
       )}
-      {phone && batches.length > 1 && (
+      {phone && count > 1 && (
         <span class="neighbours">
-          <button
-            type="button"
-            class="quiet"
-            aria-label="Batch before"
-            disabled={at === 0}
-            onClick={() => step(batches[at - 1])}
-          >
+          <button type="button" class="quiet" aria-label="Batch before" disabled={at === 0} onClick={() => step(-1)}>
             ‹
           </button>
-          {at + 1}/{batches.length}
+          {at + 1}/{count}
           <button
             type="button"
             class="quiet"
             aria-label="Next batch"
-            disabled={at === batches.length - 1}
-            onClick={() => step(batches[at + 1])}
+            disabled={at === count - 1}
+            onClick={() => step(1)}
           >
             ›
           </button>
@@ -89,24 +88,20 @@ export function BatchTools({ batch, store, state }: Props) {
           summary.current?.focus();
         }}
       >
-        <summary ref={summary} aria-label={`${batch.name}: copy, move, remove`}>
+        <summary ref={summary} aria-label={`${name}: copy, move, remove`}>
           ⋯
         </summary>
         <div>
           <button type="button" onClick={() => act(() => setNaming(true))}>
             Rename
           </button>
-          <button type="button" onClick={() => act(() => go(store.copyBatch(batch.id)))}>
+          <button type="button" onClick={() => act(() => go(store.copyBatch(id)))}>
             Copy
           </button>
-          <button type="button" disabled={at === 0} onClick={() => act(() => store.moveBatch(batch.id, at - 1))}>
+          <button type="button" disabled={at === 0} onClick={() => act(() => store.moveBatch(id, at - 1))}>
             Move left
           </button>
-          <button
-            type="button"
-            disabled={at === batches.length - 1}
-            onClick={() => act(() => store.moveBatch(batch.id, at + 1))}
-          >
+          <button type="button" disabled={at === count - 1} onClick={() => act(() => store.moveBatch(id, at + 1))}>
             Move right
           </button>
           <button type="button" onClick={remove}>
@@ -135,15 +130,16 @@ function useMenu(): RefObject<HTMLDetailsElement | null> {
 }
 
 interface RenameProps {
-  readonly batch: Batch;
+  readonly id: string;
+  readonly before: string;
   readonly store: Store;
   readonly onDone: (byKey: boolean) => void;
 }
 
-function Rename({ batch, store, onDone }: RenameProps) {
+function Rename({ id, before, store, onDone }: RenameProps) {
   const input = useRef<HTMLInputElement>(null);
   const done = useRef(false);
-  const [name, setName] = useState(batch.name);
+  const [name, setName] = useState(before);
   // Before the next key can come: one typed in between would be lost.
   useLayoutEffect(() => {
     input.current?.focus();
@@ -153,7 +149,7 @@ function Rename({ batch, store, onDone }: RenameProps) {
   const leave = (keep: boolean, byKey: boolean) => {
     if (done.current) return;
     done.current = true;
-    if (keep && name.trim() !== '') store.renameBatch(batch.id, name);
+    if (keep && name.trim() !== '') store.renameBatch(id, name);
     onDone(byKey);
   };
   return (

@@ -1,16 +1,16 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import { labelOf } from '../../formula/labels';
 import type { ChoiceRowId } from '../../formula/order';
 import { sweeteners } from '../../reference/sweeteners';
-import { media, useMedia } from '../page/use-media';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
 import type { Range } from './grid-range';
 import { HowSo } from './HowSo';
 import type { SheetState } from './sheet-state';
+import { useAlike } from './use-alike';
 import { type CellPlace, useCell } from './use-cell';
 
 interface Props {
@@ -21,20 +21,25 @@ interface Props {
   readonly column: number;
   readonly place: CellPlace;
   readonly range: ReadonlySignal<Range>;
+  /** Whether it is pressed with a thumb, for whom the way to the working is elsewhere. */
+  readonly thumb: boolean;
 }
 
 /**
  * A cell with a menu. The cell itself is a stop of the grid; Enter, F2 or a letter goes into the menu, Escape out. The
  * menu lies over the name of what is chosen, which wraps as a menu can't.
  */
-export function ChoiceCell({ id, batch: batchId, store, state, column, place, range }: Props) {
+export function ChoiceCell({ id, batch: batchId, store, state, column, place, range, thumb }: Props) {
+  const element = useRef<HTMLDivElement>(null);
   const menu = useRef<HTMLSelectElement>(null);
-  const thumb = useMedia(media.thumb);
-  const { element, here, picked } = useCell(id, batchId, state, range);
-  const batch = store.batchOf(batchId).value;
-  if (batch === undefined) return null;
-  const chosen = String(store.formulationOf(batch).rows[id].value);
-  const name = nameOf(id, batch, chosen);
+  const { here, picked } = useCell(id, batchId, state, range);
+  const view = useAlike(() => {
+    const batch = store.batchOf(batchId).value;
+    return batch === undefined ? null : viewChoice(id, batch, store);
+  }).value;
+  const options = useMemo(() => optionsOf(id), [id]);
+  if (view === null) return null;
+  const { chosen, name, of, isBlend } = view;
   const spot = { at: id, batch: batchId };
 
   const enter = (event: KeyboardEvent) => {
@@ -62,7 +67,7 @@ export function ChoiceCell({ id, batch: batchId, store, state, column, place, ra
       data-spot={here}
       aria-colindex={column}
       aria-selected={here || picked}
-      aria-label={`${labelOf(id)}, ${batch.name}: ${name}, chosen`}
+      aria-label={`${labelOf(id)}, ${of}: ${name}, chosen`}
       aria-describedby={`remarks-${id}-${batchId}`}
       tabIndex={here ? 0 : -1}
       onFocus={() => !here && state.select(spot)}
@@ -82,20 +87,38 @@ export function ChoiceCell({ id, batch: batchId, store, state, column, place, ra
         onChange={({ currentTarget: { value } }) => store.choose(batchId, id, value)}
         onKeyDown={leave}
       >
-        {id === 'sweetener' && batch.sweetener.length > 1 && <option value={chosen}>{name}</option>}
-        {menus[id].map(({ label, options }) => (
-          <optgroup key={label} label={label}>
-            {options.map((option) => (
-              <option key={option.value} value={option.value}>
-                {option.label}
-              </option>
-            ))}
-          </optgroup>
-        ))}
+        {isBlend && <option value={chosen}>{name}</option>}
+        {options}
       </select>
       {here && !thumb && <HowSo spot={spot} label={labelOf(id)} state={state} />}
     </div>
   );
+}
+
+interface ChoiceView {
+  readonly chosen: string;
+  readonly name: string;
+  /** The name of the batch. */
+  readonly of: string;
+  readonly isBlend: boolean;
+}
+
+function viewChoice(id: ChoiceRowId, batch: Batch, store: Store): ChoiceView {
+  const chosen = String(store.formulationOf(batch).rows[id].value);
+  const isBlend = id === 'sweetener' && batch.sweetener.length > 1;
+  return { chosen, name: nameOf(id, batch, chosen), of: batch.name, isBlend };
+}
+
+function optionsOf(id: ChoiceRowId) {
+  return menus[id].map(({ label, options }) => (
+    <optgroup key={label} label={label}>
+      {options.map((option) => (
+        <option key={option.value} value={option.value}>
+          {option.label}
+        </option>
+      ))}
+    </optgroup>
+  ));
 }
 
 /** What is chosen by its name; a blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */

@@ -1,19 +1,17 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import { labelOf } from '../../formula/labels';
-import { isMeasuredRow, type NumericRowId } from '../../formula/order';
-import { type Problem, severities } from '../../formula/problem';
+import type { NumericRowId } from '../../formula/order';
 import { numericRows } from '../../formula/sheet';
 import { writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
-import { media, useMedia } from '../page/use-media';
-import { CellBody, sayCell } from './CellBody';
 import { CellEditor } from './CellEditor';
+import { typedText, viewCell } from './cell-view';
 import { typesCharacter } from './grid-keys';
 import type { Range } from './grid-range';
 import { HowSo } from './HowSo';
 import type { SheetState } from './sheet-state';
+import { useAlike } from './use-alike';
 import { type CellPlace, useCell } from './use-cell';
 
 interface Props {
@@ -24,20 +22,23 @@ interface Props {
   readonly column: number;
   readonly place: CellPlace;
   readonly range: ReadonlySignal<Range>;
+  /** Whether it is typed into at the thumb, not where it stands. */
+  readonly thumb: boolean;
 }
 
-/** A cell that is typed into: typing replaces, Enter or F2 opens what stands there, Escape restores, Delete gives it back. */
-export function NumberCell({ id, batch: batchId, store, state, column, place, range }: Props) {
-  const { element, here, picked } = useCell(id, batchId, state, range);
+/**
+ * A cell that is typed into: typing replaces, Enter or F2 opens what stands there, Escape restores, Delete gives it back.
+ * It is drawn anew where what it says changes, and where it gains or loses the frame.
+ */
+export function NumberCell({ id, batch: batchId, store, state, column, place, range, thumb }: Props) {
+  const { here, picked } = useCell(id, batchId, state, range);
   const open = useComputed(() => state.editing.value?.row === id && state.editing.value.batch === batchId).value;
-  const thumb = useMedia(media.thumb);
-  const batch = store.batchOf(batchId).value;
-  const kitchen = store.settings.value;
-  if (batch === undefined) return null;
-  const formulation = store.formulationOf(batch);
-  const typed = typedText(id, batch);
-  const body = { id, place, formulation, good: store.lastGoodOf(batch), kitchen, typed };
-  const { status } = formulation.rows[id];
+  const view = useAlike(() => {
+    const batch = store.batchOf(batchId).value;
+    return batch === undefined ? null : viewCell(id, place, batch, store);
+  }).value;
+  if (view === null) return null;
+  const { first, second, how, name, status, isWrong } = view;
   const spot = { at: id, batch: batchId };
 
   const start = (text: string, touched: boolean) => {
@@ -46,8 +47,11 @@ export function NumberCell({ id, batch: batchId, store, state, column, place, ra
     else state.editing.value = { row: id, batch: batchId, text, touched };
   };
   const openWithWhatStands = () => {
-    const written = writeRow(formulation, id, kitchen);
-    start(typed ?? (written === null ? '' : leading(written, kitchen.leads).first), false);
+    const batch = store.batchOf(batchId).value;
+    if (batch === undefined) return;
+    const kitchen = store.settings.value;
+    const written = writeRow(store.formulationOf(batch), id, kitchen);
+    start(typedText(id, batch) ?? (written === null ? '' : leading(written, kitchen.leads).first), false);
   };
   const press = (event: KeyboardEvent) => {
     if (open || event.target !== event.currentTarget || event.key === '?') return;
@@ -71,16 +75,15 @@ export function NumberCell({ id, batch: batchId, store, state, column, place, ra
     <div
       class={`cell ${place} ${status}${picked ? ' picked' : ''}`}
       role="gridcell"
-      ref={element}
       data-quantity={id}
       data-batch={batchId}
       data-spot={here}
       aria-colindex={column}
       aria-colspan={place === 'detail' ? 2 : undefined}
       aria-selected={here || picked}
-      aria-label={`${labelOf(id)}, ${batch.name}: ${sayCell(body)}`}
+      aria-label={name}
       aria-describedby={`remarks-${id}-${batchId}`}
-      aria-invalid={formulation.rows[id].problems.some(isOwnRefusal) ? 'true' : undefined}
+      aria-invalid={isWrong ? 'true' : undefined}
       tabIndex={here ? 0 : -1}
       onFocus={(event) => event.target === event.currentTarget && !here && state.select(spot)}
       onKeyDown={press}
@@ -88,20 +91,27 @@ export function NumberCell({ id, batch: batchId, store, state, column, place, ra
       onClick={() => thumb && !open && openWithWhatStands()}
       onMouseEnter={(event) => event.buttons === 1 && state.editing.value === null && state.extendTo(spot, false)}
     >
-      {open && !thumb ? <CellEditor id={id} batch={batchId} store={store} state={state} /> : <CellBody {...body} />}
+      {open && !thumb ? (
+        <CellEditor id={id} batch={batchId} store={store} state={state} />
+      ) : (
+        <div class={`cell-body ${how}`}>
+          <span class="lead">
+            <span>{first}</span>
+            {how === 'given' && pencil()}
+            {how === 'measured' && <span class="tag">measured</span>}
+          </span>
+          {second !== null && <span class="second">{second}</span>}
+        </div>
+      )}
       {here && !thumb && !open && <HowSo spot={spot} label={labelOf(id)} state={state} />}
     </div>
   );
 }
 
-/** What was typed into a cell or, in a row that is only measured, measured; null where nothing was. */
-export function typedText(id: NumericRowId, batch: Batch): string | null {
-  const given = batch.given.find(({ row }) => row === id);
-  if (given !== undefined) return given.text;
-  return numericRows[id].typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id]?.text ?? null) : null;
-}
-
-/** What can't stand is wrong where it stands, not in the cells that wait for it. */
-function isOwnRefusal({ code }: Problem): boolean {
-  return code !== 'waits' && (severities[code] === 'refusal' || severities[code] === 'conflict');
+function pencil() {
+  return (
+    <svg class="pencil" viewBox="0 0 16 16" aria-hidden="true">
+      <path d="m2 14 1-4L11 2l3 3-8 8-4 1Zm8-11 3 3" />
+    </svg>
+  );
 }

@@ -1,3 +1,4 @@
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { cellProblem, cellRemark, cellWaysOut } from '../../batch/cell-problem';
 import type { Batch, Cell } from '../../batch/document';
 import type { Store } from '../../batch/store';
@@ -10,49 +11,36 @@ import { type WayOut, waysOut } from '../../formula/ways-out';
 import { describeProblem } from '../../formula/words';
 import { writeRow } from '../../formula/write-row';
 import { sweeteners } from '../../reference/sweeteners';
+import { type Drawn, placeAmongDrawn } from './columns-on-screen';
 import type { SheetState } from './sheet-state';
 import { isTrouble } from './telling';
+import { useAlike } from './use-alike';
 import { WaysOut } from './WaysOut';
 
 export interface RemarksProps {
   readonly rows: readonly RowId[];
-  /** Which of the drawn batches it is, from the left. */
-  readonly at: number;
   readonly batch: string;
   readonly store: Store;
   readonly state: SheetState;
-  /** Outside the grid, where it is no cell. */
-  readonly plain?: boolean;
+  /** Where they stand in the grid: under the cell of this column, of which not all may be drawn. Absent outside the grid. */
+  readonly column?: number;
+  readonly drawn?: ReadonlySignal<Drawn>;
 }
 
 /** What is to be said about the cells of a line, under them: trouble with its ways out, how a text was read, how far apart. */
-export default function Remarks({ rows, at, batch: batchId, store, state, plain = false }: RemarksProps) {
-  const batch = store.batchOf(batchId).value;
-  if (batch === undefined) return null;
-  const formulation = store.formulationOf(batch);
-  const kitchen = store.settings.value;
-  const said = rows.map((row) => {
-    const cell = cellOf(row, batch);
-    return {
-      row,
-      troubles: formulation.rows[row].problems.filter(isTrouble),
-      unreadable: cell === null || !isRow(row) ? null : cellProblem(row, cell, kitchen),
-      asked: cell === null || !isRow(row) ? [] : cellWaysOut(row, cell, kitchen, formulation),
-      remark: cell === null || !isRow(row) ? null : cellRemark(row, cell, kitchen),
-      far: compared(row, batch, store, state),
-    };
-  });
-  const swapped = rows.includes('sweetener') ? swapOf(batch, store) : null;
-  if (
-    swapped === null &&
-    said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null)
-  )
-    return null;
+export default function Remarks({ rows, batch: batchId, store, state, column, drawn }: RemarksProps) {
+  const remarks = useAlike(() => {
+    const batch = store.batchOf(batchId).value;
+    return batch === undefined ? null : remarksOn(rows, batch, store, state);
+  }).value;
+  if (remarks === null) return null;
+  const { said, swapped } = remarks;
+  const plain = column === undefined || drawn === undefined;
   return (
     <div
       class="remarks"
       {...(plain ? {} : { role: 'gridcell', 'aria-colspan': 2 })}
-      style={plain ? undefined : { '--at': at }}
+      style={plain ? undefined : { '--at': placeAmongDrawn(drawn.value, column) }}
     >
       {swapped !== null && (
         <p class="remark swapped" role="status">
@@ -79,7 +67,7 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
               problem={problem}
               unreadable={unreadable}
               asked={asked}
-              batch={batch}
+              batch={batchId}
               store={store}
               state={state}
             />
@@ -88,6 +76,26 @@ export default function Remarks({ rows, at, batch: batchId, store, state, plain 
       ))}
     </div>
   );
+}
+
+/** All there is to say; null where that is nothing. */
+function remarksOn(rows: readonly RowId[], batch: Batch, store: Store, state: SheetState) {
+  const formulation = store.formulationOf(batch);
+  const kitchen = store.settings.value;
+  const said = rows.map((row) => {
+    const cell = cellOf(row, batch);
+    return {
+      row,
+      troubles: formulation.rows[row].problems.filter(isTrouble),
+      unreadable: cell === null || !isRow(row) ? null : cellProblem(row, cell, kitchen),
+      asked: cell === null || !isRow(row) ? [] : cellWaysOut(row, cell, kitchen, formulation),
+      remark: cell === null || !isRow(row) ? null : cellRemark(row, cell, kitchen),
+      far: compared(row, batch, store, state),
+    };
+  });
+  const swapped = rows.includes('sweetener') ? swapOf(batch, store) : null;
+  const isSilent = said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null);
+  return swapped === null && isSilent ? null : { said, swapped };
 }
 
 /** What another sweetener just chosen weighs, and what the one before did; null where none was, or nothing ferments. */
@@ -119,16 +127,19 @@ interface TroubleProps {
   readonly unreadable: string | null;
   /** What the text may mean, where it may mean several things. */
   readonly asked: readonly WayOut[];
-  readonly batch: Batch;
+  readonly batch: string;
   readonly store: Store;
   readonly state: SheetState;
 }
 
 /** A problem in words, and its ways out as buttons. After one is taken the focus is on the cell that it was about. */
-function Trouble({ problem, unreadable, asked, batch, store, state }: TroubleProps) {
+function Trouble({ problem, unreadable, asked, batch: batchId, store, state }: TroubleProps) {
   const severity = severities[problem.code];
-  const here = state.spot.value.at === problem.at && state.spot.value.batch === batch.id;
-  const mends = waysOut(problem, store.formulationOf(batch));
+  const here = useComputed(() => state.spot.value.at === problem.at && state.spot.value.batch === batchId).value;
+  const mends = useAlike(() => {
+    const batch = store.batchOf(batchId).value;
+    return batch === undefined ? [] : waysOut(problem, store.formulationOf(batch));
+  }).value;
   const ways = problem.code === 'unreadable' ? [...asked, ...mends] : mends;
   const speaks = here && (severity === 'refusal' || severity === 'conflict');
   const words =
@@ -140,8 +151,8 @@ function Trouble({ problem, unreadable, asked, batch, store, state }: TroublePro
         ways={ways}
         tabbed={here}
         onTake={(way) => {
-          store.takeWayOut(batch.id, way);
-          state.goTo({ at: problem.at, batch: batch.id });
+          store.takeWayOut(batchId, way);
+          state.goTo({ at: problem.at, batch: batchId });
         }}
       />
     </div>
@@ -149,8 +160,9 @@ function Trouble({ problem, unreadable, asked, batch, store, state }: TroublePro
 }
 
 /** How far this batch is from the one it is compared with; null where there is nothing to say. */
-function compared(id: RowId, batch: Batch, store: Store, state: SheetState): string | null {
-  const other = store.document.value.batches.find((one) => one.id === state.comparedWith.value);
-  if (other === undefined || other === batch) return null;
-  return compareRow(id, store.formulationOf(batch), store.formulationOf(other), store.settings.value);
+function compared(row: RowId, batch: Batch, store: Store, state: SheetState): string | null {
+  const { value: id } = state.comparedWith;
+  const other = id === null || id === batch.id ? undefined : store.batchOf(id).value;
+  if (other === undefined) return null;
+  return compareRow(row, store.formulationOf(batch), store.formulationOf(other), store.settings.value);
 }

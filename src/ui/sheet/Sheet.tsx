@@ -1,12 +1,13 @@
-import { type ReadonlySignal, useComputed, useSignalEffect } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { effect, type ReadonlySignal, useComputed } from '@preact/signals';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { rowsThatDiffer } from '../../formula/compare';
 import { isRow } from '../../formula/evaluate';
 import { lazyPiece } from '../page/lazy-piece';
-import { media, useMedia } from '../page/use-media';
+import { media, useMedia, useMediaSignal } from '../page/use-media';
 import { BatchHead } from './BatchHead';
 import { columnCount, columnIndex } from './columns-on-screen';
+import { edgeOf, gridRows, placeIn, spotAt } from './grid';
 import { moveByKey } from './grid-keys';
 import { type Range, rangeBetween } from './grid-range';
 import { rowsOf } from './lines';
@@ -16,8 +17,9 @@ import { Spacer } from './Spacer';
 import type { SheetState, Spot } from './sheet-state';
 import { isRowSpot } from './sheet-state';
 import { tellingRows } from './telling';
+import { useAlike, useAlikeList } from './use-alike';
 import { useColumns } from './use-columns';
-import { gridOf, placeIn, type VisibleLine, visibleLines } from './visible-lines';
+import { type VisibleLine, visibleLines } from './visible-lines';
 import './sheet.css';
 import './cells.css';
 import './narrow.css';
@@ -34,27 +36,36 @@ const page = 6;
 /** The sheet: lines in the order of the work, two cells of each for every batch that is on screen. */
 export function Sheet({ store, state }: Props) {
   const frame = useRef<HTMLDivElement>(null);
-  const phone = useMedia(media.phone);
+  const phone = useMediaSignal(media.phone);
+  const thumb = useMedia(media.thumb);
   const all = useAlike(() => store.document.value.batches.map(({ id }) => id));
-  const shown = useAlike(() => (phone ? all.value.filter((id) => id === state.spot.value.batch) : all.value));
-  const lines = useAlike<VisibleLine>(() => {
+  // On a phone one batch at a time, wherever else the spot moves within it.
+  const only = useComputed(() => (phone.value ? state.spot.value.batch : null));
+  const shown = useAlike(() => (only.value === null ? all.value : all.value.filter((id) => id === only.value)));
+  const { drawn, show } = useColumns(
+    frame,
+    useComputed(() => shown.value.length),
+  );
+  const onScreen = useAlike(() => shown.value.slice(drawn.value.from, drawn.value.to));
+  const lines = useAlikeList<VisibleLine>(() => {
     const { batches } = store.document.value;
-    const only =
-      state.onlyDifferent.value && batches.length > 1 ? rowsThatDiffer(batches.map(store.formulationOf)) : null;
-    const drawn = batches.filter(({ id }) => shown.value.includes(id));
+    const differs = state.onlyDifferent.value && batches.length > 1;
     return visibleLines({
       unfolded: state.unfolded.value,
       all: state.allFigures.value,
-      telling: tellingRows(drawn, store.formulationOf),
-      only,
+      telling: tellingRows(
+        batches.filter(({ id }) => shown.value.includes(id)),
+        batches.filter(({ id }) => onScreen.value.includes(id)),
+        store.formulationOf,
+      ),
+      only: differs ? rowsThatDiffer(batches.map(store.formulationOf)) : null,
     });
   });
   const rows = useComputed(() =>
     lines.value.flatMap((line) => rowsOf({ ...line, details: line.shown.filter((one) => isRow(one)) })),
   );
   const range = useComputed(() => rangeBetween(state.anchor.value, state.spot.value, rows.value, shown.value));
-  const { drawn, show } = useColumns(frame, shown.value.length);
-  const batches = shown.value.slice(drawn.from, drawn.to);
+  const batches = onScreen.value;
 
   // A spot in a batch that is gone goes to the first one there is.
   const [first] = all.value;
@@ -62,10 +73,25 @@ export function Sheet({ store, state }: Props) {
     const spot = state.spot.peek();
     if (first !== undefined && !all.value.includes(spot.batch)) state.select({ ...spot, batch: first });
   }, [all.value]);
-  // A cell takes the focus itself once it is drawn; one beyond the edge is brought into sight first.
-  useSignalEffect(() => {
-    if (state.wantsFocus.value) show(shown.value.indexOf(state.spot.value.batch));
-  });
+  // The focus follows once all is drawn, so that it is laid out once; to a batch beyond the edge once that is in sight.
+  const follow = () => {
+    if (!state.wantsFocus.peek()) return;
+    const cell = frame.current?.querySelector<HTMLElement>('[data-spot="true"]');
+    if (document.activeElement !== cell) {
+      cell?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
+      show(shown.peek().indexOf(state.spot.peek().batch));
+      cell?.focus({ preventScroll: true });
+    }
+    if (cell) state.wantsFocus.value = false;
+  };
+  useLayoutEffect(
+    () =>
+      effect(() => {
+        if (state.wantsFocus.value && state.spot.value) queueMicrotask(follow);
+      }),
+    [],
+  );
+  useLayoutEffect(() => queueMicrotask(follow), [batches]);
 
   return (
     <section class="sheet-room" aria-label="Sheet">
@@ -77,7 +103,11 @@ export function Sheet({ store, state }: Props) {
           aria-label="Batches"
           aria-multiselectable="true"
           aria-colcount={columnCount(shown.value.length)}
-          style={{ '--shown': batches.length, '--before': `${drawn.before}px`, '--after': `${drawn.after}px` }}
+          style={{
+            '--shown': batches.length,
+            '--before': `${drawn.value.before}px`,
+            '--after': `${drawn.value.after}px`,
+          }}
           onKeyDown={(event) => press(event, store, state, lines.value, shown.value, range)}
         >
           <div class="heads" role="row">
@@ -91,9 +121,9 @@ export function Sheet({ store, state }: Props) {
                 role="columnheader"
                 aria-colspan={2}
                 key={id}
-                aria-colindex={columnIndex(drawn, at)}
+                aria-colindex={columnIndex(drawn.value, at)}
               >
-                <BatchHead id={id} store={store} state={state} />
+                <BatchHead id={id} store={store} state={state} phone={phone.value} />
               </div>
             ))}
             <Spacer />
@@ -107,25 +137,15 @@ export function Sheet({ store, state }: Props) {
               state={state}
               drawn={drawn}
               range={range}
+              thumb={thumb}
             />
           ))}
         </div>
       </div>
-      <SheetTools store={store} state={state} />
+      <SheetTools store={store} state={state} phone={phone.value} />
       <Clipboard frame={frame} store={store} state={state} range={range} rows={rows} batchIds={shown} />
     </section>
   );
-}
-
-/** A list that stays the very same for as long as what is in it says the same, so that nothing is drawn for nothing. */
-function useAlike<T>(make: () => readonly T[]): ReadonlySignal<readonly T[]> {
-  const last = useRef<{ key: string; list: readonly T[] }>({ key: '', list: [] });
-  return useComputed(() => {
-    const list = make();
-    const key = JSON.stringify(list);
-    if (key !== last.current.key) last.current = { key, list };
-    return last.current.list;
-  });
 }
 
 function press(
@@ -151,27 +171,17 @@ function press(
     return;
   }
   if (event.key === 'Escape') state.working.value = null;
-  const grid = gridOf(lines, batches);
-  const from = placeIn(grid, spot);
+  const grid = gridRows(lines);
+  const from = placeIn(grid, batches, spot);
   if (from === null || (!onCell && !event.ctrlKey && event.target instanceof HTMLButtonElement)) return;
   if (foldByKey(event, spot, lines, state)) return;
-  const to = moveByKey(event, stepOver(event, grid, from), { rows: grid.length, columns: grid[0]?.length ?? 0, page });
-  const next = to === null ? undefined : grid[to.row]?.[to.column];
-  if (next === undefined) return;
+  const size = { rows: grid.length, columns: columnCount(batches.length), page };
+  const to = moveByKey(event, edgeOf(grid, from, event.key), size);
+  const next = to === null ? null : spotAt(grid, batches, to);
+  if (next === null) return;
   event.preventDefault();
   if (event.shiftKey && isRowSpot(next.at)) state.extendTo(next, true);
   else state.goTo(next);
-}
-
-/** A cell over both columns of its batch is left at the far one. */
-function stepOver(
-  { key }: KeyboardEvent,
-  grid: readonly (readonly Spot[])[],
-  from: { row: number; column: number },
-): { row: number; column: number } {
-  const cells = grid[from.row] ?? [];
-  const isWide = cells[from.column]?.at === cells[from.column + 1]?.at && from.column > 0;
-  return isWide && key === 'ArrowRight' ? { ...from, column: from.column + 1 } : from;
 }
 
 /** On the label of a line, the arrows unfold and fold it, by the ARIA treegrid pattern. */

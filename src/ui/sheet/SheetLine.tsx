@@ -1,11 +1,10 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import { isRow } from '../../formula/evaluate';
 import { labelOf } from '../../formula/labels';
 import type { NumericRowId, RowId } from '../../formula/order';
 import { Guarded } from '../page/Guarded';
-import { media, useMedia } from '../page/use-media';
 import { ChoiceCell } from './ChoiceCell';
 import { columnIndex, type Drawn } from './columns-on-screen';
 import type { Range } from './grid-range';
@@ -20,26 +19,28 @@ interface Props {
   readonly batches: readonly string[];
   readonly store: Store;
   readonly state: SheetState;
-  readonly drawn: Drawn;
+  readonly drawn: ReadonlySignal<Drawn>;
   readonly range: ReadonlySignal<Range>;
+  readonly thumb: boolean;
 }
 
 /** A line across the batches that are drawn, and under it the details that show. */
-export function SheetLine({ line, batches, store, state, drawn, range }: Props) {
+export function SheetLine({ line, batches, store, state, drawn, range, thumb }: Props) {
   const { how, much, shown, open } = line;
-  const shared = { store, state, range };
-  const thumb = useMedia(media.thumb);
+  const shared = { store, state, range, thumb };
+  // The lists of rows are the same ones each time, so that remarks that stay are not drawn anew.
+  const rows = useMemo(() => (how === null ? [much] : [how, much]), [how, much]);
   return (
     <>
       <div class="line" role="row" aria-level={1} aria-expanded={open}>
         <LineLabel line={line} state={state} />
         <Spacer />
         {batches.map((batch, at) => {
-          const column = columnIndex(drawn, at);
+          const column = columnIndex(drawn.value, at);
           const ofHow = { batch, column, place: 'how', ...shared } as const;
           const blank = [
             <div class="cell how" role="gridcell" key="how" aria-colindex={column} />,
-            <div class="cell much" role="gridcell" key="much" aria-colindex={columnIndex(drawn, at, 'much')}>
+            <div class="cell much" role="gridcell" key="much" aria-colindex={columnIndex(drawn.value, at, 'much')}>
               –
             </div>,
           ];
@@ -57,16 +58,18 @@ export function SheetLine({ line, batches, store, state, drawn, range }: Props) 
               key={`${batch} much`}
               id={much}
               batch={batch}
-              column={columnIndex(drawn, at, 'much')}
+              column={columnIndex(drawn.value, at, 'much')}
               place="much"
               {...shared}
             />,
             <Remarks
               key={`${batch} remarks`}
-              rows={how === null ? [much] : [how, much]}
-              at={at}
+              rows={rows}
+              column={column}
+              drawn={drawn}
               batch={batch}
-              {...shared}
+              store={store}
+              state={state}
             />,
           ];
           return (
@@ -89,7 +92,8 @@ interface DetailProps extends Omit<Props, 'line'> {
   readonly row: NumericRowId;
 }
 
-function Detail({ row, batches, store, state, drawn, range }: DetailProps) {
+function Detail({ row, batches, store, state, drawn, range, thumb }: DetailProps) {
+  const rows = useMemo(() => [row], [row]);
   return (
     <div class="line detail" role="row" aria-level={2}>
       <div class="label" role="rowheader">
@@ -97,7 +101,7 @@ function Detail({ row, batches, store, state, drawn, range }: DetailProps) {
       </div>
       <Spacer />
       {batches.map((batch, at) => {
-        const column = columnIndex(drawn, at);
+        const column = columnIndex(drawn.value, at);
         const blank = (
           <div class="cell detail" role="gridcell" aria-colindex={column} aria-colspan={2}>
             –
@@ -113,8 +117,9 @@ function Detail({ row, batches, store, state, drawn, range }: DetailProps) {
               store={store}
               state={state}
               range={range}
+              thumb={thumb}
             />
-            <Remarks rows={[row]} at={at} batch={batch} store={store} state={state} />
+            <Remarks rows={rows} column={column} drawn={drawn} batch={batch} store={store} state={state} />
           </Guarded>
         );
       })}
@@ -147,21 +152,13 @@ function About({ line, batches: [batch = ''], state }: Pick<Props, 'line' | 'bat
 }
 
 function LineLabel({ line, state }: { readonly line: VisibleLine; readonly state: SheetState }) {
-  const element = useRef<HTMLDivElement>(null);
   const at = `line:${line.id}` as const;
   const here = useComputed(() => state.spot.value.at === at).value;
-  useLayoutEffect(() => {
-    if (!here || !state.wantsFocus.peek()) return;
-    state.wantsFocus.value = false;
-    element.current?.focus({ preventScroll: true });
-    element.current?.scrollIntoView?.({ block: 'nearest' });
-  });
   const names = line.details.map((row: RowId) => labelOf(row)).join(', ');
   return (
     <div
       class="label unfolds"
       role="rowheader"
-      ref={element}
       data-spot={here}
       data-line={line.id}
       tabIndex={here ? 0 : -1}

@@ -1,17 +1,18 @@
+import { useComputed } from '@preact/signals';
 import type { Store } from '../../batch/store';
-import { media, useMedia } from '../page/use-media';
 import type { SheetState } from './sheet-state';
+import { useAlike } from './use-alike';
 
 interface Props {
   readonly store: Store;
   readonly state: SheetState;
+  /** Whether one batch is shown at a time. */
+  readonly phone: boolean;
 }
 
 /** Under the lines: unfolding them all, going through the batches on a phone, telling batches apart. */
-export function SheetTools({ store, state }: Props) {
-  const phone = useMedia(media.phone);
-  const { batches } = store.document.value;
-  const several = batches.length > 1;
+export function SheetTools({ store, state, phone }: Props) {
+  const several = useComputed(() => store.document.value.batches.length > 1).value;
   return (
     <div class="sheet-tools">
       <label class="toggle">
@@ -43,7 +44,8 @@ export function SheetTools({ store, state }: Props) {
   );
 }
 
-function Compare({ store, state }: Props) {
+function Compare({ store, state }: Omit<Props, 'phone'>) {
+  const batches = useAlike(() => store.document.value.batches.map(({ id, name }) => ({ id, name }))).value;
   return (
     <label class="toggle">
       Compare with{' '}
@@ -54,7 +56,7 @@ function Compare({ store, state }: Props) {
         }}
       >
         <option value="">nothing</option>
-        {store.document.value.batches.map(({ id, name }) => (
+        {batches.map(({ id, name }) => (
           <option key={id} value={id}>
             {name}
           </option>

@@ -63,7 +63,7 @@ function Editor({ id, batch, name, store, state }: EditorProps) {
           How it comes about
         </button>
       </div>
-      <Remarks rows={[id]} at={0} batch={batch} store={store} state={state} plain />
+      <Remarks rows={[id]} batch={batch} store={store} state={state} />
       <div class="thumb-line">
         <input
           class="editor"

@@ -43,6 +43,11 @@ export function columnIndex(drawn: Drawn, at: number, cell: 'how' | 'much' = 'ho
   return 2 * (drawn.from + at) + (cell === 'how' ? 2 : 3);
 }
 
+/** The place of a batch among those that are drawn, from the left, by the column of its first cell among all. */
+export function placeAmongDrawn({ from }: Drawn, column: number): number {
+  return column / 2 - 1 - from;
+}
+
 /** All columns of the grid: the labels, and two cells of every batch, drawn or not. */
 export function columnCount(batches: number): number {
   return 2 * batches + 1;

@@ -2,10 +2,15 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import type { RowId } from '../../formula/order';
 import { type LineId, lineOf } from './lines';
 
+/** A column of the sheet: the labels, or one of the two of a batch. */
+export type Column = 'label' | 'how' | 'much';
+
 /** Where the sheet is being looked at: a cell, by its row and batch, or the label of a line. */
 export interface Spot {
   readonly at: RowId | `line:${LineId}`;
   readonly batch: string;
+  /** In which column the keys came to a cell that lies over several. */
+  readonly column?: Column;
 }
 
 /** An open cell: what stands in it now, and whether the cook has typed anything since it opened. */
@@ -78,6 +83,7 @@ export function createSheetState(first: Spot): SheetState {
     },
     select(to) {
       if (isHere(to)) return;
+      wantsFocus.value = false;
       anchor.value = null;
       move(to);
     },

@@ -4,25 +4,38 @@ import type { RowId } from '../../formula/order';
 import { severities } from '../../formula/problem';
 import { lines } from './lines';
 
-const seen = new WeakMap<Formulation, readonly RowId[]>();
-
-/** The details that show by themselves: what is typed or measured there, what is in trouble, how large an own jar is. */
-export function tellingRows(batches: readonly Batch[], formulationOf: (batch: Batch) => Formulation): Set<RowId> {
-  const rows = new Set<RowId>();
-  for (const batch of batches) for (const row of ofOne(formulationOf(batch))) rows.add(row);
-  return rows;
+/**
+ * The details that show by themselves: those that are typed or measured in any batch and how large an own jar is, and
+ * what is in trouble in a batch that is on screen. No other batch is worked out for it.
+ */
+export function tellingRows(
+  batches: readonly Batch[],
+  onScreen: readonly Batch[],
+  formulationOf: (batch: Batch) => Formulation,
+): ReadonlySet<RowId> {
+  return new Set([...batches.flatMap(typedDetails), ...onScreen.map(formulationOf).flatMap(troubledDetails)]);
 }
 
-function ofOne(formulation: Formulation): readonly RowId[] {
-  const known = seen.get(formulation);
+const details: readonly RowId[] = lines.flatMap((line): readonly RowId[] => line.details);
+
+const typed = new WeakMap<Batch, readonly RowId[]>();
+const troubled = new WeakMap<Formulation, readonly RowId[]>();
+
+function typedDetails(batch: Batch): readonly RowId[] {
+  const known = typed.get(batch);
   if (known !== undefined) return known;
-  const { given, measured, vessel } = formulation.recipe;
-  const typed = new Set<string>([...given.map(({ row }) => row), ...Object.keys(measured)]);
-  if (vessel === 'own') typed.add('brimful');
-  const found = lines.flatMap(({ details }) =>
-    details.filter((row) => typed.has(row) || formulation.rows[row].problems.some(isTrouble)),
-  );
-  seen.set(formulation, found);
+  const rows = new Set<string>([...batch.given.map(({ row }) => row), ...Object.keys(batch.measured)]);
+  if (batch.vessel === 'own') rows.add('brimful');
+  const found = details.filter((row) => rows.has(row));
+  typed.set(batch, found);
+  return found;
+}
+
+function troubledDetails(formulation: Formulation): readonly RowId[] {
+  const known = troubled.get(formulation);
+  if (known !== undefined) return known;
+  const found = details.filter((row) => formulation.rows[row].problems.some(isTrouble));
+  troubled.set(formulation, found);
   return found;
 }
 

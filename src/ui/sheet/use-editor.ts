@@ -25,6 +25,8 @@ export function useEditor(id: NumericRowId, batch: string, store: Store, state: 
 
   const close = (focusCell: boolean) => {
     done.current = true;
+    // While it is still there: a field that is taken away with the focus in it makes the browser lay out all anew.
+    if (focusCell) input.current?.closest<HTMLElement>('[data-spot]')?.focus({ preventScroll: true });
     state.editing.value = null;
     if (focusCell) state.goTo({ at: id, batch });
   };

@@ -24,7 +24,6 @@ const rings = 15;
 export default function Timers({ store, state, page }: Props) {
   const cooking = useMemo(() => cookingOn(page), [page]);
   const timers = cooking.timers.value;
-  const { batches } = store.document.value;
   const over = useComputed(() => timersOver(cooking)).value;
   useEffect(() => cooking.follow(), [cooking]);
   useSignalEffect(() => cooking.keepOnly(new Set(store.document.value.batches.map(({ id }) => id))));
@@ -40,6 +39,7 @@ export default function Timers({ store, state, page }: Props) {
     };
   }, [over]);
   if (timers.length === 0) return null;
+  const { batches } = store.document.value;
   return (
     <section class="timers" aria-label="Timers">
       <ul>

@@ -7,7 +7,8 @@ import { tellingRows } from '../../../src/ui/sheet/telling';
 function telling(edit: (store: ReturnType<typeof createStore>) => void): readonly string[] {
   const store = createStore(demo);
   edit(store);
-  return [...tellingRows(store.document.value.batches, store.formulationOf)];
+  const { batches } = store.document.value;
+  return [...tellingRows(batches, batches, store.formulationOf)];
 }
 
 test('a jar of the list tells nothing of its size', () => {

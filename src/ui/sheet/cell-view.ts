@@ -1,20 +1,22 @@
-import type { Formulation } from '../../formula/formulate';
-import { describeAbsence } from '../../formula/labels';
-import type { NumericRowId } from '../../formula/order';
+import type { Batch } from '../../batch/document';
+import type { Store } from '../../batch/store';
+import type { Formulation, RowResult } from '../../formula/formulate';
+import { describeAbsence, labelOf } from '../../formula/labels';
+import { isMeasuredRow, type NumericRowId } from '../../formula/order';
+import { type Problem, severities } from '../../formula/problem';
+import { numericRows } from '../../formula/sheet';
 import { type Kitchen, type Written, writeRow } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import { sayings } from './lines';
 import type { CellPlace } from './use-cell';
 
-interface Props {
-  readonly id: NumericRowId;
-  readonly place: CellPlace;
-  readonly formulation: Formulation;
-  /** The figures that stand in for those that wait for a refused cell; null where none do. */
-  readonly good: Formulation | null;
-  readonly kitchen: Kitchen;
-  /** What was typed, as typed; null where nothing was. */
-  readonly typed: string | null;
+/** What a cell of numbers shows and says: the amount in both units, and how it came to be there. */
+export interface CellView extends Shown {
+  /** The whole cell as one hears it. */
+  readonly name: string;
+  readonly status: RowResult['status'];
+  /** Whether what can't stand stands here. */
+  readonly isWrong: boolean;
 }
 
 interface Shown {
@@ -24,19 +26,26 @@ interface Shown {
   readonly how: 'given' | 'measured' | 'workedOut' | 'absent' | 'stale' | 'wrong' | 'none';
 }
 
-/** What a cell of numbers shows: the amount in both units, and how it came to be there. */
-export function CellBody(props: Props) {
-  const { first, second, how } = showCell(props);
-  return (
-    <div class={`cell-body ${how}`}>
-      <span class="lead">
-        <span>{first}</span>
-        {how === 'given' && <Pencil />}
-        {how === 'measured' && <span class="tag">measured</span>}
-      </span>
-      {second !== null && <span class="second">{second}</span>}
-    </div>
-  );
+/** The view of one cell of a batch. */
+export function viewCell(id: NumericRowId, place: CellPlace, batch: Batch, store: Store): CellView {
+  const formulation = store.formulationOf(batch);
+  const kitchen = store.settings.value;
+  const typed = typedText(id, batch);
+  const shown = show(id, place, formulation, store.lastGoodOf(batch), kitchen, typed);
+  const { status, problems } = formulation.rows[id];
+  return {
+    ...shown,
+    name: `${labelOf(id)}, ${batch.name}: ${say(shown, typed)}`,
+    status,
+    isWrong: problems.some(isOwnRefusal),
+  };
+}
+
+/** What was typed into a cell or, in a row that is only measured, measured; null where nothing was. */
+export function typedText(id: NumericRowId, batch: Batch): string | null {
+  const given = batch.given.find(({ row }) => row === id);
+  if (given !== undefined) return given.text;
+  return numericRows[id].typed === 'measured' && isMeasuredRow(id) ? (batch.measured[id]?.text ?? null) : null;
 }
 
 const hows: Readonly<Record<Shown['how'], string>> = {
@@ -49,14 +58,25 @@ const hows: Readonly<Record<Shown['how'], string>> = {
   none: '',
 };
 
-/** The same as one hears it. */
-export function sayCell(props: Props): string {
-  const { first, second, how } = showCell(props);
-  const as = how === 'given' && props.typed !== null ? `typed as ${props.typed}` : hows[how];
+function say({ first, second, how }: Shown, typed: string | null): string {
+  const as = how === 'given' && typed !== null ? `typed as ${typed}` : hows[how];
   return [first, second ?? '', as].filter((text) => text !== '').join(', ');
 }
 
-function showCell({ id, place, formulation, good, kitchen, typed }: Props): Shown {
+/** What can't stand is wrong where it stands, not in the cells that wait for it. */
+function isOwnRefusal({ code }: Problem): boolean {
+  return code !== 'waits' && (severities[code] === 'refusal' || severities[code] === 'conflict');
+}
+
+/** Where the figure is missing, what was typed instead; else the figure from before a slip. */
+function show(
+  id: NumericRowId,
+  place: CellPlace,
+  formulation: Formulation,
+  good: Formulation | null,
+  kitchen: Kitchen,
+  typed: string | null,
+): Shown {
   const result = formulation.rows[id];
   if (result.status === 'absent' && result.absence !== null) {
     return { first: place === 'much' ? '–' : describeAbsence(result.absence), second: null, how: 'absent' };
@@ -90,12 +110,4 @@ function written(id: NumericRowId, place: CellPlace, formulation: Formulation, k
     };
   const shared = each === null ? null : `each jar ${inCell(each).first}`;
   return { first, second: [second, shared].filter((text) => text !== null).join(' · ') || null };
-}
-
-function Pencil() {
-  return (
-    <svg class="pencil" viewBox="0 0 16 16" aria-hidden="true">
-      <path d="m2 14 1-4L11 2l3 3-8 8-4 1Zm8-11 3 3" />
-    </svg>
-  );
 }
