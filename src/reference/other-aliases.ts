@@ -8,6 +8,7 @@ import type { OtherFoodId } from './other-foods';
 export const otherFoodAliases: Readonly<Partial<Record<OtherFoodId, readonly string[]>>> = {
   '01077': ['whole milk', 'milk', 'dairy milk', 'full-fat milk', 'fresh milk', 'cow’s milk', "cow's milk", 'cows milk'],
   '01079': ['2% milk', 'reduced-fat milk', 'semi-skimmed milk', 'low-fat milk'],
+  '01151': ['skim milk without vitamins added'],
   '01085': ['skim milk', 'skimmed milk', 'nonfat milk', 'fat-free milk'],
   '08120': ['oats', 'rolled oats', 'quick oats', 'oatmeal', 'porridge oats'],
   '09087': ['deglet noor dates', 'deglet noor', 'chopped dates'],
@@ -29,6 +30,7 @@ export const otherFoodAliases: Readonly<Partial<Record<OtherFoodId, readonly str
     'lukewarm water',
     'drinking water',
   ],
+  '14429': ['municipal tap water'],
   '19336': ['powdered sugar', 'icing sugar', 'confectioners’ sugar', "confectioners' sugar", 'confectioners sugar'],
   '19349': ['dark corn syrup'],
   '19911': ['canadian maple syrup'],

@@ -2,10 +2,12 @@ import type { Page } from 'playwright-core';
 
 /** Opens a part of the page by its name: by its tab where there is room beside the sheet, else by the bar or by More. */
 export async function openPart(page: Page, name: string): Promise<void> {
-  const tab = page.getByRole('tab', { name, exact: true });
+  const bar = page.getByRole('navigation', { name: 'Parts of this page' });
+  const tab = page.getByRole('tab', { name, exact: true }).first();
+  // A sheet that is kept is opened before anything is drawn: which of the two there is shows only then.
+  await tab.or(bar).waitFor();
   if ((await tab.count()) > 0) await tab.click();
   else {
-    const bar = page.getByRole('navigation', { name: 'Parts of this page' });
     const atThumb = bar.getByRole('button', { name, exact: true });
     if ((await atThumb.count()) > 0) await atThumb.click();
     else {

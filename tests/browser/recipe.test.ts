@@ -117,7 +117,7 @@ describeInBrowser('a recipe from a book', () => {
       await expect.poll(() => said(plan)).toContain('150 g');
       await plan.getByRole('combobox', { name: 'Kind of grains' }).selectOption({ label: 'Milk kefir grains' });
       await expect.poll(() => said(plan)).toContain('Cashews');
-      await plan.getByRole('button', { name: 'Make this batch' }).click();
+      await panel.getByRole('button', { name: 'Make this batch' }).click();
       await expect.poll(() => names(page()).count()).toBe(2);
     });
 
@@ -149,7 +149,7 @@ describeInBrowser('a recipe from a book', () => {
       await page().keyboard.press('ControlOrMeta+v');
       expect((await box.inputValue()).length).toBe(garbage.length);
       await panel.getByRole('button', { name: 'Read it' }).click();
-      expect(await said(panel.getByRole('region', { name: 'The batch this makes' }))).toContain('Make this batch');
+      expect(await panel.getByRole('button', { name: 'Make this batch' }).isVisible()).toBe(true);
       expect(
         await page()
           .getByText(/NaN|Infinity|undefined/)

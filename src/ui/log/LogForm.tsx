@@ -110,14 +110,16 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
           {(about) => <Text {...about} value={form.note} maxLength={longestNote} onText={set('note')} />}
         </Field>
       </div>
-      <button type="submit" class="button">
-        {changed === null ? 'Save' : 'Save the change'}
-      </button>
-      {changed !== null && (
-        <button type="button" class="follow" onClick={onLeave}>
-          Leave it as it was
+      <p class="main-action">
+        <button type="submit" class="button next">
+          {changed === null ? 'Save' : 'Save the change'}
         </button>
-      )}
+        {changed !== null && (
+          <button type="button" class="follow" onClick={onLeave}>
+            Leave it as it was
+          </button>
+        )}
+      </p>
     </form>
   );
 }

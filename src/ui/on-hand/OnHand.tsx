@@ -12,6 +12,7 @@ import { describeProblem } from '../../formula/words';
 import { writeRow, writeValue } from '../../formula/write-row';
 import { leading } from '../jar/leading';
 import { menus } from '../sheet/choices';
+import { MenuOptions } from '../sheet/MenuOptions';
 import type { SheetState } from '../sheet/sheet-state';
 import { WaysOut } from '../sheet/WaysOut';
 
@@ -105,13 +106,17 @@ export function OnHand({ batch, store, state, onMade }: Props) {
               <li key={`${over.stock} over`}>{writeOver(over, formulation, store)} stay over</li>
             ))}
           </ul>
+        </div>
+      )}
+      {largest !== null && made !== null && (
+        <div class="main-action">
           <button
             type="button"
             class="button next"
             onClick={() => make(makeFrom(largest.limitedBy, formulation), 'the largest batch', staysOver(made))}
           >
             Make this batch
-          </button>{' '}
+          </button>
           {fewer !== null && (
             <button
               type="button"
@@ -187,15 +192,7 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
         {row === 'sweetener' && draft.sweetener.length > 1 && <option value={chosen}>{name}</option>}
-        {menus[row].map(({ label, options }) => (
-          <optgroup key={label} label={label}>
-            {options.map((option) => (
-              <option key={option.value} value={option.value}>
-                {option.label}
-              </option>
-            ))}
-          </optgroup>
-        ))}
+        <MenuOptions groups={menus[row]} />
       </select>
       <input
         aria-label={`On hand: ${name}`}

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { forgetOwnFood, keepOwnFood } from '../../batch/larder';
 import type { Store } from '../../batch/store';
-import { cupWeights, type FoodEntry, listFoods, ownKey } from '../../formula/look-up';
+import { cupWeights, listFoods, ownKey } from '../../formula/look-up';
 import { describeOrigin } from '../../formula/origin-words';
 import { writeValue } from '../../formula/write-row';
 import { lookUpAmount } from '../../interchange/look-up-amount';
@@ -9,6 +9,8 @@ import { readOwnFood } from '../../interchange/own-food';
 import { writeMetric } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
 import { MayEdit } from '../page/MayEdit';
+import { MenuOptions } from '../sheet/MenuOptions';
+import { foodMenu } from './food-menu';
 
 interface Props {
   readonly store: Store;
@@ -44,11 +46,7 @@ export function LookUp({ store }: Props) {
         <label>
           Food
           <select value={food} onChange={(event) => setFood(event.currentTarget.value)}>
-            {byName(foods).map(({ key, name }) => (
-              <option key={key} value={key}>
-                {name}
-              </option>
-            ))}
+            <MenuOptions groups={foodMenu(foods)} />
           </select>
         </label>
         {forms.length > 1 && (
@@ -93,10 +91,6 @@ export function LookUp({ store }: Props) {
 }
 
 const almonds = '12061';
-
-function byName(foods: readonly FoodEntry[]): readonly FoodEntry[] {
-  return [...foods].sort((a, b) => a.name.localeCompare(b.name));
-}
 
 /** Weigh a cup once: it is remembered as yours. */
 function OwnFoods({ store, onKept }: Props & { onKept: (name: string) => void }) {

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import type { FoodEntry } from '../../formula/look-up';
 import { describeCoefficient, describeOrigin } from '../../formula/origin-words';
 import { type Kitchen, writeValue } from '../../formula/write-row';
 import { describeRecipeProblem, type RecipeLine as Line, type Meaning } from '../../interchange/recipe-text';
 import type { WeighedIngredient } from '../../interchange/recipe-weigh';
 import { writeMetric } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
+import type { OptionGroup } from '../sheet/choices';
+import { MenuOptions } from '../sheet/MenuOptions';
 
 /** What the cook says of a line: the food or other meaning by its key, "" for as it was read, or the amount as typed. */
 export type Told = { readonly meaning: string } | { readonly amount: string };
@@ -16,19 +17,22 @@ interface Props {
   readonly one: WeighedIngredient | null;
   readonly meaning: Meaning | null;
   readonly amount: string;
-  readonly foods: readonly FoodEntry[];
+  readonly foods: readonly OptionGroup[];
   readonly kitchen: Kitchen;
   readonly onTell: (told: Told) => void;
   /** Writes the line anew in the text. */
   readonly onRewrite: (line: string) => void;
 }
 
-const others: readonly { readonly value: Meaning; readonly label: string }[] = [
-  { value: 'none', label: 'Not an ingredient' },
-  { value: 'jar', label: 'The jar' },
-  { value: 'soaking', label: 'Water to soak in, poured away' },
-  { value: 'extra', label: 'Something else, to remember' },
-];
+const others = {
+  label: 'Not weighed in the batch',
+  options: [
+    { value: 'none', label: 'Not an ingredient' },
+    { value: 'jar', label: 'The jar' },
+    { value: 'soaking', label: 'Water to soak in, poured away' },
+    { value: 'extra', label: 'Something else, to remember' },
+  ] satisfies readonly { value: Meaning; label: string }[],
+};
 
 /** One ingredient, or one line without any: its text, its food and its weight; folded, how it was measured. */
 export function RecipeLine({ of, one, meaning, amount, foods, kitchen, onTell, onRewrite }: Props) {
@@ -46,16 +50,7 @@ export function RecipeLine({ of, one, meaning, amount, foods, kitchen, onTell, o
           onChange={(event) => onTell({ meaning: event.currentTarget.value })}
         >
           {counts && food?.key == null && meaning !== 'extra' && <option value="">{food?.name || 'not named'}</option>}
-          {others.map(({ value, label }) => (
-            <option key={value} value={value}>
-              {label}
-            </option>
-          ))}
-          {foods.map(({ key, name }) => (
-            <option key={key} value={key}>
-              {name}
-            </option>
-          ))}
+          <MenuOptions groups={[others, ...foods]} />
         </select>
         {counts && food !== null && food.form !== null && <span class="second">{food.form}</span>}
         {counts && food?.sure === false && food.key !== null && (

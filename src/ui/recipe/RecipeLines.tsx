@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { FoodEntry } from '../../formula/look-up';
 import type { Kitchen } from '../../formula/write-row';
 import type { ByHand, RecipeLine as Line, RecipeText } from '../../interchange/recipe-text';
 import type { WeighedIngredient } from '../../interchange/recipe-weigh';
+import type { OptionGroup } from '../sheet/choices';
 import './recipe-lines.css';
 import { RecipeLine, type Told } from './RecipeLine';
 
@@ -10,7 +10,7 @@ interface Props {
   /** The recipe with what was told by hand in it. */
   readonly read: RecipeText;
   readonly weighed: readonly WeighedIngredient[];
-  readonly foods: readonly FoodEntry[];
+  readonly foods: readonly OptionGroup[];
   readonly kitchen: Kitchen;
   readonly told: readonly ByHand[];
   readonly onTell: (line: number, at: number, change: Told) => void;

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import type { Signal } from '@preact/signals';
 import type { PlannedBatch } from '../../batch/add-planned';
 import type { Store } from '../../batch/store';
 import type { Formulation } from '../../formula/formulate';
@@ -17,6 +17,8 @@ import { SwapTable } from './SwapTable';
 interface Props {
   readonly plan: BatchPlan;
   readonly store: Store;
+  /** The sweetener it is swapped for before it is made; null where it is as the text has it. */
+  readonly swappedFor: Signal<SweetenerId | null>;
   /** Where the text names none. */
   readonly onChoose: (choice: Chosen) => void;
   readonly onMake: (planned: PlannedBatch) => void;
@@ -25,76 +27,79 @@ interface Props {
 const verdicts = { below: 'below the usual', above: 'above the usual' } as const;
 
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
-export function RecipePlan({ plan, store, onChoose, onMake }: Props) {
-  const [swappedFor, setSwappedFor] = useState<SweetenerId | null>(null);
+export function RecipePlan({ plan, store, swappedFor, onChoose, onMake }: Props) {
   const settings = store.settings.value;
   const { prices = {} } = store.document.value;
   const { formulation } = plan;
   const swaps = formulation === null ? null : swapsFor(formulation, prices);
   // Looked up anew: a food corrected since changes how much of it there must be.
-  const swapped = swaps?.find(({ id }) => id === swappedFor) ?? null;
+  const swapped = swaps?.find(({ id }) => id === swappedFor.value) ?? null;
   const planned = withSwap(plan, swapped, settings.decimalComma);
   return (
-    <section aria-label="The batch this makes">
-      <h3>The batch this makes</h3>
-      {formulation !== null && <p>{namesOf(formulation, swapped).join(' · ')}</p>}
-      <Ask plan={plan} onChoose={onChoose} />
-      <ul>
-        {planned.cells.map(({ row, text }) => (
-          <li key={row}>
-            {labelOf(row)}: <b>{text}</b>
-          </li>
-        ))}
-        {plan.compared.map(({ row, kind, value, usual, verdict }) => (
-          <li key={row}>
-            {labelOf(row)}: <b>{writeValue(value, kind, null, settings).metric}</b>
-            {usual !== null && (
-              <>
-                {verdict === null || verdict === 'usual' ? ', ' : `, ${verdicts[verdict]}; `}
-                usual is {writeValue(usual.low, kind, null, settings).metric} to{' '}
-                {writeValue(usual.high, kind, null, settings).metric}
-              </>
-            )}
-          </li>
-        ))}
-      </ul>
-      {plan.remarks.length > 0 && (
-        <ul aria-label="Worth knowing">
-          {plan.remarks.map((remark, place) => (
-            <li key={place}>{describeRecipeProblem(remark, settings.decimalComma)}</li>
+    <>
+      <section aria-label="The batch this makes">
+        <h3>The batch this makes</h3>
+        {formulation !== null && <p>{namesOf(formulation, swapped).join(' · ')}</p>}
+        <Ask plan={plan} onChoose={onChoose} />
+        <ul>
+          {planned.cells.map(({ row, text }) => (
+            <li key={row}>
+              {labelOf(row)}: <b>{text}</b>
+            </li>
+          ))}
+          {plan.compared.map(({ row, kind, value, usual, verdict }) => (
+            <li key={row}>
+              {labelOf(row)}: <b>{writeValue(value, kind, null, settings).metric}</b>
+              {usual !== null && (
+                <>
+                  {verdict === null || verdict === 'usual' ? ', ' : `, ${verdicts[verdict]}; `}
+                  usual is {writeValue(usual.low, kind, null, settings).metric} to{' '}
+                  {writeValue(usual.high, kind, null, settings).metric}
+                </>
+              )}
+            </li>
           ))}
         </ul>
-      )}
-      {plan.extras.length > 0 && (
-        <>
-          <h4>Left over, for you to remember</h4>
-          <ul>
-            {plan.extras.map((extra, place) => (
-              <li key={place}>{extra}</li>
+        {plan.remarks.length > 0 && (
+          <ul aria-label="Worth knowing">
+            {plan.remarks.map((remark, place) => (
+              <li key={place}>{describeRecipeProblem(remark, settings.decimalComma)}</li>
             ))}
           </ul>
-        </>
-      )}
-      <p>
-        <button type="button" class="button" disabled={plan.asks.length > 0} onClick={() => onMake(planned)}>
+        )}
+        {plan.extras.length > 0 && (
+          <>
+            <h4>Left over, for you to remember</h4>
+            <ul>
+              {plan.extras.map((extra, place) => (
+                <li key={place}>{extra}</li>
+              ))}
+            </ul>
+          </>
+        )}
+        {formulation !== null && swaps !== null && (
+          <details class="settings">
+            <summary>Swap its sweetener first</summary>
+            <SwapTable
+              swaps={swaps}
+              used={new Set(swapped === null ? formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
+              kitchen={settings}
+              prices={prices}
+              onUse={({ id }) => {
+                swappedFor.value = id;
+              }}
+              onPrice={(id, text) => savePrice(store, id, text)}
+            />
+          </details>
+        )}
+      </section>
+      <p class="main-action">
+        <button type="button" class="button next" disabled={plan.asks.length > 0} onClick={() => onMake(planned)}>
           Make this batch
-        </button>{' '}
-        {plan.asks.length > 0 && `Choose ${plan.asks.map((what) => asked[what]).join(' and ')} first.`}
+        </button>
+        {plan.asks.length > 0 && <span>Choose {plan.asks.map((what) => asked[what]).join(' and ')} first.</span>}
       </p>
-      {formulation !== null && swaps !== null && (
-        <details class="settings">
-          <summary>Swap its sweetener first</summary>
-          <SwapTable
-            swaps={swaps}
-            used={new Set(swapped === null ? formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
-            kitchen={settings}
-            prices={prices}
-            onUse={({ id }) => setSwappedFor(id)}
-            onPrice={(id, text) => savePrice(store, id, text)}
-          />
-        </details>
-      )}
-    </section>
+    </>
   );
 }
 

@@ -4,6 +4,7 @@ import { type Kitchen, writeValue } from '../../formula/write-row';
 import { writeMetric, writeNumber } from '../../measure/write-quantity';
 import type { SweetenerId } from '../../reference/sweeteners';
 import { leading } from '../jar/leading';
+import './swap-table.css';
 
 interface Props {
   readonly swaps: readonly Swap[];
@@ -18,16 +19,16 @@ interface Props {
 /** Every sweetener at the same fermentable sugar, against the one in use. */
 export function SwapTable({ swaps, used, kitchen, onUse, onPrice, prices }: Props) {
   return (
-    <div class="wide-table">
-      <table aria-label="Sweeteners at the same fermentable sugar">
+    <div class="swap-frame">
+      <table class="swap-table" aria-label="Sweeteners at the same fermentable sugar">
         <thead>
           <tr>
             <th scope="col">Sweetener</th>
             <th scope="col">Amount</th>
-            <th scope="col">Water it brings</th>
-            <th scope="col">Sucrose, glucose, fructose</th>
-            <th scope="col">Swapped spoon for spoon</th>
-            <th scope="col">Price of 1 kg, and cost</th>
+            <th scope="col">{columns.water}</th>
+            <th scope="col">{columns.kinds}</th>
+            <th scope="col">{columns.spoon}</th>
+            <th scope="col">{columns.price}</th>
             <th scope="col">Taste</th>
           </tr>
         </thead>
@@ -48,6 +49,14 @@ export function SwapTable({ swaps, used, kitchen, onUse, onPrice, prices }: Prop
     </div>
   );
 }
+
+/** The heads of the columns that stand before their figure where there is no room for a table. */
+const columns = {
+  water: 'Water it brings',
+  kinds: 'Sucrose, glucose, fructose',
+  spoon: 'Swapped spoon for spoon',
+  price: 'Price of 1 kg, and cost',
+} as const;
 
 type LineProps = Pick<Props, 'kitchen' | 'onUse' | 'onPrice'> & {
   readonly swap: Swap;
@@ -80,19 +89,23 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
           </button>
         )}
       </th>
-      <td>
+      <td class="swap-amount">
         <b>{first}</b>
         {second !== null && <span class="second">{second}</span>}
         {mass.high > mass.low && <span class="second">an estimate: {ends}</span>}
       </td>
-      <td>{swap.water === null ? '–' : writeMetric(swap.water, 'mass', kitchen.decimalComma)}</td>
-      <td>
+      <td data-label={columns.water}>
+        {swap.water === null ? '–' : writeMetric(swap.water, 'mass', kitchen.decimalComma)}
+      </td>
+      <td data-label={columns.kinds}>
         {kinds === null
           ? 'not known one by one'
           : [kinds.sucrose, kinds.glucose, kinds.fructose].map((share) => percent(share, 'auto')).join(', ')}
       </td>
-      <td>{swap.spoonForSpoon === null ? '–' : `${percent(swap.spoonForSpoon, 'exceptZero')} sugar`}</td>
-      <td>
+      <td data-label={columns.spoon}>
+        {swap.spoonForSpoon === null ? '–' : `${percent(swap.spoonForSpoon, 'exceptZero')} sugar`}
+      </td>
+      <td data-label={columns.price}>
         <input
           class="price"
           inputMode="decimal"
@@ -108,7 +121,7 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
         )}
         {cost !== null && <span class="second">costs {writeNumber(cost, 2, kitchen.decimalComma)}</span>}
       </td>
-      <td>
+      <td class="swap-taste">
         {swap.flavour}
         {swap.caution !== null && <span class="second">{swap.caution}</span>}
       </td>

@@ -9,6 +9,7 @@ import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
 import type { Range } from './grid-range';
 import { HowSo } from './HowSo';
+import { MenuOptions } from './MenuOptions';
 import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
 import { type CellPlace, useCell } from './use-cell';
@@ -37,7 +38,7 @@ export function ChoiceCell({ id, batch: batchId, store, state, column, place, ra
     const batch = store.batchOf(batchId).value;
     return batch === undefined ? null : viewChoice(id, batch, store);
   }).value;
-  const options = useMemo(() => optionsOf(id), [id]);
+  const options = useMemo(() => <MenuOptions groups={menus[id]} />, [id]);
   if (view === null) return null;
   const { chosen, name, of, isBlend } = view;
   const spot = { at: id, batch: batchId };
@@ -107,18 +108,6 @@ function viewChoice(id: ChoiceRowId, batch: Batch, store: Store): ChoiceView {
   const chosen = String(store.formulationOf(batch).rows[id].value);
   const isBlend = id === 'sweetener' && batch.sweetener.length > 1;
   return { chosen, name: nameOf(id, batch, chosen), of: batch.name, isBlend };
-}
-
-function optionsOf(id: ChoiceRowId) {
-  return menus[id].map(({ label, options }) => (
-    <optgroup key={label} label={label}>
-      {options.map((option) => (
-        <option key={option.value} value={option.value}>
-          {option.label}
-        </option>
-      ))}
-    </optgroup>
-  ));
 }
 
 /** What is chosen by its name; a blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */

@@ -16,7 +16,13 @@ function openPaste(edit: (store: Store) => void = () => {}) {
   edit(store);
   const state = createSheetState({ at: 'sourceMass', batch: 'b1' });
   const user = userEvent.setup();
-  render(<RecipePaste store={store} state={state} onMade={() => {}} />);
+  const open = () => render(<RecipePaste store={store} state={state} onMade={() => {}} />);
+  let page = open();
+  /** Opens another part, and this one again. */
+  const comeBack = () => {
+    page.unmount();
+    page = open();
+  };
   const read = async (text: string) => {
     const box = screen.getByRole('textbox', { name: 'Recipe text' });
     await user.clear(box);
@@ -35,7 +41,7 @@ function openPaste(edit: (store: Store) => void = () => {}) {
     await user.click(within(plan()).getByText('Swap its sweetener first'));
     await user.click(within(plan()).getByRole('button', { name: `Use ${name}`, hidden: true }));
   };
-  return { store, state, user, read, lines, row, plan, swapIn };
+  return { store, state, user, read, lines, row, plan, swapIn, comeBack };
 }
 
 const recipe = `Friday almonds
@@ -59,6 +65,24 @@ describe('a pasted recipe', () => {
     expect(said).toContain('± 15%');
     expect(said).toContain('record 12061');
     expect(textOf(row('a pinch of salt'))).toContain('no amount that can be weighed');
+  });
+
+  test('is there with all that was told of it when the cook comes back from another part, and takes no focus', async () => {
+    const { read, row, plan, user, swapIn, comeBack } = openPaste();
+    await read('1 cup almonds\n1 cup sprinkles\n18 g sugar');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Food of 1 cup sprinkles' }), 'Water');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Kind of grains' }), 'Milk kefir grains');
+    await swapIn('Honey');
+    comeBack();
+    expect(document.activeElement).toBe(document.body);
+    expect(screen.getByRole<HTMLTextAreaElement>('textbox', { name: 'Recipe text' }).value).toContain('sprinkles');
+    expect(textOf(row('1 cup sprinkles'))).toContain('237');
+    expect(textOf(plan())).toMatch(/Honey · Milk kefir grains/);
+    await user.click(screen.getByRole('button', { name: 'Clear' }));
+    expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Recipe text' }));
+    comeBack();
+    expect(screen.getByRole<HTMLTextAreaElement>('textbox', { name: 'Recipe text' }).value).toBe('');
+    expect(screen.queryByRole('region', { name: 'The batch this makes' })).toBeNull();
   });
 
   test('keeps a line that can’t be read with its text and why, also where two are alike', async () => {
@@ -250,7 +274,9 @@ describe('a recipe that names no nut and no grains', () => {
     await read('3 cups water\n2 tbsp sugar');
     const make = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Make this batch' });
     expect(make().disabled).toBe(true);
-    expect(textOf(plan())).toContain('Choose a nut, seed or coconut and a kind of grains first.');
+    expect(textOf(make().parentElement ?? plan())).toContain(
+      'Choose a nut, seed or coconut and a kind of grains first.',
+    );
     expect(textOf(plan())).not.toContain('·');
     await user.selectOptions(screen.getByRole('combobox', { name: 'Nut, seed or coconut' }), 'Cashews');
     expect(make().disabled).toBe(true);
@@ -262,7 +288,7 @@ describe('a recipe that names no nut and no grains', () => {
   test('takes a line that the cook says is of one', async () => {
     const { read, plan, user } = openPaste();
     await read('1 cup mixed nuts\n3 cups water\n30 g water kefir grains');
-    expect(textOf(plan())).toContain('Choose a nut, seed or coconut first.');
+    expect(screen.getByText('Choose a nut, seed or coconut first.')).toBeTruthy();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Food of 1 cup mixed nuts' }), 'Hazelnuts');
     expect(textOf(plan())).toContain('· Hazelnuts ·');
     expect(screen.queryByRole('combobox', { name: 'Nut, seed or coconut' })).toBeNull();
