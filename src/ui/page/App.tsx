@@ -25,6 +25,7 @@ interface Props {
 
 const Working = lazyPiece(() => import('../working/Working'));
 const ThumbEditor = lazyPiece(() => import('../sheet/ThumbEditor'));
+const FocusKeeper = lazyPiece(() => import('./FocusKeeper'));
 const SecondPart = lazyPiece(() => import('./SecondPart'));
 const KeptActions = lazyPiece(() => import('./KeptActions'));
 const PrintCards = lazyPiece(() => import('../paper/PrintCards'));
@@ -87,6 +88,7 @@ export function App({ store, storage }: Props) {
       {thumb && state.editing.value !== null && <ThumbEditor store={store} state={state} />}
       {!wide && <PhoneBar page={page} />}
       <PrintCards store={store} state={state} />
+      <FocusKeeper />
     </div>
   );
 }

@@ -1,10 +1,11 @@
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
-import { allergensOf, cautionsAtFoot } from '../../formula/cautions';
+import { careTopics } from '../../formula/care-topics';
+import { allergensOf } from '../../formula/cautions';
 import { drawJar } from '../../formula/drawing';
 import type { Formulation } from '../../formula/formulate';
 import { labelOfBatch } from '../../formula/label-text';
-import { stepsOf } from '../../formula/steps';
+import { type Step, stepsOf } from '../../formula/steps';
 import { type Kitchen, writeRow } from '../../formula/write-row';
 import { describeJar } from '../jar/describe-jar';
 import { JarDrawing } from '../jar/JarDrawing';
@@ -29,6 +30,8 @@ export function PrintCard({ batch, store }: Props) {
   const formulation = store.formulationOf(batch);
   const kitchen = store.settings.value;
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
+  const steps = stepsOf(formulation, stepAmounts(formulation, kitchen), kitchen);
+  const elsewhere = topicsElsewhere(formulation, steps);
   return (
     <article class="print-card" aria-label={`Card of ${batch.name}`}>
       <PaperSide>
@@ -64,9 +67,16 @@ export function PrintCard({ batch, store }: Props) {
         <section class="print-steps">
           <h3>Steps</h3>
           <ol>
-            {stepsOf(formulation, stepAmounts(formulation, kitchen), kitchen).map((step) => (
-              <li key={step.id}>
-                <b>{step.title}.</b> {step.text} {step.perJar}
+            {steps.map(({ id, title, parts, notes }) => (
+              <li key={id}>
+                <b>{title}.</b> {parts.map(({ text, isAmount }) => (isAmount ? <b>{text}</b> : text))}
+                {notes
+                  .filter(({ caution }) => caution)
+                  .map(({ text }) => (
+                    <p class="print-caution" key={text}>
+                      {text}
+                    </p>
+                  ))}
               </li>
             ))}
           </ol>
@@ -74,13 +84,12 @@ export function PrintCard({ batch, store }: Props) {
         <section class="print-care">
           <h3>Take care</h3>
           <p>{allergensOf(formulation).sentence}</p>
-          <ul>
-            {cautionsAtFoot(formulation)
-              .filter(({ id }) => !id.startsWith('allergen:'))
-              .map(({ id, text }) => (
-                <li key={id}>{text}</li>
-              ))}
-          </ul>
+          {elsewhere.length > 0 && (
+            <p>
+              What is pressing stands at its step. There is more on the page, under Care: {elsewhere.join('; ')}. Its
+              link is on the other side.
+            </p>
+          )}
         </section>
       </PaperSide>
     </article>
@@ -91,6 +100,14 @@ export function PrintCard({ batch, store }: Props) {
 function whatItIs(formulation: Formulation): string {
   const days = { made: null, tasteBy: null, useBy: null };
   return labelOfBatch(formulation, { name: '', days }).find(({ id }) => id === 'what')?.text ?? '';
+}
+
+/** What there is more to mind of than stands at the steps, by topic. */
+function topicsElsewhere(formulation: Formulation, steps: readonly Step[]): readonly string[] {
+  const said = new Set(steps.flatMap(({ notes }) => notes.map(({ text }) => text)));
+  return careTopics(formulation)
+    .filter(({ id, cautions }) => id !== 'allergens' && cautions.some(({ text }) => !said.has(text)))
+    .map(({ name }) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`);
 }
 
 /** Where to fill to, in words with both units. */

@@ -1,16 +1,11 @@
 import { batch } from '@preact/signals';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { addPlanned } from '../../batch/add-planned';
+import { useMemo, useRef } from 'preact/hooks';
+import { addPlanned, type PlannedBatch } from '../../batch/add-planned';
 import type { Store } from '../../batch/store';
-import { listFoods } from '../../formula/look-up';
-import { planFromRecipe } from '../../interchange/recipe-batch';
-import { isMeaning, keepByHand, readRecipe, rewriteLine, takeByHand, tell } from '../../interchange/recipe-text';
-import { weighIngredients } from '../../interchange/recipe-weigh';
+import { keepByHand, readRecipe } from '../../interchange/recipe-text';
 import type { SheetState } from '../sheet/sheet-state';
-import { foodMenu } from './food-menu';
 import { pastedOf } from './pasted';
-import { RecipeLines } from './RecipeLines';
-import { RecipePlan } from './RecipePlan';
+import { RecipeResult } from './RecipeResult';
 
 interface Props {
   readonly store: Store;
@@ -26,43 +21,34 @@ const longPaste = 20_000;
 export function RecipePaste({ store, state, onMade }: Props) {
   const pasted = pastedOf(store);
   const text = pasted.text.value;
-  const read = pasted.read.value;
-  const told = pasted.told.value;
-  const readings = pasted.readings.value;
-  const settings = store.settings.value;
-  const { ownFoods = [], yours } = store.document.value;
-  const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
-  const foods = useMemo(() => foodMenu(listFoods(ownFoods)), [ownFoods]);
+  const { cups, decimalComma } = store.settings.value;
+  const { ownFoods } = store.document.value;
   const box = useRef<HTMLTextAreaElement>(null);
-  const result = useRef<HTMLDivElement>(null);
-  // What was read before the cook went elsewhere does not take the focus.
-  const seen = useRef(readings);
-  useEffect(() => {
-    if (readings > seen.current) result.current?.focus();
-    seen.current = readings;
-  }, [readings]);
-  const readIt = (written = text) => {
+  const habits = useMemo(() => ({ cups, decimalComma, ownFoods: ownFoods ?? [] }), [cups, decimalComma, ownFoods]);
+  const readIt = (written: string) => {
+    const before = pasted.read.peek();
     const now = readRecipe(written, habits);
     batch(() => {
-      pasted.told.value = read === null ? [] : keepByHand(told, read, now);
+      pasted.text.value = written;
+      pasted.told.value = before === null ? [] : keepByHand(pasted.told.peek(), before, now);
       pasted.read.value = now;
-      pasted.readings.value = readings + 1;
+      pasted.readings.value += 1;
       pasted.swappedFor.value = null;
     });
   };
-  const settled = read === null ? null : takeByHand(read, told, habits);
-  const meaningIn = (value: string) => {
-    if (value === '') return { meaning: null };
-    return isMeaning(value, ownFoods) ? { meaning: value } : null;
-  };
-  const make = (planned: Parameters<typeof addPlanned>[1]) => {
+  const make = (planned: PlannedBatch) => {
     const next = addPlanned(store.document.value, planned, state.spot.value.batch);
-    const added = next.batches.find(({ id }) => !store.document.value.batches.some((batch) => batch.id === id));
+    const added = next.batches.find(({ id }) => !store.document.value.batches.some((one) => one.id === id));
     store.takeEdit(next, `Make a batch of ${planned.name}`);
     if (added === undefined) return;
     onMade();
     state.landOn(added.id, `“${planned.name}” is added, from a recipe.`);
   };
+  // Thousands of lines are not weighed anew at each letter that is typed above them.
+  const result = useMemo(
+    () => <RecipeResult store={store} pasted={pasted} habits={habits} onRead={readIt} onMake={make} />,
+    [habits],
+  );
   return (
     <section class="panel" aria-label="Paste a recipe">
       <h2>Paste a recipe</h2>
@@ -87,7 +73,11 @@ export function RecipePaste({ store, state, onMade }: Props) {
         }}
       />
       <p class="correct">
-        <button type="button" class={read === null ? 'button next' : 'button'} onClick={() => readIt()}>
+        <button
+          type="button"
+          class={pasted.read.value === null ? 'button next' : 'button'}
+          onClick={() => readIt(pasted.text.peek())}
+        >
           Read it
         </button>
         {text !== '' && (
@@ -103,36 +93,7 @@ export function RecipePaste({ store, state, onMade }: Props) {
           </button>
         )}
       </p>
-      {read !== null && settled !== null && (
-        <div class="recipe-result" ref={result} tabIndex={-1}>
-          <RecipeLines
-            read={settled}
-            weighed={weighIngredients(settled, habits)}
-            foods={foods}
-            kitchen={settings}
-            told={told}
-            onRewrite={(line, old, now) => {
-              const written = rewriteLine(text, line, old, now);
-              pasted.text.value = written;
-              readIt(written);
-            }}
-            onTell={(line, at, change) => {
-              const said = 'amount' in change ? change : meaningIn(change.meaning);
-              if (said !== null) pasted.told.value = tell(told, line, at, said);
-            }}
-          />
-          <RecipePlan
-            key={readings}
-            plan={planFromRecipe(settled, habits, yours, pasted.chosen.value)}
-            swappedFor={pasted.swappedFor}
-            store={store}
-            onChoose={(choice) => {
-              pasted.chosen.value = { ...pasted.chosen.value, ...choice };
-            }}
-            onMake={make}
-          />
-        </div>
-      )}
+      {result}
     </section>
   );
 }

@@ -111,7 +111,7 @@ function viewChoice(id: ChoiceRowId, batch: Batch, store: Store): ChoiceView {
 }
 
 /** What is chosen by its name; a blend by its parts and their shares: "50 % Honey, 50 % Cane sugar, white". */
-function nameOf(id: ChoiceRowId, { sweetener }: Batch, chosen: string): string {
+export function nameOf(id: ChoiceRowId, { sweetener }: Batch, chosen: string): string {
   if (id === 'sweetener' && sweetener.length > 1) {
     const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
     return sweetener.map((part) => `${percent.format(part.share)} ${sweeteners[part.id].name}`).join(', ');

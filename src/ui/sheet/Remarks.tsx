@@ -1,4 +1,5 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { cellProblem, cellRemark, cellWaysOut } from '../../batch/cell-problem';
 import type { Batch, Cell } from '../../batch/document';
 import type { Store } from '../../batch/store';
@@ -11,6 +12,9 @@ import { type WayOut, waysOut } from '../../formula/ways-out';
 import { describeProblem } from '../../formula/words';
 import { writeRow } from '../../formula/write-row';
 import { sweeteners } from '../../reference/sweeteners';
+import { leading } from '../jar/leading';
+import { media, useMedia } from '../page/use-media';
+import { nameOf } from './ChoiceCell';
 import { type Drawn, placeAmongDrawn } from './columns-on-screen';
 import type { SheetState } from './sheet-state';
 import { isTrouble } from './telling';
@@ -33,7 +37,8 @@ export default function Remarks({ rows, batch: batchId, store, state, column, dr
     const batch = store.batchOf(batchId).value;
     return batch === undefined ? null : remarksOn(rows, batch, store, state);
   }).value;
-  if (remarks === null) return null;
+  const alone = useMedia(media.phone);
+  if (remarks === null || (remarks.isSilent && !alone)) return null;
   const { said, swapped } = remarks;
   const plain = column === undefined || drawn === undefined;
   return (
@@ -57,9 +62,10 @@ export default function Remarks({ rows, batch: batchId, store, state, column, dr
           </button>
         </p>
       )}
-      {said.map(({ row, troubles, unreadable, asked, remark, far }) => (
+      {said.map(({ row, troubles, unreadable, asked, remark, far, there }) => (
         <div key={row} id={plain ? undefined : `remarks-${row}-${batchId}`}>
           {remark !== null && <p class="remark">{remark}</p>}
+          {alone && there !== null && <p class="compared">{there}</p>}
           {far !== null && <p class="compared">{far}</p>}
           {troubles.map((problem) => (
             <Trouble
@@ -78,7 +84,10 @@ export default function Remarks({ rows, batch: batchId, store, state, column, dr
   );
 }
 
-/** All there is to say; null where that is nothing. */
+/**
+ * All there is to say; null where that is nothing. It is silent where all is what the other batch has, which need not be
+ * said where that one stands beside it.
+ */
 function remarksOn(rows: readonly RowId[], batch: Batch, store: Store, state: SheetState) {
   const formulation = store.formulationOf(batch);
   const kitchen = store.settings.value;
@@ -90,12 +99,14 @@ function remarksOn(rows: readonly RowId[], batch: Batch, store: Store, state: Sh
       unreadable: cell === null || !isRow(row) ? null : cellProblem(row, cell, kitchen),
       asked: cell === null || !isRow(row) ? [] : cellWaysOut(row, cell, kitchen, formulation),
       remark: cell === null || !isRow(row) ? null : cellRemark(row, cell, kitchen),
-      far: compared(row, batch, store, state),
+      ...compared(row, batch, store, state),
     };
   });
   const swapped = rows.includes('sweetener') ? swapOf(batch, store) : null;
-  const isSilent = said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null);
-  return swapped === null && isSilent ? null : { said, swapped };
+  const isSilent =
+    swapped === null &&
+    said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null);
+  return isSilent && said.every(({ there }) => there === null) ? null : { said, swapped, isSilent };
 }
 
 /** What another sweetener just chosen weighs, and what the one before did; null where none was, or nothing ferments. */
@@ -142,10 +153,15 @@ function Trouble({ problem, unreadable, asked, batch: batchId, store, state }: T
   }).value;
   const ways = problem.code === 'unreadable' ? [...asked, ...mends] : mends;
   const speaks = here && (severity === 'refusal' || severity === 'conflict');
+  const element = useRef<HTMLDivElement>(null);
+  // Under a cell at the foot of the window it would stand out of sight.
+  useLayoutEffect(() => {
+    if (speaks) element.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [speaks]);
   const words =
     problem.code === 'unreadable' && unreadable !== null ? unreadable : describeProblem(problem, store.settings.value);
   return (
-    <div class={`problem ${severity}`} role={speaks ? 'alert' : undefined}>
+    <div ref={element} class={`problem ${severity}`} role={speaks ? 'alert' : undefined}>
       <p>{words}</p>
       <WaysOut
         ways={ways}
@@ -159,10 +175,26 @@ function Trouble({ problem, unreadable, asked, batch: batchId, store, state }: T
   );
 }
 
-/** How far this batch is from the one it is compared with; null where there is nothing to say. */
-function compared(row: RowId, batch: Batch, store: Store, state: SheetState): string | null {
+/** How far this batch is from the one it is compared with, and what that one has; null where there is nothing to say. */
+function compared(
+  row: RowId,
+  batch: Batch,
+  store: Store,
+  state: SheetState,
+): { readonly far: string | null; readonly there: string | null } {
   const { value: id } = state.comparedWith;
   const other = id === null || id === batch.id ? undefined : store.batchOf(id).value;
-  if (other === undefined) return null;
-  return compareRow(row, store.formulationOf(batch), store.formulationOf(other), store.settings.value);
+  if (other === undefined) return { far: null, there: null };
+  const [here, its] = [store.formulationOf(batch), store.formulationOf(other)];
+  const kitchen = store.settings.value;
+  const far = compareRow(row, here, its, kitchen);
+  if (isRow(row)) {
+    const written = far === null ? null : writeRow(its, row, kitchen);
+    return { far, there: written === null ? null : `${other.name}: ${leading(written, kitchen.leads).first}` };
+  }
+  const [mine, name] = [
+    nameOf(row, batch, String(here.rows[row].value)),
+    nameOf(row, other, String(its.rows[row].value)),
+  ];
+  return { far: null, there: mine === name ? null : `${other.name}: ${name}` };
 }

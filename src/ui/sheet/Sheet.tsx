@@ -142,7 +142,7 @@ export function Sheet({ store, state }: Props) {
           ))}
         </div>
       </div>
-      <SheetTools store={store} state={state} phone={phone.value} />
+      <SheetTools store={store} state={state} />
       <Clipboard frame={frame} store={store} state={state} range={range} rows={rows} batchIds={shown} />
     </section>
   );

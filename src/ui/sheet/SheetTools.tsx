@@ -6,12 +6,10 @@ import { useAlike } from './use-alike';
 interface Props {
   readonly store: Store;
   readonly state: SheetState;
-  /** Whether one batch is shown at a time. */
-  readonly phone: boolean;
 }
 
 /** Under the lines: unfolding them all, going through the batches on a phone, telling batches apart. */
-export function SheetTools({ store, state, phone }: Props) {
+export function SheetTools({ store, state }: Props) {
   const several = useComputed(() => store.document.value.batches.length > 1).value;
   return (
     <div class="sheet-tools">
@@ -37,7 +35,7 @@ export function SheetTools({ store, state, phone }: Props) {
             />
             Only what differs
           </label>
-          {!phone && <Compare store={store} state={state} />}
+          <Compare store={store} state={state} />
         </>
       )}
     </div>
