@@ -30,9 +30,14 @@ export function isSyntax(value: unknown): value is Syntax {
 }
 
 /** Gives all nodes of a file in reading order, none for a file that is no program; throws where the file does not parse. */
-export function findSyntax(source: Source): Found[] {
-  return isCode(source) ? collect(parse(source).program, undefined) : [];
+export function findSyntax(source: Source): readonly Found[] {
+  const found = known.get(source) ?? (isCode(source) ? collect(parse(source).program, undefined, []) : []);
+  known.set(source, found);
+  return found;
 }
+
+// Every guard asks for the tree of every file.
+const known = new WeakMap<Source, readonly Found[]>();
 
 /** Gives the comments of a file with the offsets they start at. */
 export function findComments(source: Source): { readonly value: string; readonly start: number }[] {
@@ -73,8 +78,12 @@ function parse(source: Source) {
   return parsed;
 }
 
-function collect(value: unknown, parent: Syntax | undefined): Found[] {
-  if (Array.isArray(value)) return value.flatMap((item) => collect(item, parent));
-  if (!isSyntax(value)) return [];
-  return [{ node: value, parent }, ...Object.values(value).flatMap((child) => collect(child, value))];
+/** Adds a node and all that stands in it to what was found before. */
+function collect(value: unknown, parent: Syntax | undefined, found: Found[]): readonly Found[] {
+  if (Array.isArray(value)) for (const item of value) collect(item, parent, found);
+  else if (isSyntax(value)) {
+    found.push({ node: value, parent });
+    for (const child of Object.values(value)) collect(child, value, found);
+  }
+  return found;
 }

@@ -10,7 +10,8 @@ import { openPart, waitForPage } from './open-part';
 import { type OpenedPage, openPage, type Visit } from './page';
 import { findCell, readCell, typeInto } from './sheet-page';
 
-const kills = 20;
+/** `KILLS=20` is the long form. */
+const kills = Number(process.env.KILLS ?? 6);
 
 describeInBrowser('when something goes wrong', () => {
   let opened: OpenedPage;
@@ -48,7 +49,7 @@ describeInBrowser('when something goes wrong', () => {
     let visit: Visit;
 
     beforeEach(async () => {
-      visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
+      visit = await opened.visit({ serviceWorkers: 'allow', viewport: { width: 1280, height: 900 } });
       await waitForSheet(visit.page);
       return () => visit.close();
     });

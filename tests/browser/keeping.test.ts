@@ -177,7 +177,7 @@ describeInBrowser('a kept sheet', () => {
 
   test('has what was typed before it was opened put aside, where another window has the sheet by then', async () => {
     // A worker would answer from what it has kept, and no part would be late.
-    const slow = await opened.visit({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
+    const slow = await opened.visit({ viewport: { width: 1280, height: 900 } });
     await waitForSheet(slow.page);
     await typeInto(slow.page, source, '110 g');
     await waitForKept(slow.page);
@@ -275,7 +275,7 @@ describeInBrowser('the content security policy', () => {
   afterAll(() => opened?.close());
 
   test('is met by the whole page, and the page asks nobody else and sets no cookie', async () => {
-    const { page, context, faults, close } = await opened.visit({ at: '' });
+    const { page, context, faults, close } = await opened.visit({ serviceWorkers: 'allow' });
     await context.addInitScript(() => {
       const broken: string[] = [];
       Reflect.set(window, 'broken', broken);
@@ -304,7 +304,7 @@ describeInBrowser('the content security policy', () => {
   });
 
   test('refuses script in the page, scripts and requests from elsewhere, forms and a new base', async () => {
-    const { page, close } = await opened.visit();
+    const { page, close } = await opened.visit({ serviceWorkers: 'allow' });
     const refused = await page.evaluate(async () => {
       const found = new Set<string>();
       document.addEventListener('securitypolicyviolation', ({ effectiveDirective }) => found.add(effectiveDirective));

@@ -68,7 +68,7 @@ describeInBrowser('one screen', () => {
   afterAll(() => opened?.close());
 
   async function arrive(options: VisitOptions) {
-    const visit = await opened.visit({ serviceWorkers: 'block', ...options });
+    const visit = await opened.visit({ ...options });
     await waitForPage(visit.page);
     return visit;
   }

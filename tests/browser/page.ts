@@ -11,7 +11,10 @@ type ServingOptions = {
   readonly base?: string;
 };
 
-/** Viewport, colour scheme, reduced motion, locale, time zone and the like; and what follows the page's address. */
+/**
+ * Viewport, colour scheme, reduced motion, locale, time zone and the like; and what follows the page's address. The
+ * offline worker is kept out unless it is asked for: at each first visit it fetches every file of the page.
+ */
 export type VisitOptions = Omit<BrowserContextOptions, 'storageState' | 'baseURL'> & { readonly at?: string };
 
 /** What went wrong behind the page's back, in words, across all windows of a visit. */
@@ -79,7 +82,7 @@ export async function openPage({
   return {
     address,
     visit: async ({ at = '', ...options } = {}) => {
-      const context = await browser.newContext(options);
+      const context = await browser.newContext({ serviceWorkers: 'block', ...options });
       const faults = collectFaults(context, new URL(address).origin);
       const page = await context.newPage();
       await page.goto(address + at);

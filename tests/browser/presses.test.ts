@@ -18,7 +18,7 @@ describeInBrowser('few presses', () => {
   afterAll(() => opened?.close());
 
   async function arrive(options: VisitOptions) {
-    const visit = await opened.visit({ serviceWorkers: 'block', ...options });
+    const visit = await opened.visit({ ...options });
     await waitForPage(visit.page);
     return { ...visit, cook: countPresses(visit.page) };
   }

@@ -13,7 +13,7 @@ describeInBrowser('the built page', () => {
   afterAll(() => opened?.close());
 
   test.each(['light', 'dark'] as const)('opens without a fault in a %s room', async (colorScheme) => {
-    const { page, faults, close } = await opened.visit({ colorScheme });
+    const { page, faults, close } = await opened.visit({ colorScheme, serviceWorkers: 'allow' });
     await page.locator('#sheet > *').first().waitFor();
     await page.waitForLoadState('networkidle');
     await screenshot(page, `smoke-${colorScheme}`);
@@ -38,7 +38,7 @@ describeInBrowser('the built page', () => {
   });
 
   test('has its faults noticed', async () => {
-    const { page, faults, close } = await opened.visit({ bypassCSP: true });
+    const { page, faults, close } = await opened.visit({ bypassCSP: true, serviceWorkers: 'allow' });
     await page.evaluate(async () => {
       console.error('a fault on purpose');
       setTimeout(() => {

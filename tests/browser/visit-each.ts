@@ -18,8 +18,7 @@ export function visitEach(): () => Page {
   afterAll(() => opened?.close());
 
   beforeEach(async () => {
-    // What a worker keeps for later is of no use to a visitor who never comes again.
-    visit = await opened.visit({ viewport: { width: 1280, height: 900 }, serviceWorkers: 'block' });
+    visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
     await waitForPage(visit.page);
   });
 
