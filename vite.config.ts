@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+import { firstPaint } from './build/first-paint.ts';
 
 const licences = 'licences.txt';
 
@@ -18,6 +19,7 @@ function withoutText(heading: string, name: string, licence: string): string {
 
 export default defineConfig({
   plugins: [
+    firstPaint(),
     {
       // Vite serves styles as elements while one works on them; the built page links them and keeps its policy.
       name: 'styles-while-working',

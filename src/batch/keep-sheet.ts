@@ -13,7 +13,7 @@ import { keepWords } from './keep-words';
 import type { KeptSheet } from './keeping';
 import { createOneWindow } from './one-window';
 import { findLastGood, type LastGood, openText } from './open-saved';
-import { databaseName, type KeyStorage } from './storage';
+import { databaseName, type KeyStorage, markKept } from './storage';
 
 const betweenLooks = 3000;
 
@@ -188,6 +188,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
         shown = document;
         unsaved = null;
         turns.tellSaved();
+        if (isFirst) markKept(storage, true);
         void askToStay(navigator, isFirst);
         return null;
       }
@@ -260,6 +261,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     for (const back of ['pageshow', 'visibilitychange']) addEventListener(back, lookAgain);
   }
   const { how } = saves;
+  markKept(storage, base !== 0);
   return {
     document: shown,
     isFirst: base === 0 && shown === demo,

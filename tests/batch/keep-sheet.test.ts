@@ -8,7 +8,7 @@ import { typeCell } from '../../src/batch/edits';
 import { openDatabase } from '../../src/batch/keep-database';
 import { keepSheet } from '../../src/batch/keep-sheet';
 import type { Keeping } from '../../src/batch/keeping';
-import { databaseName } from '../../src/batch/storage';
+import { databaseName, keptMark } from '../../src/batch/storage';
 import { anyDocument } from './any-edit';
 import { KeptTexts } from './kept-texts';
 
@@ -61,6 +61,22 @@ test('what is saved opens again as it was', async () => {
     }),
     { numRuns: 40 },
   );
+});
+
+test('a mark says that a sheet is kept, from the first save on', async () => {
+  const storage = new KeptTexts();
+  const isMarked = () => storage.getItem(keptMark) !== null;
+  const { keeping } = await open(storage);
+  expect(isMarked()).toBe(false);
+  keeping.save(edited);
+  await saved(keeping);
+  expect(isMarked()).toBe(true);
+  storage.removeItem(keptMark);
+  await open(storage);
+  expect(isMarked()).toBe(true);
+  globalThis.indexedDB = new IDBFactory();
+  await open(storage);
+  expect(isMarked()).toBe(false);
 });
 
 test('earlier states are listed, newest first, with what they hold', async () => {
@@ -151,7 +167,7 @@ describe('what an earlier version of the page left', () => {
     const storage = new KeptTexts(left);
     const { document, keeping } = await open(storage);
     expect(document).toEqual(edited);
-    expect(storage.texts.size).toBe(0);
+    expect([...storage.texts.keys()]).toEqual([keptMark]);
     expect((await keeping.list()).aside.map(({ text }) => text).toSorted()).toEqual(['[', '{']);
     expect((await open()).document).toEqual(edited);
   });

@@ -12,6 +12,10 @@ export class KeptTexts implements KeyStorage {
     return this.texts.get(key) ?? null;
   }
 
+  setItem(key: string, text: string): void {
+    this.texts.set(key, text);
+  }
+
   removeItem(key: string): void {
     this.texts.delete(key);
   }

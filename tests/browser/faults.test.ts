@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/demo';
+import { keptMark } from '../../src/batch/storage';
 import { describeInBrowser } from './chromium';
 import { message, readRecords, waitForKept, waitForSheet, writeNewest } from './kept-page';
 import { openKillable } from './killable';
@@ -179,7 +180,7 @@ describeInBrowser('when something goes wrong', () => {
       await page.reload();
       await waitForSheet(page);
       await page.getByRole('heading', { name: 'Left behind', exact: true }).waitFor();
-      expect(await page.evaluate(() => localStorage.length)).toBe(0);
+      expect(await page.evaluate(() => Object.keys(localStorage))).toEqual([keptMark]);
       const records = await readRecords(page);
       expect(records.states).toEqual([[1, text]]);
       expect(records.aside).toMatchObject([{ found: '{"half' }]);

@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { describeInBrowser } from './chromium';
 import { message, waitForKept, waitForSheet } from './kept-page';
+import { waitForPage } from './open-part';
 import { type OpenedPage, openPage } from './page';
 import { findCell, readCell } from './sheet-page';
 
@@ -93,9 +94,9 @@ describeInBrowser('without a network', () => {
       await context.setOffline(true);
       expect(await isReachable(page)).toBe(false);
       await page.reload();
-      await page.locator('#sheet > *').first().waitFor();
+      await waitForPage(page);
       await page.goto(`${opened.address}?from=a-friend#batch`);
-      await page.locator('#sheet > *').first().waitFor();
+      await waitForPage(page);
       await close();
     });
 
@@ -188,7 +189,7 @@ describeInBrowser('without a network', () => {
       expect(await listCaches(page)).not.toContain(before);
       await context.setOffline(true);
       await page.reload();
-      await page.locator('#sheet > *').first().waitFor();
+      await waitForPage(page);
       expect(await page.locator('html').getAttribute('data-build')).toBe('next');
       await close();
     });

@@ -14,7 +14,7 @@ describeInBrowser('the built page', () => {
 
   test.each(['light', 'dark'] as const)('opens without a fault in a %s room', async (colorScheme) => {
     const { page, faults, close } = await opened.visit({ colorScheme, serviceWorkers: 'allow' });
-    await page.locator('#sheet > *').first().waitFor();
+    await page.locator('#sheet > :not(.first-paint)').first().waitFor();
     await page.waitForLoadState('networkidle');
     await screenshot(page, `smoke-${colorScheme}`);
     expect(faults).toEqual(noFaults);

@@ -17,6 +17,7 @@ import './look.css';
 import './controls.css';
 import './page.css';
 import './narrow.css';
+import './first-paint.css';
 
 interface Props {
   readonly store: Store;
