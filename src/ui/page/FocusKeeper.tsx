@@ -19,7 +19,7 @@ export default function FocusKeeper() {
     // Left for nothing while it is still there, as by a press beside it: that is the cook’s own choice.
     const forget = ({ target }: FocusEvent) => {
       queueMicrotask(() => {
-        if (target instanceof Element && target.isConnected && !target.matches(':disabled')) around = [];
+        if (around[0] === target && around[0].isConnected && !around[0].matches(':disabled')) around = [];
       });
     };
     const look = () => {

@@ -28,7 +28,10 @@ function Room() {
 test('goes to what a button stood in that is gone by its own press', async () => {
   render(<Room />);
   const button = screen.getByRole('button', { name: 'Forget' });
+  // Come to from another, as one does by Tab.
+  screen.getByRole('button', { name: 'Other' }).focus();
   button.focus();
+  await Promise.resolve();
   button.click();
   await waitFor(() => expect(document.activeElement).toBe(screen.getByRole('region', { name: 'Room' })));
 });
