@@ -1,6 +1,5 @@
 import { computed, signal } from '@preact/signals';
 import { askToStay } from './ask-to-stay';
-import { demo } from './demo';
 import type { SheetDocument } from './document';
 import { createConnection } from './keep-connection';
 import { addState, type Database, isNewer, listStates, readState, removeAside, takeIn } from './keep-database';
@@ -9,6 +8,7 @@ import { describeFailure, isFull } from './keep-failure';
 import { listKept } from './keep-list';
 import { mendDamaged } from './keep-mend';
 import { createSaves } from './keep-saves';
+import { afterEvent, type KeepEffect, type KeepEvent, messageOf, notLookedAt, whatNewest } from './keep-state';
 import { keepWords } from './keep-words';
 import type { KeptSheet } from './keeping';
 import { createOneWindow } from './one-window';
@@ -35,50 +35,53 @@ interface Edited {
  * message in plain words; it never rejects and throws nothing away.
  */
 export async function keepSheet({ storage, commitOpenCell }: Surroundings): Promise<KeptSheet> {
-  const reading = signal<'' | 'elsewhere' | 'newer' | 'overtaken' | 'reload' | 'stuck'>('elsewhere');
-  const trouble = signal<string | null>(null);
-  const notice = signal<string | null>(null);
-  let base = 0;
-  // Counts the documents taken from elsewhere: an edit that was made to one shown before must not be saved over it.
-  let line = 0;
-  let shown: SheetDocument = demo;
-  let unsaved: SheetDocument | null = null;
+  const state = signal(notLookedAt);
   let show: (document: SheetDocument) => void = () => {};
-  let isLookedAt = false;
+
+  /** The only way in which the state changes. */
+  const tell = (event: KeepEvent): void => {
+    const step = afterEvent(state.peek(), event);
+    state.value = step.state;
+    step.effects.forEach(carryOut);
+  };
+
+  const carryOut = (effect: KeepEffect): void => {
+    if (effect.do === 'show') show(effect.document);
+    else if (effect.do === 'stopTrying') saves.giveUp();
+    else {
+      turns.tellSaved();
+      if (effect.isFirst) markKept(storage, true);
+      void askToStay(navigator, effect.isFirst);
+    }
+  };
 
   const { connect, disconnect, isOpen } = createConnection({
     onNewer: () => void makeWay(),
     onGone: () => void lookWhetherGone(),
   });
 
-  const present = (document: SheetDocument): void => {
-    line += 1;
-    shown = document;
-    show(document);
-  };
-
   /**
    * Goes on from the newest state that is kept, once an edit that could not be saved here is safe aside. Where it can’t
    * be, all stays as it is, and the cook is told. Gives whether it went on.
    */
   const goOnFrom = async ({ head, document }: LastGood): Promise<boolean> => {
+    const { unsaved } = state.peek();
     if (unsaved !== null) {
       try {
         await setAside(unsaved, keepWords.overtaken);
       } catch {
-        trouble.value = keepWords.stillHere;
+        tell({ is: 'troubled', why: keepWords.stillHere });
         return false;
       }
-      saves.giveUp();
-      trouble.value = null;
+      tell({ is: 'gaveUp' });
     }
-    base = head;
-    if (document !== null) present(document);
+    tell({ is: 'wentOn', head, document });
     return true;
   };
 
   /** Why a save failed; where nothing was ever kept here, nothing is said to be there still. */
   const whyFailed = (error: unknown): string => {
+    const { base, isLookedAt } = state.peek();
     const isNothingKept = base === 0 && (!isOpen() || isLookedAt) && readEarlier(storage) === null;
     if (!isNothingKept) return describeFailure(error);
     return isFull(error) ? keepWords.neverRoom : keepWords.blocked;
@@ -86,37 +89,29 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
 
   const readLast = async (from: Database): Promise<LastGood> => {
     const last = await findLastGood(await listStates(from), (key) => readState(from, key));
-    isLookedAt = true;
+    tell({ is: 'lookedAt' });
     return isNewer(from) ? { ...last, newer: last.newer ?? from.version } : last;
   };
 
   const readNewer = async (): Promise<void> => {
     const from = await connect();
     const [head = 0] = (await listStates(from)).at(-1) ?? [];
-    isLookedAt = true;
-    if (head === base) return;
-    if (head === 0 && reading.peek() === '') {
-      tellGone();
-      return;
-    }
+    tell({ is: 'lookedAt' });
+    const what = whatNewest(head, state.peek());
+    if (what === 'gone') tell({ is: 'gone' });
+    if (what !== 'go') return;
     const last = await readLast(from);
     // This window has saved meanwhile, or is about to: whether that fits is found out there.
-    if (reading.peek() === '' && (last.head <= base || saves.how.peek() !== 'saved')) return;
+    const { reading, base } = state.peek();
+    if (reading === '' && (last.head <= base || saves.how.peek() !== 'saved')) return;
     await goOnFrom(last);
-  };
-
-  const tellGone = (): void => {
-    base = 0;
-    trouble.value = keepWords.gone;
   };
 
   /** What is kept may have been deleted with the connection, and then nothing that is shown is saved any more. */
   const lookWhetherGone = async (): Promise<void> => {
     await disconnect();
     await saves.settle();
-    await refresh().catch((error: unknown) => {
-      trouble.value = whyFailed(error);
-    });
+    await refresh().catch((error: unknown) => tell({ is: 'troubled', why: whyFailed(error) }));
   };
 
   let lastRead: Promise<void> = Promise.resolve();
@@ -139,38 +134,37 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       try {
         await takeOverEarlier(storage, from, now);
       } catch (error) {
-        const earlier = openText(readEarlier(storage));
-        if (earlier.is === 'good' && unsaved === null) present(earlier.document);
-        trouble.value = describeFailure(error);
+        showEarlier();
+        tell({ is: 'troubled', why: describeFailure(error) });
       }
     }
     const last = await readLast(from);
-    if (last.head !== base && !(await goOnFrom(last))) {
-      reading.value = 'overtaken';
+    if (last.head !== state.peek().base && !(await goOnFrom(last))) {
+      tell({ is: 'turned', reading: 'overtaken' });
       return;
     }
     if (last.newer !== null) {
-      notice.value = keepWords.newer(last.newer, last.document !== null && last.damaged.length === 0);
-      reading.value = 'newer';
+      tell({ is: 'tooNew', tell: keepWords.newer(last.newer, last.document !== null && last.damaged.length === 0) });
       return;
     }
     if (last.damaged.length > 0) {
-      const { revision, tell } = await mendDamaged(from, last);
-      notice.value = tell;
-      if (revision === null) {
-        reading.value = 'stuck';
-        return;
-      }
-      base = revision;
+      const mended = await mendDamaged(from, last);
+      tell({ is: 'mended', ...mended });
+      if (mended.revision === null) return;
     }
-    reading.value = '';
+    tell({ is: 'opened' });
   };
 
-  const setAside = async (document: SheetDocument, tell: string): Promise<void> => {
+  /** What an earlier page left is shown from where it lies, unless something here is saved nowhere. */
+  const showEarlier = (): void => {
+    const earlier = openText(readEarlier(storage));
+    if (earlier.is === 'good' && state.peek().unsaved === null) tell({ is: 'came', document: earlier.document });
+  };
+
+  const setAside = async (document: SheetDocument, why: string): Promise<void> => {
     const text = JSON.stringify(document);
     await takeIn(await connect(), null, [{ text, why: keepWords.typedHere }], Date.now());
-    unsaved = null;
-    notice.value = tell;
+    tell({ is: 'putAside', tell: why });
   };
 
   const write = async ({ document, builtOn }: Edited): Promise<string | null> => {
@@ -178,46 +172,39 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
       const text = JSON.stringify(document);
       const into = await connect();
       if (isNewer(into)) {
-        unsaved = document;
+        tell({ is: 'notSaved', document });
         return keepWords.tooNew;
       }
-      const isFirst = base === 0;
+      const { line, base } = state.peek();
       const revision = builtOn === line ? await addState(into, base, text, Date.now()) : null;
       if (revision !== null) {
-        base = revision;
-        shown = document;
-        unsaved = null;
-        turns.tellSaved();
-        if (isFirst) markKept(storage, true);
-        void askToStay(navigator, isFirst);
+        tell({ is: 'saved', revision, document });
         return null;
       }
-      if (reading.peek() === '') reading.value = 'overtaken';
+      tell({ is: 'overtaken' });
       await setAside(document, keepWords.overtaken);
       await refresh();
       return null;
     } catch (error) {
-      unsaved = document;
+      tell({ is: 'notSaved', document });
       return whyFailed(error);
     }
   };
 
-  const saves = createSaves(write, (message) => {
-    trouble.value = message;
-  });
+  const saves = createSaves(write, (why) => tell({ is: 'troubled', why }));
 
   const letGo = async (why: 'elsewhere' | 'reload'): Promise<boolean> => {
     commitOpenCell();
-    const before = reading.peek();
-    if (before === '') reading.value = why;
+    const { reading } = state.peek();
+    tell({ is: 'lost', to: why });
     const isSaved = await saves.settle();
-    if (!isSaved) reading.value = before;
+    if (!isSaved) tell({ is: 'turned', reading });
     return isSaved;
   };
 
   /** A newer page waits for this one to close the database. */
   const makeWay = async (): Promise<void> => {
-    if (await letGo('reload')) reading.value = 'reload';
+    if (await letGo('reload')) tell({ is: 'turned', reading: 'reload' });
     await disconnect();
   };
 
@@ -225,7 +212,7 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(databaseName);
   /** Without locks the window that edits follows the others too, or they would drift apart until both save. */
   const followOthers = (): void => {
-    if (reading.peek() !== '') void refresh().catch(() => undefined);
+    if (state.peek().reading !== '') void refresh().catch(() => undefined);
     else if (locks === undefined) lookAgain();
   };
 
@@ -233,18 +220,14 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     ...{ locks, channel },
     name: databaseName,
     onGained: () => open().catch(fail),
-    onLost: () => {
-      if (reading.peek() === '') reading.value = 'elsewhere';
-    },
+    onLost: () => tell({ is: 'lost', to: 'elsewhere' }),
     onSaved: followOthers,
     letGo: () => letGo('elsewhere'),
   });
 
   const fail = (error: unknown): void => {
-    const earlier = openText(readEarlier(storage));
-    if (base === 0 && earlier.is === 'good' && unsaved === null) present(earlier.document);
-    trouble.value = isFull(error) ? keepWords.full : keepWords.blocked;
-    reading.value = '';
+    if (state.peek().base === 0) showEarlier();
+    tell({ is: 'blocked', why: isFull(error) ? keepWords.full : keepWords.blocked });
   };
 
   try {
@@ -261,34 +244,29 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
     for (const back of ['pageshow', 'visibilitychange']) addEventListener(back, lookAgain);
   }
   const { how } = saves;
+  const { base, shown } = state.peek();
   markKept(storage, base !== 0);
   return {
     document: shown,
-    isFirst: base === 0 && shown === demo,
+    isFirst: base === 0 && shown === notLookedAt.shown,
     keeping: {
-      how: computed(() => (trouble.value !== null && how.value === 'saved' ? 'unsaved' : how.value)),
-      mayEdit: computed(() => reading.value === ''),
-      editedElsewhere: computed(() => reading.value === 'elsewhere' || reading.value === 'overtaken'),
-      message: computed(() => {
-        if (reading.value === 'elsewhere') {
-          return trouble.value ?? [notice.value ?? '', keepWords.elsewhere].join(' ').trim();
-        }
-        if (reading.value === 'reload') return keepWords.reload;
-        return trouble.value ?? notice.value;
-      }),
-      save: (document) => saves.save({ document, builtOn: line }),
+      how: computed(() => (state.value.trouble !== null && how.value === 'saved' ? 'unsaved' : how.value)),
+      mayEdit: computed(() => state.value.reading === ''),
+      editedElsewhere: computed(() => ['elsewhere', 'overtaken'].includes(state.value.reading)),
+      message: computed(() => messageOf(state.value)),
+      save: (document) => saves.save({ document, builtOn: state.peek().line }),
       putAside: (document) => {
         setAside(document, keepWords.asideHere).catch((error: unknown) => {
-          unsaved = document;
-          trouble.value = whyFailed(error);
+          tell({ is: 'notSaved', document });
+          tell({ is: 'troubled', why: whyFailed(error) });
         });
       },
       follow(toShow) {
         show = toShow;
       },
       async editHere() {
-        notice.value = null;
-        if (!(await turns.ask())) notice.value = keepWords.notYet;
+        tell({ is: 'told', tell: null });
+        if (!(await turns.ask())) tell({ is: 'told', tell: keepWords.notYet });
       },
       list: async () => listKept(await connect()),
       removeAside: async (key) => removeAside(await connect(), key),
