@@ -283,6 +283,8 @@ describeInBrowser('the content security policy', () => {
         broken.push(`${event.violatedDirective} ${event.blockedURI}`);
       });
     });
+    // What comes after the page would be broken off by the next visit, and told of as a fault.
+    await waitForSheet(page);
     await page.waitForLoadState('networkidle');
     await page.goto(opened.address);
     await waitForSheet(page);

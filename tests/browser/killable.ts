@@ -28,7 +28,8 @@ export async function openKillable(profile: string, address: string): Promise<Ki
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
       'about:blank',
     ],
-    { stdio: ['ignore', 'ignore', 'pipe'] },
+    // A group of its own: what else it starts would outlive it, and still write to its profile.
+    { stdio: ['ignore', 'ignore', 'pipe'], detached: true },
   );
   const ended = once(child, 'exit');
   for await (const line of createInterface({ input: child.stderr })) {
@@ -42,7 +43,8 @@ export async function openKillable(profile: string, address: string): Promise<Ki
     return {
       page,
       kill: async () => {
-        child.kill('SIGKILL');
+        if (child.pid === undefined || process.platform === 'win32') child.kill('SIGKILL');
+        else process.kill(-child.pid, 'SIGKILL');
         await ended;
         await browser.close().catch(() => undefined);
       },
