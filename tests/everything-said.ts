@@ -8,8 +8,9 @@ import { createStore } from '../src/batch/store';
 import { takeChanges } from '../src/batch/take-changes';
 import { coefficientsOf, compositionOf, sugarFacts } from '../src/formula/about';
 import { allergensOf, cautionsAt, cautionsAtFoot } from '../src/formula/cautions';
-import { compareRow, rowsThatDiffer } from '../src/formula/compare';
+import { rowsThatDiffer } from '../src/formula/compare';
 import { copyCell } from '../src/formula/copy-cell';
+import { compareRow } from '../src/formula/difference';
 import { drawJar } from '../src/formula/drawing';
 import { isRow } from '../src/formula/evaluate';
 import { fizzOf, tightLidOf } from '../src/formula/fizz';
@@ -89,7 +90,7 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
       ];
       return about.map(({ where, what }) => ({ where: `${batch.id} ${where}`, what }));
     }),
-    ...saidOf('rows that differ', [...rowsThatDiffer(document.batches.map(formulationOf))]),
+    ...saidOf('rows that differ', [...rowsThatDiffer(document.batches.map(formulationOf), document.settings)]),
     ...saidOf('plan', planned.picture),
     ...planned.clashes.told.flatMap((clash) => saidOf('clash', clash)),
     ...planned.plans.flatMap(({ batch, plan }) => saidOf('events', eventsFor(batch, plan, store))),

@@ -63,6 +63,9 @@ export function cellRemark(row: NumericRowId, cell: Cell, settings: Settings): s
     : remarks[assumed];
 }
 
+/** What is said in place of a symbol. */
+const plainWords: Readonly<Record<string, string>> = { [units.cup.symbol]: 'cups', [units['g/g'].symbol]: 'parts' };
+
 /** A number without a unit was taken for what led when it was typed, which may lead no more. */
 function bareRemark(row: NumericRowId, cell: Cell, settings: Settings): string | null {
   const { kind } = numericRows[row];
@@ -76,5 +79,5 @@ function bareRemark(row: NumericRowId, cell: Cell, settings: Settings): string |
   });
   if (meant === undefined) return null;
   const { symbol } = units[bareUnitOf(row, meant)];
-  return `taken as ${symbol === units.cup.symbol ? 'cups' : symbol}`;
+  return `taken as ${plainWords[symbol] ?? symbol}`;
 }

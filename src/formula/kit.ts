@@ -1,7 +1,7 @@
-import { measureInScoops } from '../measure/scoops';
 import { isRow } from './evaluate';
 import type { Formulation } from './formulate';
 import { rowWeight } from './givens';
+import { doScoopsDo, inScoops } from './in-scoops';
 import { onScale } from './on-scale';
 import type { NumericRowId } from './order';
 import { numericRows } from './sheet';
@@ -50,6 +50,6 @@ function errorOf(id: NumericRowId, formulation: Formulation, kitchen: Kitchen): 
   }
   const weight = row.kind === 'mass' ? rowWeight(formulation.evaluation, row) : 1;
   if (weight === null) return null;
-  const scooped = measureInScoops(value / weight, kitchen.scoops, kitchen.cups);
-  return scooped.parts.length === 0 ? null : scooped.error;
+  const scooped = inScoops(value / weight, kitchen);
+  return scooped.parts.length === 0 || (row.kind === 'mass' && !doScoopsDo(scooped)) ? null : scooped.error;
 }

@@ -1,8 +1,10 @@
 import { cupStandards } from '../measure/cup-standards';
 import { doubleOf } from '../measure/exact';
+import { writeFinely } from '../measure/finer-scoops';
 import { scaleOf } from '../measure/unit-scale';
 import { units } from '../measure/units';
 import type { FoodId } from '../reference/foods';
+import { kitchen as defaults } from '../reference/kitchen';
 import { measureErrors, measureKinds } from '../reference/measure-error';
 import type { Coefficient } from '../reference/origins';
 import { isRow } from './evaluate';
@@ -10,6 +12,7 @@ import { type Figure, ofTable, workedOut } from './figure';
 import { oneOf } from './figures/unit';
 import type { Formulation } from './formulate';
 import { rowWeight } from './givens';
+import { inScoops } from './in-scoops';
 import type { RowId } from './order';
 import type { Weighing } from './row';
 import { numericRows } from './sheet';
@@ -22,7 +25,11 @@ export interface KitchenWorking {
   readonly measured: Figure;
   /** How far another level measure of it may be off, as a share; null for what is poured into a jug. */
   readonly error: Figure | null;
+  /** The same by more scoops than it is written with, within 1 %; null where they are no nearer. */
+  readonly finely: string | null;
 }
+
+const { scoopSlack } = defaults;
 
 const weights: Readonly<Record<Exclude<Weighing, 'water' | 'milk'>, string>> = {
   source: '{sourceWeight}',
@@ -55,6 +62,10 @@ export function kitchenWorking(formulation: Formulation, id: RowId, kitchen: Kit
   return {
     measured: workedOut('c', 'In kitchen measure', symbol, volume / doubleOf(scaleOf(measure)), told),
     error: isPoured ? null : errorOf(weighing, formulation),
+    finely:
+      Math.abs(inScoops(volume, kitchen).error) > scoopSlack.value
+        ? writeFinely(volume, kitchen.scoops, kitchen.cups, scoopSlack.value)
+        : null,
   };
 }
 

@@ -1,5 +1,4 @@
 import { changeRecipe } from './change';
-import { rowsThatDiffer } from './compare';
 import { type Formulation, formulate } from './formulate';
 import type { MeasuredRowId, NumericRowId } from './order';
 import { type Kitchen, writeRow } from './write-row';
@@ -27,10 +26,9 @@ const amounts: readonly NumericRowId[] = [
 export function movedBy(row: MeasuredRowId, formulation: Formulation, kitchen: Kitchen): readonly MovedAmount[] {
   if (formulation.recipe.measured[row] === undefined) return [];
   const without = formulate(changeRecipe(formulation.recipe, [{ do: 'unmeasure', row }]));
-  const differing = rowsThatDiffer([without, formulation]);
   return amounts.flatMap((id): MovedAmount[] => {
     const [from, to] = [lead(without, id, kitchen), lead(formulation, id, kitchen)];
-    const isMoved = id !== row && differing.has(id) && from !== null && to !== null && from !== to;
+    const isMoved = id !== row && from !== null && to !== null && from !== to;
     return isMoved ? [{ row: id, from, to }] : [];
   });
 }

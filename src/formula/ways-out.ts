@@ -112,7 +112,7 @@ function degreesMeant({ at, typed, kind }: Extract<Problem, { readonly code: 'to
 
 /** The least water that gives milk. */
 function wetEnough(ratio: number): WayOut {
-  const text = `${writeTrimmed(ratio, 1, false)} g/g`;
+  const text = `${writeTrimmed(ratio, 1, false)} parts`;
   return { label: `Make it ${text}`, changes: [{ do: 'type', row: 'waterRatio', text, kind: 'ratio', amount: ratio }] };
 }
 

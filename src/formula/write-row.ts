@@ -1,10 +1,10 @@
-import { measureInScoops, type ScoopSet, writeScoops } from '../measure/scoops';
+import type { ScoopSet } from '../measure/scoops';
 import type { CupStandardId, Kind } from '../measure/units';
 import { writeMetric, writeNumber, writeUS } from '../measure/write-quantity';
-import { kitchen as defaults } from '../reference/kitchen';
 import { isRow } from './evaluate';
 import type { Formulation } from './formulate';
 import { rowWeight } from './givens';
+import { doScoopsDo, inScoops, percentOff, writeInScoops, writeOff } from './in-scoops';
 import { onScale } from './on-scale';
 import type { NumericRowId, RowId } from './order';
 import { numericRows } from './sheet';
@@ -21,12 +21,12 @@ export interface Kitchen {
 
 export interface Written {
   readonly metric: string;
-  /** In US kitchen measure; null for what has no other unit (a count, a share, a time). */
+  /** In US kitchen measure, a solid in spoons and in ounces; null for what has no other unit (a count, a share, a time). */
   readonly us: string | null;
-  /** The same by scoops alone, without the ounces a solid is also given in; null for what is not scooped. */
+  /** By scoops alone, such as "about ¾ cup"; null for what is not scooped, or better weighed. */
   readonly spoons: string | null;
-  /** How far the scoops are from the amount, as a share of it, where that is more than 1 %. */
-  readonly error: number | null;
+  /** By how many per cent the scoops are off, below zero where they hold less; null where by no more than 1 %. */
+  readonly off: number | null;
 }
 
 export interface WrittenRow extends Written {
@@ -44,18 +44,19 @@ const sharedAmongJars: readonly RowId[] = ['milkVolume', 'sweetenerMass', 'grain
 export function writeValue(value: number, kind: Kind, weight: number | null, kitchen: Kitchen): Written {
   const shown = kind === 'mass' ? onScale(value, kitchen.scale) : value;
   const metric = writeMetric(shown, kind, kitchen.decimalComma);
-  if (kind === 'volume') return inScoops(metric, value, null, kitchen);
   const us = writeUS(value, kind, kitchen.decimalComma);
-  if (kind === 'mass' && weight !== null) return inScoops(metric, value / weight, us, kitchen);
-  return { metric, us, spoons: null, error: null };
+  const volume = kind === 'volume' ? value : kind === 'mass' && weight !== null ? value / weight : null;
+  if (volume === null) return { metric, us, spoons: null, off: null };
+  const scooped = inScoops(volume, kitchen);
+  if (us !== null && Number.isFinite(value) && !doScoopsDo(scooped))
+    return { metric, us: `${us}, weigh${hardSpace}it`, spoons: null, off: null };
+  const spoons = writeInScoops(scooped);
+  const off = percentOff(scooped);
+  const told = off === null ? spoons : `${spoons}, ${writeOff(off)}`;
+  return { metric, us: us === null ? told : `${told} · ${us}`, spoons, off };
 }
 
-function inScoops(metric: string, volume: number, ounces: string | null, kitchen: Kitchen): Written {
-  const scooped = measureInScoops(volume, kitchen.scoops, kitchen.cups);
-  const spoons = writeScoops(scooped, kitchen.decimalComma);
-  const error = Math.abs(scooped.error) > defaults.scoopSlack.value && scooped.parts.length > 0 ? scooped.error : null;
-  return { metric, us: ounces === null ? spoons : `${spoons} · ${ounces}`, spoons, error };
-}
+const hardSpace = '\u00A0';
 
 /** A numeric row's value in metric and US kitchen measure, and the share of each jar; null where it has no value. */
 export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen): WrittenRow | null {
@@ -80,8 +81,8 @@ function writeRange(formulation: Formulation, id: NumericRowId, kitchen: Kitchen
   if (range === null) return null;
   const [low, high] = [range.low, range.high].map((end) => writeAmount(formulation, id, end, kitchen).metric);
   if (low === undefined || high === undefined || low === high) return null;
-  const [number = low, unit] = low.split('\u00A0');
-  return unit !== undefined && high.endsWith(`\u00A0${unit}`) ? `${number}–${high}` : `${low} – ${high}`;
+  const [number = low, unit] = low.split(hardSpace);
+  return unit !== undefined && high.endsWith(`${hardSpace}${unit}`) ? `${number}–${high}` : `${low} – ${high}`;
 }
 
 /** Any value of a row's kind, written as that row is: also one that was typed, planned or measured. */
@@ -92,12 +93,12 @@ export function writeNumeric(formulation: Formulation, id: NumericRowId, value: 
   const brimful = formulation.rows[shareOf].value;
   if (typeof brimful !== 'number') return written;
   const share = writeNumber((100 * value) / brimful, 0, kitchen.decimalComma);
-  return { ...written, metric: `${written.metric} (${share}\u00A0%)` };
+  return { ...written, metric: `${written.metric} (${share}${hardSpace}%)` };
 }
 
 /** The same without the share that a room is written with, which a difference is no share of. */
 export function writeAmount(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
   const row = numericRows[id];
   const written = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
-  return row.unit === undefined ? written : { ...written, metric: `${written.metric}\u00A0${row.unit}` };
+  return row.unit === undefined ? written : { ...written, metric: `${written.metric}${hardSpace}${row.unit}` };
 }

@@ -1,4 +1,5 @@
 import type { Formulation } from '../formula/formulate';
+import { writeOff } from '../formula/in-scoops';
 import type { RowId } from '../formula/order';
 import { type Kitchen, type Written, writeRow, writeValue } from '../formula/write-row';
 import { writeMetric } from '../measure/write-quantity';
@@ -13,15 +14,15 @@ export type RecipeMeasure = 'grams' | 'scoops';
  */
 export function writeRecipe(formulation: Formulation, name: string, how: RecipeMeasure, kitchen: Kitchen): string {
   const { choices, rows } = formulation;
-  const amount = (id: RowId): string | null => {
+  const say = (id: RowId, food: string): string | null => {
     const written = writeRow(formulation, id, kitchen);
-    const { value } = rows[id];
-    return written === null || value === 0 ? null : choose(written, how, rows[id].kind === 'volume');
+    return written === null || rows[id].value === 0 ? null : amountOf(written, how, food);
   };
   const item = (id: RowId, food: string): readonly string[] => {
-    const written = amount(id);
-    return written === null ? [] : [`- ${written} ${food}`];
+    const said = say(id, food);
+    return said === null ? [] : [`- ${said}`];
   };
+  const makes = say('drinkVolume', 'of kefir');
   const title = name.replace(/\s+/g, ' ').trim();
   return [
     ...(title === '' ? [] : [title, '']),
@@ -32,17 +33,17 @@ export function writeRecipe(formulation: Formulation, name: string, how: RecipeM
     ...item('grainMass', choices.grain.name.toLowerCase()),
     '',
     ...jarLine(formulation, kitchen),
-    ...(amount('drinkVolume') === null ? [] : [`Makes ${amount('drinkVolume')} of kefir.`]),
+    ...(makes === null ? [] : [`Makes ${makes}.`]),
     '',
   ].join('\n');
 }
 
-function choose({ metric, us }: Written, how: RecipeMeasure, isVolume: boolean): string {
-  if (how === 'grams' || us === null) return withPlainSpaces(metric);
-  const [scoops = '', ounces] = us.split(' · ');
-  // Without a cup weight only ounces are written, and less than the smallest scoop is no amount to measure.
-  const usable = (isVolume || ounces !== undefined) && /^[\d½⅓⅔¼¾⅛]/.test(scoops);
-  return withPlainSpaces(usable ? scoops : metric);
+/** An amount of a food; how far the scoops are off it stands behind the food, where a reader of recipes leaves it be. */
+function amountOf({ metric, spoons, off }: Written, how: RecipeMeasure, food: string): string {
+  // Without a cup weight there are no scoops, and less than the smallest is no amount to measure.
+  if (how === 'grams' || spoons === null || !/^(?:about\u00A0)?[\d½⅓⅔¼¾⅛]/.test(spoons))
+    return withPlainSpaces(`${metric} ${food}`);
+  return withPlainSpaces(`${spoons} ${food}${off === null ? '' : ` (${writeOff(off)})`}`);
 }
 
 function sweetenerLines({ choices, rows }: Formulation, how: RecipeMeasure, kitchen: Kitchen): readonly string[] {
@@ -52,7 +53,7 @@ function sweetenerLines({ choices, rows }: Formulation, how: RecipeMeasure, kitc
     const mass = value * share;
     if (!(mass > 0)) return [];
     const weight = entry.spoon === null ? null : entry.spoon.grams / entry.spoon.millilitres;
-    return [`- ${choose(writeValue(mass, 'mass', weight, kitchen), how, false)} ${entry.name.toLowerCase()}`];
+    return [`- ${amountOf(writeValue(mass, 'mass', weight, kitchen), how, entry.name.toLowerCase())}`];
   });
 }
 

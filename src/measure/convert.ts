@@ -1,33 +1,30 @@
-import { decimal, type Rational } from './decimal';
+import { decimal, Rational } from './decimal';
 import type { Kind } from './unit-row';
 import { scaleOf } from './unit-scale';
 import { type KindOf, refuseTwoKinds, type UnitId, type UnitOf, units } from './units';
 
 /**
- * The value in the base unit of its kind (g, mL, cm, °C, h, bar, …): exact where the decimal ends, else 30 places.
+ * The value in the base unit of its kind (g, mL, cm, °C, h, bar, …), exact.
  * Any finite value; a value that is no finite number is a fault in our own code and throws.
  */
 export function toBase(value: Rational | number | string, unit: UnitId): Rational {
-  const { numerator, denominator, zero } = bigScaleOf(unit);
-  return decimal(decimal(value).minus(zero).times(numerator).div(denominator));
+  const { numerator, denominator, zero } = scaleOf(unit);
+  return decimal(value).minus(`${zero}`).times(new Rational(numerator, denominator));
 }
 
 /** The inverse of `toBase`: a value in the base unit, said in `unit`. Same range. */
 export function fromBase(base: Rational | number, unit: UnitId): Rational {
-  const { numerator, denominator, zero } = bigScaleOf(unit);
-  return decimal(decimal(base).times(denominator).div(numerator).plus(zero));
+  const { numerator, denominator, zero } = scaleOf(unit);
+  return decimal(base).div(new Rational(numerator, denominator)).plus(`${zero}`);
 }
 
 /**
- * The value said in another unit of the same kind, with a single division, so no rounding creeps in between.
- * Units of two kinds do not compile; where ids are only known when running, they throw.
+ * The value said in another unit of the same kind, exact. Units of two kinds do not compile; where ids are only known
+ * when running, they throw.
  */
 export function convert<U extends UnitId>(value: Rational | number | string, from: U, to: UnitOf<KindOf<U>>): Rational {
   refuseTwoKinds(from, to);
-  const source = bigScaleOf(from);
-  const goal = bigScaleOf(to);
-  const scaled = decimal(value).minus(source.zero).times(source.numerator).times(goal.denominator);
-  return decimal(scaled.div(source.denominator.times(goal.numerator)).plus(goal.zero));
+  return fromBase(toBase(value, from), to);
 }
 
 /** An amount that knows what it measures, held in the base unit of its kind. */
@@ -49,15 +46,5 @@ export type PointKind = 'temperature' | 'acidity';
 export function add(a: Quantity<'temperature'>, b: Quantity<'temperatureDifference'>): Quantity<'temperature'>;
 export function add<K extends Exclude<Kind, PointKind>>(a: Quantity<K>, b: Quantity<NoInfer<K>>): Quantity<K>;
 export function add(a: Quantity<Kind>, b: Quantity<Kind>): Quantity<Kind> {
-  return { kind: a.kind, amount: decimal(a.amount.plus(b.amount)) };
-}
-
-/** The scale of a unit for exact decimals; two integers' worth of factor, so one division does. */
-function bigScaleOf(unit: UnitId): {
-  readonly numerator: Rational;
-  readonly denominator: Rational;
-  readonly zero: Rational;
-} {
-  const { numerator, denominator, zero } = scaleOf(unit);
-  return { numerator: decimal(`${numerator}`), denominator: decimal(`${denominator}`), zero: decimal(`${zero}`) };
+  return { kind: a.kind, amount: a.amount.plus(b.amount) };
 }

@@ -1,4 +1,4 @@
-import { decimal, type Rational } from './decimal';
+import type { Rational } from './decimal';
 import { doubleOf } from './exact';
 import { matchAt, readNumber } from './read-number';
 import type { Fault } from './read-problem';
@@ -6,18 +6,24 @@ import { roundTo } from './rounding';
 import { writeOneWay } from './write-one-way';
 
 export type ProportionRead =
-  | { readonly ok: true; readonly value: Rational }
+  /** `told` where the text says what goes to what, and nothing was taken for granted. */
+  | { readonly ok: true; readonly value: Rational; readonly told: boolean }
   | { readonly ok: false; readonly fault: Fault };
 
 const colon = / ?: ?/y;
+// "4.5 parts", "4.5 parts water to 1 of almonds, by weight": it says itself which of them is the water.
+const partsOfWater = / ?parts?(?: (?:of )?water)?(?: to 1(?: of .+)?)?$/iuy;
 const places = 4;
 
 /**
- * Reads "1:5" from a place to the end of a normalised text, as recipes say how much water goes to how much source: 5.
+ * Reads "1:5" or "5 parts" from a place to the end of a normalised text, as recipes say how much water goes to how much
+ * source: 5.
  * Null where there is no such text. With more in front than behind, which is which is asked for (`eitherWay`).
  */
 export function readProportion(text: string, at: number, decimalComma: boolean): ProportionRead | null {
   const source = readNumber(text, at, decimalComma);
+  if (source.ok && matchAt(partsOfWater, text, source.end) !== null)
+    return { ok: true, value: source.value.numerator.div(source.value.denominator), told: true };
   const parted = source.ok ? matchAt(colon, text, source.end) : null;
   if (!source.ok || parted === null) return null;
   const water = readNumber(text, source.end + parted[0].length, decimalComma);
@@ -27,7 +33,7 @@ export function readProportion(text: string, at: number, decimalComma: boolean):
   const under = water.value.denominator.times(source.value.numerator);
   if (over.numerator === 0n || under.numerator === 0n)
     return { ok: false, fault: { code: 'divisionByZero', from: at, to: text.length } };
-  if (over.compare(under) >= 0) return { ok: true, value: decimal(over.div(under)) };
+  if (over.compare(under) >= 0) return { ok: true, value: over.div(under), told: false };
   const readings = [under.div(over), over.div(under)].map((ratio) =>
     writeOneWay(roundTo(doubleOf(ratio), places), decimalComma),
   );

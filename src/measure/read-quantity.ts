@@ -52,6 +52,8 @@ type WrongKind = Extract<Fault, { readonly code: 'wrongKind' }>;
 
 const longest = 200;
 const hedge = /(?:[~≈]|(?:about|around|roughly|approximately|approx|circa|ca)(?!\p{L})\.?|level(?!\p{L})) ?/iuy;
+// What the page writes behind an amount; how far a measure is from what it stands for changes nothing of the measure.
+const remark = /, ?(?:\d+ ?% (?:less|more)|[+-]\d+ ?%|weigh it)$/iu;
 const heap = /(?<!\p{L})(?:heaped|heaping|rounded|scant|generous)(?!\p{L})/iu;
 const sign = /([+-]) ?/y;
 const acidityMark = /pH(?!\p{L}) ?(?:[=:] ?)?/iuy;
@@ -110,7 +112,8 @@ function spellOutClock(text: string): string {
 }
 
 function settle(written: string, options: ReadOptions): Settled {
-  const text = options.bareUnit === 'h' ? spellOutClock(written) : written;
+  const plain = written.replace(remark, '');
+  const text = options.bareUnit === 'h' ? spellOutClock(plain) : plain;
   if (text === '') return { ok: false, fault: { code: 'empty', from: 0, to: 0 } };
   if (text.startsWith('=')) return { ok: false, fault: { code: 'equalsSign', from: 0, to: 1 } };
   const heaped = heap.exec(text);
@@ -121,7 +124,9 @@ function settle(written: string, options: ReadOptions): Settled {
   if (options.kind === 'acidity') at += matchAt(acidityMark, text, at)?.[0].length ?? 0;
   const proportion = options.kind === 'ratio' ? readProportion(text, at, options.decimalComma) : null;
   if (proportion !== null) {
-    return proportion.ok ? settleAmount(proportion.value, 'ratio', null, 'proportion', text.length) : proportion;
+    if (!proportion.ok) return proportion;
+    const { value, told } = proportion;
+    return settleAmount(value, 'ratio', told ? 'g/g' : null, told ? null : 'proportion', text.length);
   }
   const signed = matchAt(sign, text, at);
   const sum = readTypedSum(text, at + (signed?.[0].length ?? 0), options.decimalComma);

@@ -4,24 +4,40 @@ import { scaleOf } from './unit-scale';
 import { type CupStandardId, convertNumber, cupStandards } from './units';
 
 /** One way to scoop, in whole ticks. */
-type Rung = { readonly ticks: number; readonly dips: number; readonly parts: readonly ScoopPart[] };
+export type Rung = { readonly ticks: number; readonly dips: number; readonly parts: readonly ScoopPart[] };
 
-/** The ways to fill up what whole scoops of the largest kind leave, grouped by how many different scoops they take. */
-type Ladder = {
+/** The ways to fill up what whole scoops of the largest kind leave, each list sorted by what they hold. */
+export type Ladder = {
   readonly largest: ScoopId;
   readonly largestTicks: number;
-  readonly smallest: ScoopId;
-  readonly smallestTicks: number;
-  readonly tickVolume: number;
-  readonly byTools: readonly (readonly Rung[])[];
+  /** From which volume on cups are filled; beyond all where none is owned. */
+  readonly smallestCup: number;
+  /** One scoop, once or several times, and less than the largest holds. */
+  readonly singles: readonly Rung[];
+  /** One scoop or two. */
+  readonly pairs: readonly Rung[];
+  /** One part of the largest, which both are said by as one number: 2 ¾ cups. */
+  readonly parts: readonly Rung[];
+  /** One scoop that is worth taking beside the largest. */
+  readonly beside: readonly Rung[];
 };
 
-// A judgement: a level spoon is hardly truer than that, and a second tool is not worth less.
-const tolerance = 0.01;
 // The largest count in which each scoop of each cup standard is whole (8 × 3), so that ½ + ⅓ cup compares exactly.
 const ticksPerTeaspoon = 24;
 
-const ladders = new Map<string, Ladder | null>();
+/** A set of scoops by one cup standard. */
+export type Drawer = {
+  /** Largest first. */
+  readonly owned: readonly Owned[];
+  readonly smallest: Owned;
+  /** What a tick holds, mL. */
+  readonly tickVolume: number;
+  /** By the smallest teaspoon that is used: a half, or a quarter and an eighth where that comes nowhere near. */
+  readonly ladders: readonly Ladder[];
+};
+
+const drawers = new Map<string, Drawer | null>();
+const finest = [2, 4, 8];
 
 function ownsScoop(set: ScoopSet, id: ScoopId): boolean {
   if (id === '1 tbsp') return set.tablespoon;
@@ -34,64 +50,83 @@ function countTicks(id: ScoopId, cups: CupStandardId): number {
   return Math.round((ticksPerTeaspoon * convertNumber(1, standard[measure], standard.tsp)) / part);
 }
 
-/** How often a scoop below the largest may be used: a part once, a whole spoon while it does not fill the next scoop up. */
-function limitCount(id: ScoopId, ticks: number, next: number): number {
-  return scoops[id].part > 1 ? 1 : Math.ceil(next / ticks) - 1;
-}
+type Owned = (typeof scoops)[ScoopId] & { readonly ticks: number };
 
-function buildLadder(set: ScoopSet, cups: CupStandardId): Ladder | null {
+function buildDrawer(set: ScoopSet, cups: CupStandardId): Drawer | null {
   const owned = Object.values(scoops)
     .filter(({ id }) => ownsScoop(set, id))
-    .map(({ id }) => ({ id, ticks: countTicks(id, cups) }));
-  const [largest, ...others] = owned;
+    .map((scoop): Owned => ({ ...scoop, ticks: countTicks(scoop.id, cups) }));
   const smallest = owned.at(-1);
-  if (largest === undefined || smallest === undefined) return null;
-  let rungs: Rung[] = [{ ticks: 0, dips: 0, parts: [] }];
-  let next = largest.ticks;
-  for (const { id, ticks } of others) {
-    const limit = limitCount(id, ticks, next);
-    rungs = rungs.flatMap((rung) =>
-      Array.from({ length: limit + 1 }, (_, count) =>
-        count === 0
-          ? rung
-          : {
-              ticks: rung.ticks + count * ticks,
-              dips: rung.dips + count,
-              parts: [...rung.parts, { scoop: id, count }],
-            },
-      ),
-    );
-    next = ticks;
-  }
+  if (smallest === undefined) return null;
   const { numerator, denominator } = scaleOf(cupStandards[cups].tsp);
   return {
-    largest: largest.id,
-    largestTicks: largest.ticks,
-    smallest: smallest.id,
-    smallestTicks: smallest.ticks,
+    owned,
+    smallest,
     tickVolume: doubleOf({ numerator, denominator: denominator * BigInt(ticksPerTeaspoon) }),
-    byTools: groupByTools(rungs, owned.length),
+    ladders: finest.flatMap((most) => {
+      const [largest, ...others] = owned.filter(({ measure, part }) => measure !== 'tsp' || part <= most);
+      return largest === undefined ? [] : [buildLadder(largest, others)];
+    }),
   };
 }
 
-/** Sorted by volume; of two that hold the same, only the one with fewer dips stays. */
-function groupByTools(rungs: readonly Rung[], most: number): readonly (readonly Rung[])[] {
-  return Array.from({ length: most }, (_, tools) => {
-    const group = rungs.filter((rung) => rung.parts.length === tools);
-    group.sort((a, b) => a.ticks - b.ticks || a.dips - b.dips);
-    return group.filter((rung, index) => rung.ticks !== group[index - 1]?.ticks);
-  });
+function buildLadder(largest: Owned, others: readonly Owned[]): Ladder {
+  const dips = others.map((scoop, at) => ({ scoop, rungs: dip(scoop, [largest, ...others.slice(0, at)]) }));
+  // Half a teaspoon is lost in what a cup is off.
+  const fits = (one: Owned, { scoop }: { scoop: Owned }): boolean =>
+    one.measure !== 'cup' || scoop.measure === 'cup' || scoop.part === 1;
+  const singles = dips.flatMap(({ rungs }) => rungs);
+  const beside = (scoop: Owned, smaller: typeof dips): readonly Rung[] =>
+    smaller.filter((other) => fits(scoop, other)).flatMap(({ rungs }) => rungs);
+  const pairs = dips.flatMap(({ scoop, rungs }, at) =>
+    beside(scoop, dips.slice(at + 1)).flatMap((two) => rungs.map((one) => join(one, two))),
+  );
+  return {
+    largest: largest.id,
+    largestTicks: largest.ticks,
+    smallestCup: [largest, ...others].findLast(({ measure }) => measure === 'cup')?.ticks ?? Number.POSITIVE_INFINITY,
+    singles: sortRungs(singles),
+    pairs: sortRungs([...singles, ...pairs].filter(({ ticks }) => ticks < largest.ticks)),
+    parts: sortRungs(dips.filter(({ scoop }) => scoop.measure === largest.measure).flatMap(({ rungs }) => rungs)),
+    beside: sortRungs(beside(largest, dips)),
+  };
 }
 
-/** The ladder of a set of scoops, built once for each set; null for an empty set. */
-export function findLadder(set: ScoopSet, cups: CupStandardId): Ladder | null {
+/**
+ * A scoop as often as it does not fill what is measured in instead: three quarter cups, three tablespoons and, by the
+ * half one, two and a half teaspoons.
+ */
+function dip({ id, measure, part, ticks }: Owned, larger: readonly [Owned, ...Owned[]]): readonly Rung[] {
+  const [largest] = larger;
+  const other = part > 2 ? larger.at(-1) : larger.findLast((one) => one.measure !== measure);
+  const filled = ((measure !== 'cup' && other) || largest).ticks;
+  return Array.from({ length: Math.ceil(filled / ticks) - 1 }, (_, at) => ({
+    ticks: (at + 1) * ticks,
+    dips: at + 1,
+    parts: [{ scoop: id, count: at + 1 }],
+  }));
+}
+
+function join(one: Rung, two: Rung): Rung {
+  return { ticks: one.ticks + two.ticks, dips: one.dips + two.dips, parts: [...one.parts, ...two.parts] };
+}
+
+/** Sorted by volume; of those that hold the same, only the one with the fewest scoops and dips stays. */
+function sortRungs(rungs: readonly Rung[]): readonly Rung[] {
+  return rungs
+    .toSorted((a, b) => a.ticks - b.ticks || a.parts.length - b.parts.length || a.dips - b.dips)
+    .filter((rung, index, all) => rung.ticks !== all[index - 1]?.ticks);
+}
+
+/** The ways to scoop with a set, found once for each set; null for an empty one. */
+export function findDrawer(set: ScoopSet, cups: CupStandardId): Drawer | null {
   // By content, not by identity: pages make new objects for equal sets, and there are few sets.
   const key = `${cups} ${set.cups.join()} ${set.tablespoon} ${set.teaspoons.join()}`;
-  const known = ladders.get(key);
+  const known = drawers.get(key);
   if (known !== undefined) return known;
-  const ladder = buildLadder(set, cups);
-  ladders.set(key, ladder);
-  return ladder;
+  const drawer = buildDrawer(set, cups);
+  drawers.set(key, drawer);
+  return drawer;
 }
 
 function findNearest(rungs: readonly Rung[], ticks: number): Rung | null {
@@ -112,30 +147,24 @@ function pickNearer(a: Rung | null, b: Rung | null, ticks: number): Rung | null 
   return difference < 0 ? a : b;
 }
 
-function putLargestFirst(ladder: Ladder, count: number, rest: Rung): Rung {
-  if (count === 0) return rest;
-  return {
-    ticks: rest.ticks + count * ladder.largestTicks,
-    dips: rest.dips + count,
-    parts: [{ scoop: ladder.largest, count }, ...rest.parts],
-  };
+/** The nearest to `ticks` of so many of the largest scoop, one more of it, and so many filled up by a rung. */
+function fillUp({ largest, largestTicks }: Ladder, wholes: number, rungs: readonly Rung[], ticks: number): Rung {
+  const whole = (count: number): Rung | null =>
+    count === 0 ? null : { ticks: count * largestTicks, dips: count, parts: [{ scoop: largest, count }] };
+  const rest = findNearest(rungs, ticks - wholes * largestTicks);
+  const [less, more] = [whole(wholes), whole(wholes + 1)];
+  const filled = rest === null || less === null ? rest : join(less, rest);
+  return pickNearer(pickNearer(less, filled, ticks), more, ticks) ?? noRung;
 }
 
 const noRung: Rung = { ticks: 0, dips: 0, parts: [] };
 
 /** The way to scoop so many ticks, by the rule of `measureInScoops`. Not for nothing at all: `ticks` is above zero. */
-export function chooseRung(ladder: Ladder, ticks: number): Rung {
+export function chooseRung(ladder: Ladder, ticks: number, enough: number): Rung {
   const wholes = Math.floor(ticks / ladder.largestTicks + 1e-9);
-  const left = ticks - wholes * ladder.largestTicks;
-  const oneMore = putLargestFirst(ladder, wholes + 1, noRung);
-  let best: Rung | null = null;
-  for (let tools = 1; tools <= ladder.byTools.length; tools += 1) {
-    const rest = findNearest(ladder.byTools[wholes > 0 ? tools - 1 : tools] ?? [], left);
-    const filled = rest === null ? null : putLargestFirst(ladder, wholes, rest);
-    const candidate = tools === 1 ? pickNearer(filled, oneMore, ticks) : filled;
-    if (candidate === null) continue;
-    if (Math.abs(candidate.ticks - ticks) <= tolerance * ticks) return candidate;
-    if (best === null || Math.abs(candidate.ticks - ticks) < Math.abs(best.ticks - ticks)) best = candidate;
+  if (ticks > ladder.smallestCup - 1e-9) {
+    const one = fillUp(ladder, wholes, wholes > 0 ? ladder.parts : ladder.singles, ticks);
+    if (Math.abs(one.ticks - ticks) <= enough * ticks) return one;
   }
-  return best ?? noRung;
+  return fillUp(ladder, wholes, wholes > 0 ? ladder.beside : ladder.pairs, ticks);
 }

@@ -1,7 +1,7 @@
-import { chooseRung, findLadder } from './scoop-ladder';
+import { chooseRung, findDrawer } from './scoop-ladder';
 import { type ScoopId, type ScoopPart, type ScoopSet, scoops } from './scoop-set';
 import type { CupStandardId } from './units';
-import { writeNumber } from './write-quantity';
+import { writeFraction } from './vulgar-fractions';
 
 export { type ScoopId, type ScoopPart, type ScoopSet, scoops, usualScoopSet } from './scoop-set';
 
@@ -16,67 +16,68 @@ export type Scooped = {
   readonly smallest: ScoopId | null;
 };
 
+/** How near scoops have to come, as shares of the amount. */
+export interface Nearness {
+  /** One measure of cups this near is enough: a second scoop would mend less than a cup repeats to. */
+  readonly enough: number;
+  /** Further off than this, smaller spoons are taken. */
+  readonly most: number;
+}
+
 /**
- * The scoops for a volume in mL: as many of the largest as fit, then parts of a cup and of a teaspoon once each,
- * whole spoons while they do not fill the next scoop up. Among the ways within 1 % the fewest different scoops
- * (ties: nearest, then fewest dips); if none is within 1 %, the nearest, with its error.
+ * The scoops for a volume in mL, at most two of them, each as often as it does not fill a larger measure. Below the
+ * smallest cup owned it is the nearest half teaspoon; from there on a single number of cups where that is near enough,
+ * else the nearest of two scoops. Where that is off by more than `most`, also quarter and then eighth teaspoons are
+ * used. What is held never falls as the volume grows.
  * Under half the smallest scoop no parts and error −1; so too, with `smallest` null, for an empty set and for a
  * volume that is below zero, not finite or beyond what doubles can count.
  */
-export function measureInScoops(volume: number, set: ScoopSet, cups: CupStandardId): Scooped {
-  const ladder = findLadder(set, cups);
-  const ticks = ladder === null ? Number.NaN : volume / ladder.tickVolume;
-  if (ladder === null || !Number.isFinite(ticks) || ticks < 0)
+export function measureInScoops(volume: number, set: ScoopSet, cups: CupStandardId, near: Nearness): Scooped {
+  const drawer = findDrawer(set, cups);
+  const ticks = drawer === null ? Number.NaN : volume / drawer.tickVolume;
+  if (drawer === null || !Number.isFinite(ticks) || ticks < 0)
     return { parts: [], volume: 0, error: -1, smallest: null };
-  const { smallest } = ladder;
-  if (volume === 0) return { parts: [], volume: 0, error: 0, smallest };
-  if (ticks < ladder.smallestTicks / 2) return { parts: [], volume: 0, error: -1, smallest };
-  const rung = chooseRung(ladder, ticks);
-  const held = rung.ticks * ladder.tickVolume;
-  return { parts: rung.parts, volume: held, error: (held - volume) / volume, smallest };
+  const { tickVolume } = drawer;
+  const smallest = drawer.smallest.id;
+  let best: Scooped = { parts: [], volume: 0, error: volume === 0 ? 0 : -1, smallest };
+  if (ticks < drawer.smallest.ticks / 2) return best;
+  for (const ladder of drawer.ladders) {
+    const rung = chooseRung(ladder, ticks, near.enough);
+    const held = rung.ticks * tickVolume;
+    best = { parts: rung.parts, volume: held, error: (held - volume) / volume, smallest };
+    if (Math.abs(best.error) <= near.most) break;
+  }
+  return best;
 }
 
 const hardSpace = '\u00A0';
 
 /**
- * The scoops in words: "2 ½ cups + ⅓ cup + 2 tbsp", no part broken across lines. Nothing scooped is "0",
- * "less than ⅛ tsp" by the smallest scoop owned, or a dash where there is no scoop or no volume.
- * An error above 1 % is not written; it stands in `error`.
+ * The scoops in words: "2 ½ cups", "2 tbsp + 1 ½ tsp", no part broken across lines. Nothing scooped is "0", "less than
+ * ⅛ tsp" by the smallest scoop owned, or a dash where there is no scoop or no volume. The error is not written.
  */
-export function writeScoops(scooped: Scooped, decimalComma = false): string {
-  const { parts, smallest, error } = scooped;
+export function writeScoops({ parts, smallest, error }: Scooped): string {
   if (smallest === null) return '–';
-  if (parts.length === 0) {
-    return error === 0
-      ? '0'
-      : `less than${hardSpace}${writePart({ scoop: smallest, count: 1 }, undefined, decimalComma)}`;
-  }
-  const written: string[] = [];
-  for (let index = 0; index < parts.length; index += 1) {
-    const part = parts[index];
-    if (part === undefined) break;
-    const fraction = findFraction(part, parts[index + 1]);
-    written.push(writePart(part, fraction, decimalComma));
-    if (fraction !== undefined) index += 1;
-  }
-  return written.join(' + ');
+  const [first, second] = parts;
+  if (first === undefined)
+    return error === 0 ? '0' : `less than${hardSpace}${writePart({ scoop: smallest, count: 1 })}`;
+  if (second === undefined) return writePart(first);
+  const whole = scoops[first.scoop];
+  const { measure, part } = scoops[second.scoop];
+  // Whole measures and parts of one are a single number: 3 cups and ¼ cup are "3 ¼ cups".
+  if (whole.part === 1 && whole.measure === measure)
+    return withMeasure(first.count * part + second.count, part, measure);
+  return `${writePart(first)} + ${writePart(second)}`;
 }
 
-/** Whole measures and the largest part of the same measure are said together: 3 cups and ¼ cup are "3 ¼ cups". */
-function findFraction(part: ScoopPart, next: ScoopPart | undefined): ScoopPart | undefined {
-  if (next === undefined || scoops[part.scoop].part !== 1) return undefined;
-  const sameMeasure = scoops[part.scoop].measure === scoops[next.scoop].measure;
-  return sameMeasure ? next : undefined;
+/** One scoop, so and so often: "2 tbsp", "¾ cup". */
+export function writePart({ scoop, count }: ScoopPart): string {
+  const { measure, part } = scoops[scoop];
+  // Where a kitchen has none that holds it whole, it is so many dips: "4 × ½ cup".
+  if (part > 1 && count % part === 0) return `${count}${hardSpace}×${hardSpace}${withMeasure(1, part, measure)}`;
+  return withMeasure(count, part, measure);
 }
 
-function writePart(part: ScoopPart, fraction: ScoopPart | undefined, decimalComma: boolean): string {
-  const { measure, part: share, written } = scoops[part.scoop];
-  const count = writeNumber(part.count, 0, decimalComma);
-  if (share !== 1) {
-    const times = part.count === 1 ? '' : `${count}${hardSpace}×${hardSpace}`;
-    return `${times}${written}${hardSpace}${measure}`;
-  }
-  const plural = measure === 'cup' && (part.count > 1 || fraction !== undefined) ? 's' : '';
-  const tail = fraction === undefined ? '' : `${hardSpace}${scoops[fraction.scoop].written}`;
-  return `${count}${tail}${hardSpace}${measure}${plural}`;
+function withMeasure(count: number, part: number, measure: string): string {
+  return `${writeFraction(count, part)}${hardSpace}${measure}${measure === 'cup' && count > part ? 's' : ''}`;
 }

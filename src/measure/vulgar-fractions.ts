@@ -29,3 +29,15 @@ export const vulgarCharacters = [...byCharacter.keys()].join('');
 export function readVulgarFraction(character: string): readonly [number, number] | undefined {
   return byCharacter.get(character);
 }
+
+const characters = new Map(
+  Object.entries(vulgarFractions).map(([character, [over, under]]) => [over / under, character]),
+);
+
+/** So many equal parts of one with their fraction as one character: 12 eighths are "1 ½", 3 are "⅜". Whole, not negative. */
+export function writeFraction(count: number, of: number): string {
+  const whole = Math.floor(count / of);
+  const fraction = characters.get((count % of) / of);
+  if (fraction === undefined) return String(whole);
+  return whole === 0 ? fraction : `${whole}\u00A0${fraction}`;
+}

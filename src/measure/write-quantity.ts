@@ -1,6 +1,6 @@
-import { writeEighths } from './eighths';
 import { roundAndTrim, roundNumber, roundRough, roundTo } from './rounding';
 import { convertNumber, type Kind, type KindOf, type UnitId, type UnitOf, units } from './units';
+import { writeFraction } from './vulgar-fractions';
 
 const hardSpace = '\u00A0';
 const groupSpace = '\u202F';
@@ -42,12 +42,9 @@ function inUnit<U extends UnitId>(from: U, to: UnitOf<KindOf<U>>) {
 }
 
 const inMinutes = inUnit('h', 'min');
-const inSeconds = inUnit('h', 's');
 const inOunces = inUnit('g', 'oz');
 const inInches = inUnit('cm', 'in');
 const inFahrenheit = inUnit('°C', '°F');
-const inFahrenheitSteps = inUnit('Δ°C', 'Δ°F');
-const inPsi = inUnit('bar', 'psi');
 
 /** From which rounded size on a number is written in which unit with how many decimals; the last that fits counts. */
 type Step = { readonly below: number; readonly unit: UnitId; readonly divisor: number; readonly places: number };
@@ -78,11 +75,17 @@ function writeTime(hours: number, decimalComma: boolean): string {
   const size = Math.abs(minutes);
   if (size >= 60 || hours === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
   if (size >= 1) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
-  return withUnit(writeNumber(inSeconds(hours, 0), 0, decimalComma), 's');
+  return withUnit(writeNumber(convertNumber(hours, 'h', 's'), 0, decimalComma), 's');
 }
 
 function writeHalves(value: number, unit: UnitId, decimalComma: boolean): string {
   return withUnit(writeTrimmed(roundNumber(value * 2, 0) / 2, 1, decimalComma), unit);
+}
+
+/** How much of one thing goes to one of another, both by weight: "4.5 parts". */
+function writeParts(value: number, decimalComma: boolean): string {
+  const number = writeTrimmed(value, 2, decimalComma);
+  return `${number}${hardSpace}${number === '1' ? 'part' : 'parts'}`;
 }
 
 /**
@@ -107,7 +110,7 @@ export function writeMetric(value: number, kind: Kind, decimalComma: boolean): s
     case 'pressure':
       return withUnit(writeNumber(value, Math.abs(roundNumber(value, 2)) < 10 ? 2 : 0, decimalComma), 'bar');
     case 'ratio':
-      return withUnit(writeTrimmed(value, 2, decimalComma), 'g/g');
+      return writeParts(value, decimalComma);
     case 'concentration':
       return withUnit(writeNumber(value, 1, decimalComma), 'g/L');
     case 'share':
@@ -135,7 +138,7 @@ function writePoundsAndOunces(grams: number, decimalComma: boolean): string {
 function writeInches(centimetres: number): string {
   const eighths = inInches(Math.abs(centimetres), 0, 8);
   const sign = centimetres < 0 && eighths > 0 ? minus : '';
-  return withUnit(`${sign}${writeEighths(eighths)}`, 'in');
+  return withUnit(`${sign}${writeFraction(eighths, 8)}`, 'in');
 }
 
 /**
@@ -152,10 +155,10 @@ const usWriters: { readonly [K in Kind]: ((value: number, decimalComma: boolean)
   mass: writePoundsAndOunces,
   length: writeInches,
   temperature: (value, comma) => withUnit(writeNumber(inFahrenheit(value, 0), 0, comma), '°F'),
-  temperatureDifference: (value, comma) => withUnit(writeNumber(inFahrenheitSteps(value, 0), 0, comma), 'Δ°F'),
+  temperatureDifference: (value, comma) => withUnit(writeNumber(convertNumber(value, 'Δ°C', 'Δ°F'), 0, comma), 'Δ°F'),
   pressure: (value, comma) => {
-    const places = Math.abs(inPsi(value, 1)) < 100 ? 1 : 0;
-    return withUnit(writeNumber(inPsi(value, places), places, comma), 'psi');
+    const psi = convertNumber(value, 'bar', 'psi');
+    return withUnit(writeNumber(psi, Math.abs(roundNumber(psi, 1)) < 100 ? 1 : 0, comma), 'psi');
   },
   volume: null,
   time: null,

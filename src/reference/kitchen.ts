@@ -93,7 +93,17 @@ const table = {
   scoopSlack: {
     value: 0.01,
     unit: 'share',
-    origin: judgement('Scoops this close to an amount are shown without their error.'),
+    origin: judgement('So close is not “about”.'),
+  },
+  scoopEnough: {
+    value: 0.05,
+    unit: 'share',
+    origin: judgement('No level one repeats better.'),
+  },
+  scoopMost: {
+    value: 0.15,
+    unit: 'share',
+    origin: judgement('Level ones differ no more.'),
   },
   workingDigits: {
     value: 4,

@@ -164,7 +164,7 @@ describe('cellRemark', () => {
     ['milkVolume', '2', us, 'taken as cups'],
     ['roomTemperature', '70°', us, 'taken as °F'],
     ['soakTime', '8', metric, 'taken as h'],
-    ['waterRatio', '4.5', metric, 'taken as g/g'],
+    ['waterRatio', '4.5', metric, 'taken as parts'],
     ['vesselCount', '2', metric, null],
     ['sourceMass', '300 g', metric, null],
     ['soakTime', 'overnight', metric, 'taken as 10\u00A0h'],

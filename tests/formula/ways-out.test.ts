@@ -80,7 +80,7 @@ function doAsSaid(label: string, problem: Problem, before: SheetDocument): Sheet
   }
   const meant = said(/^Make it ([\d.]+ (?:g|mL))$/);
   if (meant && isMeasuredRow(problem.at)) return edits.measureCell(before, 'b1', problem.at, meant[1] ?? '');
-  const ratio = said(/^Make it ([\d.]+ g\/g)$/);
+  const ratio = said(/^Make it ([\d.]+ parts)$/);
   if (ratio) return edits.typeCell(before, 'b1', 'waterRatio', ratio[1] ?? '');
   const lost = said(/^Forget the (\w+) on hand$/);
   const stock = stockIds.find((id) => id === (lost?.[1] ?? (problem.code === 'moreThanOnHand' ? problem.stock : '')));
@@ -277,7 +277,7 @@ describe('the ways out', () => {
       given(typed('waterRatio', 0.1)),
       'waterRatio',
       'gels',
-      ['Make it 1.2 g/g', letGo('waterRatio')],
+      ['Make it 1.2 parts', letGo('waterRatio')],
     ],
     [
       'of amounts that no water joins',

@@ -156,8 +156,28 @@ describe('other kinds as they are typed', () => {
     ['1:5:2', 'unexpected'],
     ['1:', 'noNumber'],
     ['5:1', 'eitherWay'],
+    ['4.5 parts', 4.5],
+    ['1 part', 1],
+    ['4.5 parts to 1', 4.5],
+    ['4 ½ parts water to 1 of almonds, by weight', 4.5],
+    ['4.5 g/g', 4.5],
+    ['4.5 parts to 2', 'unknownUnit'],
   ])('takes %j in a ratio row for source to water', (text, ratio) => {
     expect(amountOf(text, 'ratio')).toBe(ratio);
+  });
+
+  test('takes nothing for granted where the text says which is the water', () => {
+    expect(read('4.5 parts', 'ratio')).not.toHaveProperty('assumed');
+    expect(read('1:4.5', 'ratio')).toMatchObject({ assumed: 'proportion' });
+  });
+
+  test.each<[string, number]>([
+    ['about ¾ cup, 4 % less', 0.75 * 236.5882365],
+    ['about 2 tbsp + 1 tsp, 12 % more', (7 * 236.5882365) / 48],
+    ['about ¾ cup, −4 %', 0.75 * 236.5882365],
+    ['1 cup', 236.5882365],
+  ])('reads %j as what the scoops hold, however far that is off', (text, amount) => {
+    expect(amountOf(text, 'volume')).toBeCloseTo(amount, 9);
   });
 
   test('asks which is which where there is more in front than behind', () => {

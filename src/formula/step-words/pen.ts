@@ -55,12 +55,7 @@ export class Pen {
   /** A quantity that has no row, in base units of its kind. */
   quantity(value: number, kind: Kind): string {
     if (this.kitchen !== undefined) return this.lead(writeValue(value, kind, null, this.kitchen));
-    return this.lead({
-      metric: writeMetric(value, kind, false),
-      us: writeUS(value, kind, false),
-      spoons: null,
-      error: null,
-    });
+    return this.lead({ metric: writeMetric(value, kind, false), us: writeUS(value, kind, false) });
   }
 
   /** Seconds as one counts them at a blender: minutes from two on where they are whole. */
@@ -74,7 +69,7 @@ export class Pen {
     return this.quantity(convertNumber(value, 'min', 'h'), 'time');
   }
 
-  private lead(written: Written): string {
+  private lead(written: Pick<Written, 'metric' | 'us'>): string {
     return markAmount(bothUnits(written, this.kitchen?.leads ?? 'metric'));
   }
 }

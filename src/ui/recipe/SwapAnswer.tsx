@@ -63,7 +63,6 @@ export function SwapAnswer({ store }: Props) {
                   <b>{first}</b>
                   {other !== null && ` (${other})`} of {lower(id)}
                   {low !== high && `, by other hands and labels ${low} to ${high}`}
-                  {written.error !== null && `; the spoons are ${percent(written.error)}`}
                 </li>
               );
             })}
@@ -105,12 +104,6 @@ function blendOf(
 function lower(id: SweetenerId): string {
   const { name } = sweeteners[id];
   return `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
-}
-
-function percent(error: number): string {
-  const options = { style: 'percent', maximumFractionDigits: 0, signDisplay: 'never' } as const;
-  const share = new Intl.NumberFormat('en', options).format(error);
-  return error > 0 ? `${share} too much` : `${share} too little`;
 }
 
 interface MenuProps {

@@ -4,7 +4,7 @@ import { labelOf } from '../../formula/labels';
 import type { NumericRowId } from '../../formula/order';
 import { numericRows } from '../../formula/sheet';
 import { writeRow } from '../../formula/write-row';
-import { leading } from '../jar/leading';
+import { leadingInShort } from '../jar/leading';
 import { CellEditor } from './CellEditor';
 import { typedText, viewCell } from './cell-view';
 import { typesCharacter } from './grid-keys';
@@ -51,7 +51,7 @@ export function NumberCell({ id, batch: batchId, store, state, column, place, ra
     if (batch === undefined) return;
     const kitchen = store.settings.value;
     const written = writeRow(store.formulationOf(batch), id, kitchen);
-    start(typedText(id, batch) ?? (written === null ? '' : leading(written, kitchen.leads).first), false);
+    start(typedText(id, batch) ?? (written === null ? '' : leadingInShort(written, kitchen.leads).first), false);
   };
   const press = (event: KeyboardEvent) => {
     if (open || event.target !== event.currentTarget || event.key === '?') return;

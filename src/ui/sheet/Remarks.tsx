@@ -3,7 +3,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import { cellProblem, cellRemark, cellWaysOut } from '../../batch/cell-problem';
 import type { Batch, Cell } from '../../batch/document';
 import type { Store } from '../../batch/store';
-import { compareRow } from '../../formula/compare';
+import { compareRow } from '../../formula/difference';
 import { isRow } from '../../formula/evaluate';
 import { isMeasuredRow, type RowId } from '../../formula/order';
 import { type Problem, severities } from '../../formula/problem';

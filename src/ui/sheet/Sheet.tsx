@@ -58,7 +58,7 @@ export function Sheet({ store, state }: Props) {
         batches.filter(({ id }) => onScreen.value.includes(id)),
         store.formulationOf,
       ),
-      only: differs ? rowsThatDiffer(batches.map(store.formulationOf)) : null,
+      only: differs ? rowsThatDiffer(batches.map(store.formulationOf), store.settings.value) : null,
     });
   });
   const rows = useComputed(() =>

@@ -6,7 +6,7 @@ import { isMeasuredRow, type NumericRowId } from '../../formula/order';
 import { type Problem, severities } from '../../formula/problem';
 import { numericRows } from '../../formula/sheet';
 import { type Kitchen, type Written, writeRow } from '../../formula/write-row';
-import { leading } from '../jar/leading';
+import { leadingInShort } from '../jar/leading';
 import { sayings } from './lines';
 import type { CellPlace } from './use-cell';
 
@@ -93,8 +93,7 @@ function written(id: NumericRowId, place: CellPlace, formulation: Formulation, k
   const row = writeRow(formulation, id, kitchen);
   if (row === null) return null;
   const { each, range } = row;
-  // One short line under the amount: of spoons and ounces, the spoons. The ounces are in the working.
-  const inCell = (one: Written) => leading({ ...one, us: one.spoons ?? one.us }, kitchen.leads);
+  const inCell = (one: Written) => leadingInShort(one, kitchen.leads);
   const value = inCell(row);
   // What is never one number leads with its range.
   const { first, second } = range === null ? value : { first: range, second: `likely ${value.first}` };

@@ -66,9 +66,9 @@ export function lineOf(row: RowId): Line & { readonly id: LineId } {
   return line;
 }
 
-/** How the amount of a rate is said where it is the *how* of its line, as `4.5 g for each g`. */
+/** How the amount of a rate is said where it is the *how* of its line, as `4.5 parts to 1`. */
 export const sayings: Readonly<Partial<Record<RowId, (amount: string) => string>>> = {
-  waterRatio: (amount) => `${amount.replace(/\s*g\/g$/, ' g')} for each g`,
+  waterRatio: (amount) => `${amount} to 1`,
   milkSolids: (amount) => `${amount} solids`,
   servings: (amount) => (amount === '1' ? '1 glass' : `${amount} glasses`),
   bottleTime: (amount) => (/^0\D*$/.test(amount) ? 'none' : `${amount} sealed`),

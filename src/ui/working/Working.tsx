@@ -10,7 +10,7 @@ import { isMeasuredRow } from '../../formula/order';
 import { numericRows } from '../../formula/sheet';
 import { workingIn } from '../../formula/working';
 import { writeRow } from '../../formula/write-row';
-import { leading } from '../jar/leading';
+import { leadingInShort } from '../jar/leading';
 import { isRowSpot, type SheetState } from '../sheet/sheet-state';
 import './working.css';
 import { AboutChoice } from './AboutChoice';
@@ -100,6 +100,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
   const spread = written?.spread ?? null;
   const ounces = written?.spoons != null && written.us !== written.spoons ? written.us : null;
   const cups = kitchenWorking(formulation, id, store.settings.value);
+  const finely = cups?.finely ?? null;
   const parts = [
     { title: 'What went in', inputs: working.inputs },
     { title: 'From where to where it lies', inputs: working.ends },
@@ -109,6 +110,7 @@ function NumberWorking({ id, store, state }: NumberProps) {
     <>
       <p class="in-words">{working.words}</p>
       {ounces !== null && <p>In US measure {ounces}.</p>}
+      {finely !== null && <p>By more scoops {finely}: finer than a level one repeats.</p>}
       {spread !== null && <p>May be {spread}.</p>}
       <TypeYourOwn id={id} store={store} state={state} />
       {given !== undefined && (
@@ -148,7 +150,7 @@ function TypeYourOwn({ id, store, state }: NumberProps) {
     state.editing.value = {
       row: id,
       batch: batchId,
-      text: text ?? (written === null ? '' : leading(written, kitchen.leads).first),
+      text: text ?? (written === null ? '' : leadingInShort(written, kitchen.leads).first),
       touched: false,
     };
   };

@@ -28,6 +28,8 @@ export const kitchenFigures: Figures = {
   'lastJar, share': [0.1],
   'leftOver, share': [0.02],
   'scoopSlack, share': [0.01],
+  'scoopEnough, share': [0.05],
+  'scoopMost, share': [0.15],
   'workingDigits, digits': [4],
   'constantDigits, digits': [12],
   'acidityTime, h': [24],
