@@ -25,7 +25,10 @@ const largestOfSolids = 12;
 // Only a file where zod hands over what it has checked belongs here, with its reason. None needs it so far.
 const assertingFiles: readonly string[] = [];
 // Files that turn lengths into places on the screen: layout, not quantities.
-const layoutFiles = ['src/ui/jar/JarDrawing.tsx', 'src/ui/sheet/grid-keys.ts', 'src/ui/sheet/columns-on-screen.ts'];
+const layoutFiles = [
+  'src/ui/jar/JarDrawing.tsx',
+  ...['grid.ts', 'grid-keys.ts', 'columns-on-screen.ts'].map((file) => `src/ui/sheet/${file}`),
+];
 
 /** Says where a file imports upward, out of the layers, or a package that its layer must not know. */
 export function findUpwardImports(source: Source): string[] {

@@ -1,14 +1,14 @@
-import { signal } from '@preact/signals';
+import { signal, useComputed } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store';
 import type { SheetState } from '../sheet/sheet-state';
-import { useAlike } from '../sheet/use-alike';
 import { Guarded } from './Guarded';
 import type { PageState, Side } from './page-state';
 import type { PartId } from './part-ids';
 import { partList } from './part-list';
 import type { PartProps } from './part-props';
+import { useAfterPaint } from './use-after-paint';
 import { WhoseName } from './Whose';
 
 interface Props {
@@ -35,17 +35,18 @@ export async function loadPart(id: PartId): Promise<void> {
 /** The part that is open, for the batch that is looked at. */
 export function PartPane({ store, state, page, side }: Props) {
   const id = page.parts[side].value;
-  const whose = useAlike(() => {
+  const pane = useRef<HTMLElement>(null);
+  const now = useComputed(() => {
     const { batches } = store.document.value;
-    const here = batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
-    return { id: here?.id ?? '', isOneOfSeveral: batches.length > 1 };
-  }).value;
-  const batch = store.batchOf(whose.id).value;
+    return batches.find((one) => one.id === state.spot.value.batch) ?? batches[0];
+  });
+  // What is typed into the part itself is answered by it first of all.
+  const batch = useAfterPaint(now, () => pane.current?.contains(document.activeElement) === true).value;
+  const isOneOfSeveral = useComputed(() => store.document.value.batches.length > 1).value;
   const Part = loaded.value.get(id);
   useEffect(() => {
     void loadPart(id);
   }, [id]);
-  const pane = useRef<HTMLElement>(null);
   useEffect(() => {
     if (page.wantsFocus.peek() !== page.parts[side].peek()) return;
     page.wantsFocus.value = null;
@@ -65,7 +66,7 @@ export function PartPane({ store, state, page, side }: Props) {
       {Part === undefined ? (
         <p class="part-missing">{missing.value ? partMissing : ''}</p>
       ) : (
-        <WhoseName.Provider value={whose.isOneOfSeveral ? batch.name : null}>
+        <WhoseName.Provider value={isOneOfSeveral ? batch.name : null}>
           <Guarded key={`${id} ${batch.id}`} store={store} instead={<p class="part-missing">{partFailed}</p>}>
             <Part key={id} batch={batch} store={store} state={state} page={page} />
           </Guarded>

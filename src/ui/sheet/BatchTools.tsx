@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
 import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
@@ -25,9 +26,9 @@ export function BatchTools({ id, name, store, state, phone }: Props) {
   const go = (copy: string | null) => {
     if (copy !== null) state.landOn(copy, `A copy of ${name}.`);
   };
-  const beside = (by: 1 | -1) => store.document.peek().batches[at + by];
+  const batchAt = (place: number) => store.document.peek().batches[place];
   const remove = () => {
-    const next = beside(1) ?? beside(-1);
+    const next = batchAt(at + 1) ?? batchAt(at - 1);
     store.removeBatch(id);
     const left = next ?? store.document.peek().batches[0];
     if (left !== undefined) state.landOn(left.id, `${name} is removed. Undo brings it back.`);
@@ -41,8 +42,7 @@ export function BatchTools({ id, name, store, state, phone }: Props) {
     summary.current?.focus();
     deed();
   };
-  const step = (by: 1 | -1) => {
-    const next = beside(by);
+  const step = (next: Batch | undefined) => {
     if (next !== undefined) state.goTo({ at: 'vessel', batch: next.id });
   };
   return (
@@ -64,7 +64,13 @@ export function BatchTools({ id, name, store, state, phone }: Props) {
       )}
       {phone && count > 1 && (
         <span class="neighbours">
-          <button type="button" class="quiet" aria-label="Batch before" disabled={at === 0} onClick={() => step(-1)}>
+          <button
+            type="button"
+            class="quiet"
+            aria-label="Batch before"
+            disabled={at === 0}
+            onClick={() => step(batchAt(at - 1))}
+          >
             ‹
           </button>
           {at + 1}/{count}
@@ -73,7 +79,7 @@ export function BatchTools({ id, name, store, state, phone }: Props) {
             class="quiet"
             aria-label="Next batch"
             disabled={at === count - 1}
-            onClick={() => step(1)}
+            onClick={() => step(batchAt(at + 1))}
           >
             ›
           </button>

@@ -1,9 +1,12 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
+import { isTimedStep } from '../../batch/timers';
 import type { MeasuredRowId } from '../../formula/order';
 import { figuresOfStep } from '../../formula/step-figures';
 import type { Step } from '../../formula/steps';
+import type { Source } from '../../reference/sources';
 import { MayEdit } from '../page/MayEdit';
 import type { Cooking } from './cooking';
 import { ItWas, ItWasButton, problemOf } from './ItWas';
@@ -13,20 +16,27 @@ import { StepTimer } from './StepTimer';
 
 interface Props {
   readonly step: Step;
-  readonly batch: Batch;
+  readonly batch: string;
+  /** The batch itself where something is measured at the step; null elsewhere, as the step says all of it then. */
+  readonly measuredIn: Batch | null;
+  readonly source: Source;
   readonly store: Store;
   readonly cooking: Cooking;
   readonly isDone: boolean;
 }
 
-/** A step: a tick, its sentences with the amounts bold, a line of warning at most, a timer, what was measured, and more. */
-export function StepItem({ step, batch, store, cooking, isDone }: Props) {
-  const [isOpen, setOpen] = useState(false);
-  const [asked, setAsked] = useState<MeasuredRowId | null>(null);
+/**
+ * A step: a tick, its sentences with the amounts bold, a line of warning at most, a timer, what was measured, and more.
+ * Its own state is in signals, so that a step that says the same is not drawn anew.
+ */
+export function StepItem({ step, batch, measuredIn, source, store, cooking, isDone }: Props) {
+  const isOpen = useSignal(false);
+  const asked = useSignal<MeasuredRowId | null>(null);
   const item = useRef<HTMLLIElement>(null);
   const left = useRef<MeasuredRowId | null>(null);
   const { id, title, parts, notes, measured } = step;
-  const open = asked ?? measured.find((row) => problemOf({ row, batch, store }) !== null) ?? null;
+  const wrong = measured.find((row) => measuredIn && problemOf({ row, batch: measuredIn, store }) !== null);
+  const open = asked.value ?? wrong ?? null;
   // The field goes with the press that keeps it; what asked for it is where the focus goes back to.
   useEffect(() => {
     if (open === null && left.current !== null)
@@ -37,24 +47,32 @@ export function StepItem({ step, batch, store, cooking, isDone }: Props) {
   const warning = notes.find(({ caution }) => caution);
   const said = warning === undefined ? null : inShort(warning.text);
   const others = notes.filter((note) => note !== warning);
-  const figures = figuresOfStep(id, store.formulationOf(batch).choices.source);
+  const figures = figuresOfStep(id, source);
   const hasMore = (said !== null && said.rest !== '') || others.length > 0 || figures.length > 0;
   const warns = said !== null && !isDone;
   const more = hasMore && (
     <button
       type="button"
       class="quiet more-of"
-      aria-expanded={isOpen}
-      aria-label={`${isOpen ? 'Less' : 'More'} about: ${title}`}
-      onClick={() => setOpen(!isOpen)}
+      aria-expanded={isOpen.value}
+      aria-label={`${isOpen.value ? 'Less' : 'More'} about: ${title}`}
+      onClick={() => {
+        isOpen.value = !isOpen.value;
+      }}
     >
-      {isOpen ? 'less' : 'more'}
+      {isOpen.value ? 'less' : 'more'}
     </button>
   );
-  const asks = measured.map((row) => ({
-    ...{ row, batch, store, isAsked: open === row },
-    ask: (isAsked: boolean) => setAsked(isAsked ? row : null),
-  }));
+  const asks =
+    measuredIn === null
+      ? []
+      : measured.map((row) => ({
+          ...{ row, batch: measuredIn, store, isAsked: open === row },
+          ask: (isAsked: boolean) => {
+            asked.value = isAsked ? row : null;
+          },
+        }));
+  const answered = asks.filter(({ row, batch, isAsked }) => isAsked || batch.measured[row] !== undefined);
   return (
     <li class={isDone ? 'step-item done' : 'step-item'} ref={item}>
       <label class="tick">
@@ -62,7 +80,7 @@ export function StepItem({ step, batch, store, cooking, isDone }: Props) {
           type="checkbox"
           checked={isDone}
           aria-label={`Done: ${title}`}
-          onChange={({ currentTarget: { checked } }) => cooking.tick(batch.id, id, checked)}
+          onChange={({ currentTarget: { checked } }) => cooking.tick(batch, id, checked)}
         />
       </label>
       <div class="told">
@@ -74,7 +92,7 @@ export function StepItem({ step, batch, store, cooking, isDone }: Props) {
             {said.short} {more}
           </p>
         )}
-        {isOpen && (
+        {isOpen.value && (
           <div class="step-more">
             {said !== null && (isDone || said.rest !== '') && (
               <p class="note caution">{isDone ? warning?.text : said.rest}</p>
@@ -87,19 +105,25 @@ export function StepItem({ step, batch, store, cooking, isDone }: Props) {
             <StepFigures figures={figures} decimalComma={decimalComma} />
           </div>
         )}
-        <MayEdit store={store}>
-          {asks.map((one) => (
-            <ItWas key={one.row} {...one} />
-          ))}
-        </MayEdit>
+        {answered.length > 0 && (
+          <MayEdit store={store}>
+            {answered.map((one) => (
+              <ItWas key={one.row} {...one} />
+            ))}
+          </MayEdit>
+        )}
       </div>
       <div class="acts">
-        <MayEdit store={store}>
-          {asks.map((one) => (
-            <ItWasButton key={one.row} {...one} />
-          ))}
-        </MayEdit>
-        <StepTimer step={step} batch={batch.id} cooking={cooking} kitchen={store.settings.value} />
+        {asks.length > 0 && (
+          <MayEdit store={store}>
+            {asks.map((one) => (
+              <ItWasButton key={one.row} {...one} />
+            ))}
+          </MayEdit>
+        )}
+        {isTimedStep(id) && (
+          <StepTimer id={id} step={step} batch={batch} cooking={cooking} kitchen={store.settings.value} />
+        )}
       </div>
     </li>
   );

@@ -1,26 +1,26 @@
 import { useComputed } from '@preact/signals';
-import { isOver, isTimedStep, writeLeft } from '../../batch/timers';
+import { isOver, type TimedStep, writeLeft } from '../../batch/timers';
 import type { Step } from '../../formula/steps';
 import { type Kitchen, writeValue } from '../../formula/write-row';
 import type { Cooking } from './cooking';
 import { allowSound } from './ring';
 
 interface Props {
+  readonly id: TimedStep;
   readonly step: Step;
   readonly batch: string;
   readonly cooking: Cooking;
   readonly kitchen: Kitchen;
 }
 
-/** Starts the timer of a step, shows what is left of it, stops it; nothing where the step has no time. */
-export function StepTimer({ step, batch, cooking, kitchen }: Props) {
-  const { id, wait, title } = step;
+/** Starts the timer of a step, shows what is left of it, stops it; nothing where it takes no time now. */
+export function StepTimer({ id, step, batch, cooking, kitchen }: Props) {
+  const { wait, title } = step;
   const left = useComputed(() => {
     const timer = cooking.timers.value.find((one) => one.batch === batch && one.step === id);
     if (timer === undefined) return null;
     return isOver(timer, cooking.now.value) ? 'time is up' : writeLeft(timer, cooking.now.value);
   }).value;
-  if (!isTimedStep(id)) return null;
   if (left !== null)
     return (
       <button type="button" class="button step-timer runs" onClick={() => cooking.stop({ batch, step: id })}>

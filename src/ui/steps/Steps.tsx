@@ -10,6 +10,7 @@ import { stepsOf } from '../../formula/steps';
 import type { Kitchen } from '../../formula/write-row';
 import { MayEdit } from '../page/MayEdit';
 import type { PageState } from '../page/page-state';
+import { useAlikeItems } from '../sheet/use-alike';
 import { cookingOn } from './cooking';
 import { Heat } from './Heat';
 import { StepItem } from './StepItem';
@@ -36,7 +37,7 @@ export function Steps({ batch, store, page }: Props) {
   // A slip takes no figure away from wet hands: the last good ones stay, for as long as they are of the same make.
   const good = store.lastGoodOf(batch);
   const shown = good !== null && isSameMake(good, formulation) ? good : formulation;
-  const steps = stepsOf(shown, stepAmounts(shown, settings), settings);
+  const steps = useAlikeItems(stepsOf(shown, stepAmounts(shown, settings), settings));
   const done = ticksOf(cooking.ticks.value, batch.id);
   const isAwake = cooking.atWork.value === batch.id;
   useAwake(isAwake);
@@ -63,7 +64,9 @@ export function Steps({ batch, store, page }: Props) {
           <StepItem
             key={step.id}
             step={step}
-            batch={batch}
+            batch={batch.id}
+            measuredIn={step.measured.length > 0 ? batch : null}
+            source={formulation.choices.source}
             store={store}
             cooking={cooking}
             isDone={done.includes(step.id)}
