@@ -105,7 +105,7 @@ function written(id: NumericRowId, place: CellPlace, formulation: Formulation, k
   if (id === 'fillVolume' && typeof jars === 'number')
     return {
       first: jars > 1 ? `${jars} × ${first}` : first,
-      second: `${jars > 1 ? `${jars} jars` : '1 jar'} · ${second}`,
+      second: jars > 1 ? `${jars} jars · ${second}` : second,
     };
   const shared = each === null ? null : `each jar ${inCell(each).first}`;
   return { first, second: [second, shared].filter((text) => text !== null).join(' · ') || null };
