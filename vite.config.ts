@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
-import { firstPaint } from './build/first-paint.ts';
+import { firstPaint } from './.build/first-paint.ts';
 
 const licences = 'licences.txt';
 

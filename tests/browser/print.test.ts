@@ -89,7 +89,9 @@ describeInBrowser('on paper', () => {
       await toPaper();
       const line = (label: string) => card().getByRole('row', { name: new RegExp(`^${label}`) });
       for (const label of ['Weight as bought', 'Sweetener to add', 'Grains to add']) {
-        await expect.poll(() => line(label).textContent()).toMatch(/\d\sg\s*(about\s)?[\d¼⅓½⅔¾][\s\S]*(cup|tbsp|tsp)[\s\S]*oz/);
+        await expect
+          .poll(() => line(label).textContent())
+          .toMatch(/\d\sg\s*(about\s)?[\d¼⅓½⅔¾][\s\S]*(cup|tbsp|tsp)[\s\S]*oz/);
       }
       for (const label of ['Water to blend', 'Kefir to drink, grains out']) {
         expect(await line(label).textContent()).toMatch(/\d\smL\s*(about\s)?[\d¼⅓½⅔¾].*cup/);

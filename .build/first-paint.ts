@@ -38,7 +38,7 @@ async function bundle(): Promise<string> {
     publicDir: false,
     ssr: { noExternal: true },
     build: {
-      ssr: 'build/draw-first.tsx',
+      ssr: '.build/draw-first.tsx',
       write: false,
       rolldownOptions: { output: { codeSplitting: false, format: 'cjs' } },
     },
