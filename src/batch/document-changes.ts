@@ -1,4 +1,4 @@
-import { coefficients } from '../formula/coefficients';
+import { coefficientNames } from '../formula/coefficient-names';
 import { sweeteners } from '../reference/sweeteners';
 import type { Settings, SheetDocument } from './document';
 import { coefficientAt } from './edits';
@@ -127,5 +127,5 @@ function foodsOf({ ownFoods = [] }: SheetDocument): Keyed {
 function figureName(key: string): string {
   const id = coefficientAt(key);
   const [owner = ''] = key.split('.', 1);
-  return id === null ? key : `${coefficients[id].label} (${owner})`;
+  return id === null ? key : `${coefficientNames[id].label} (${owner})`;
 }

@@ -67,11 +67,11 @@ export function sheetEdits({ history, take }: Held) {
     setHeat: (batchId: string, heat: HeatStep | null) =>
       commit(edits.setHeat(now(), batchId, heat), stepNames.setHeat(heat)),
 
-    correct: (key: string, value: number) =>
-      commit(edits.correct(now(), key, value, 'typed'), stepNames.correct(key, value, now().settings.decimalComma)),
-    keepMeasured: (key: string, value: number) =>
-      commit(edits.keepMeasured(now(), key, value), stepNames.keepMeasured(key)),
-    giveBack: (key: string) => commit(edits.giveBack(now(), key), stepNames.giveBack(key)),
+    correct: (key: string, value: number, label: string) =>
+      commit(edits.correct(now(), key, value, 'typed'), stepNames.correct(label, value, now().settings.decimalComma)),
+    keepMeasured: (key: string, value: number, label: string) =>
+      commit(edits.keepMeasured(now(), key, value), stepNames.keepMeasured(label)),
+    giveBack: (key: string, label: string) => commit(edits.giveBack(now(), key), stepNames.giveBack(label)),
 
     renameBatch: (batchId: string, name: string) =>
       commit(list.renameBatch(now(), batchId, name), stepNames.renameBatch(name)),

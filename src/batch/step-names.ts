@@ -1,4 +1,3 @@
-import { coefficients } from '../formula/coefficients';
 import { labelOf } from '../formula/labels';
 import type { ChoiceRowId, MeasuredRowId, NumericRowId, StockId } from '../formula/order';
 import type { HeatStep, SweetenerPart } from '../formula/recipe';
@@ -8,7 +7,7 @@ import { jars } from '../reference/jars';
 import { sources } from '../reference/sources';
 import { sweeteners } from '../reference/sweeteners';
 import type { Batch } from './document';
-import { coefficientAt, isOnlyMeasured } from './edits';
+import { isOnlyMeasured } from './edits';
 import { cutText } from './plain-text';
 import { isBlank } from './read-cell';
 import { isKeyOf } from './table-keys';
@@ -42,10 +41,10 @@ export const stepNames = {
   stockUp: (stock: StockId, text: string) =>
     isBlank(text) ? `Forget the ${stock} on hand` : `Have ${shorten(text)} of ${stock} on hand`,
   setHeat: (heat: HeatStep | null) => (heat === null ? 'Leave out the heat step' : `Heat the ${heat.what}`),
-  correct: (key: string, value: number, decimalComma: boolean) =>
-    `Use ${writeTrimmed(value, places, decimalComma)} for ${coefficientLabel(key)}`,
-  keepMeasured: (key: string) => `Keep what was measured for ${coefficientLabel(key)}`,
-  giveBack: (key: string) => `Give back ${coefficientLabel(key)}`,
+  correct: (label: string, value: number, decimalComma: boolean) =>
+    `Use ${writeTrimmed(value, places, decimalComma)} for ${label}`,
+  keepMeasured: (label: string) => `Keep what was measured for ${label}`,
+  giveBack: (label: string) => `Give back ${label}`,
   renameBatch: (name: string) => `Rename to ${shorten(name)}`,
   addBatch: () => 'Add a batch',
   copyBatch: (batch: Batch | undefined) => `Copy ${nameOf(batch)}`,
@@ -61,11 +60,6 @@ function chosenName(row: ChoiceRowId, id: string): string {
 }
 
 const choices = { vessel: jars, source: sources, sweetener: sweeteners, grains };
-
-function coefficientLabel(key: string): string {
-  const id = coefficientAt(key);
-  return id === null ? key : coefficients[id].label;
-}
 
 function nameOf(batch: Batch | undefined): string {
   return batch === undefined ? 'a batch' : shorten(batch.name);

@@ -1,4 +1,5 @@
 import type { Coefficient } from '../reference/origins';
+import { coefficientNames } from './coefficient-names';
 import { type CoefficientId, coefficientIds, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
 import type { Formulation } from './formulate';
 import { fermentableOfOne } from './models/blend';
@@ -23,7 +24,7 @@ export function coefficientsOf(
     .filter((id) => coefficients[id].owner === owner && isUsed(id, formulation))
     .map((id) => {
       const key = coefficientKey(id, recipe);
-      const { label, symbol } = coefficients[id];
+      const { label, symbol } = coefficientNames[id];
       const coefficient = coefficientInEffect(id, recipe, choices);
       return { id, key, label, symbol, coefficient, corrected: coefficient.origin.kind === 'yours' };
     });

@@ -16,8 +16,6 @@ export interface Choices {
 type Owner = 'kitchen' | 'vessel' | 'source' | 'grains';
 
 export interface CoefficientDefinition {
-  readonly symbol: string;
-  readonly label: string;
   readonly owner: Owner;
   /** What may be typed for it: least and most, both allowed. */
   readonly least: number;
@@ -27,11 +25,9 @@ export interface CoefficientDefinition {
 
 /** A line of the table of coefficients. */
 export function define(
-  symbol: string,
-  label: string,
   owner: Owner,
   { range }: { readonly range: { readonly least: number; readonly most: number } },
   find: CoefficientDefinition['find'],
 ): CoefficientDefinition {
-  return { symbol, label, owner, ...range, find };
+  return { owner, ...range, find };
 }

@@ -35,170 +35,57 @@ const none: Coefficient = { value: 0, unit: 'g/g', origin: { kind: 'judgement', 
 const noTime: Coefficient = { value: 0, unit: 'h', origin: { kind: 'judgement', reason: 'It is not soaked.' } };
 
 const table = {
-  brimfulUsual: define(
-    'V_j',
-    'Brimful capacity of this kind of jar',
-    'vessel',
-    { range: { least: 20, most: 100000 } },
-    (c) => c.jar.brimful,
-  ),
-  neckDiameter: define(
-    'dₙ',
-    'Inner diameter of the neck',
-    'vessel',
-    { range: { least: 1, most: 100 } },
-    (c) => c.jar.neckDiameter,
-  ),
-  neckHeight: define('hₙ', 'Height of the neck', 'vessel', { range: { least: 0, most: 100 } }, (c) => c.jar.neckHeight),
-  shoulderHeight: define(
-    'hₛ',
-    'Height of the shoulder',
-    'vessel',
-    { range: { least: 0, most: 100 } },
-    (c) => c.jar.shoulderHeight,
-  ),
-  bodyDiameter: define(
-    'dᵦ',
-    'Inner diameter of the body',
-    'vessel',
-    { range: { least: 1, most: 100 } },
-    (c) => c.jar.bodyDiameter,
-  ),
-  headspaceUsual: define(
-    'h₀',
-    'Usual headspace',
-    'kitchen',
-    { range: { least: 0, most: 100 } },
-    () => kitchen.headspaceDepth,
-  ),
-  soakHours: define(
-    't₀',
-    'Usual soaking time',
-    'source',
-    { range: { least: 0, most: 1000 } },
-    (c) => c.source.soak?.hours ?? noTime,
-  ),
-  soakWaterPerGram: define(
-    'a',
-    'Soaking water per gram',
-    'source',
-    { range: { least: 0, most: 100 } },
-    (c) => c.source.soak?.waterPerGram ?? none,
-  ),
-  uptake: define('u', 'Water taken up in soaking', 'source', { range: { least: 0, most: 5 } }, (c) => c.source.uptake),
-  leaching: define(
-    'λ',
-    'Share of the sugar lost to drained soaking water',
-    'source',
-    { range: { least: 0, most: 1 } },
-    (c) => c.source.leaching,
-  ),
-  usualRatio: define(
-    'R₀',
-    'Usual water ratio',
-    'source',
-    { range: { least: 0, most: 100 } },
-    (c) => c.source.waterRatio,
-  ),
-  ownWater: define(
-    'e',
-    'Its own water, counted first',
-    'source',
-    { range: { least: 0, most: 5 } },
-    (c) => c.source.ownWater?.perGram ?? none,
-  ),
-  passing: define(
-    'x',
-    'Share of the dry solids that passes the bag',
-    'source',
-    { range: { least: 0, most: 1 } },
-    (c) => c.source.passing,
-  ),
-  pulpMoisture: define(
-    'p',
-    'Moisture of the pressed pulp',
-    'source',
-    { range: { least: 0, most: 0.99 } },
-    (c) => c.source.pulpMoisture,
-  ),
-  handlingLoss: define(
-    'l',
-    'Milk lost in handling',
-    'source',
-    { range: { least: 0, most: 0.9 } },
-    (c) => c.source.handlingLoss,
-  ),
-  labelServing: define(
-    'gₗ',
-    'Serving on the label',
-    'source',
-    { range: { least: 1, most: 5000 } },
-    (c) => c.source.label?.serving ?? none,
-  ),
-  labelSugar: define(
-    'sₗ',
-    'Sugars per serving on the label',
-    'source',
-    { range: { least: 0, most: 500 } },
-    (c) => c.source.label?.sugarPerServing ?? none,
-  ),
-  blenderCapacity: define(
-    'C',
-    'What the blender takes',
-    'kitchen',
-    { range: { least: 50, most: 100000 } },
-    () => kitchen.blenderCapacity,
-  ),
-  sugarUsual: define(
-    'r₀',
-    'Usual added sugar, as hexose',
-    'kitchen',
-    { range: { least: 0, most: 500 } },
-    () => kitchen.addedSugar,
-  ),
-  nativeThreshold: define(
-    'n₀',
-    'Native sugar that counts for nothing',
-    'kitchen',
-    { range: { least: 0, most: 500 } },
-    () => kitchen.nativeSugarThreshold,
-  ),
-  sugarRoom: define(
-    'σ₀',
-    'Room taken by dissolved sugar',
-    'kitchen',
-    { range: { least: 0, most: 2 } },
-    () => physics.sugarDisplacement,
-  ),
-  usualDose: define(
-    'd₀',
-    'Usual dose of these grains',
-    'grains',
-    { range: { least: 0.01, most: 2000 } },
-    (c) => c.grain.dose,
-  ),
-  grainDensity: define(
-    'ρ₉',
-    'Density of drained grains',
-    'grains',
-    { range: { least: 0.5, most: 2 } },
-    (c) => c.grain.density,
-  ),
-  grainSpoon: define(
-    'b',
-    'Drained grains in a level tablespoon',
-    'grains',
-    { range: { least: 1, most: 100 } },
-    (c) => c.grain.tablespoon,
-  ),
-  cling: define('κ', 'Liquid clinging to the grains', 'grains', { range: { least: 0, most: 5 } }, (c) => c.grain.cling),
-  servingUsual: define('g₀', 'Usual glass', 'kitchen', { range: { least: 1, most: 5000 } }, () => kitchen.servingSize),
+  brimfulUsual: define('vessel', { range: { least: 20, most: 100000 } }, (c) => c.jar.brimful),
+  neckDiameter: define('vessel', { range: { least: 1, most: 100 } }, (c) => c.jar.neckDiameter),
+  neckHeight: define('vessel', { range: { least: 0, most: 100 } }, (c) => c.jar.neckHeight),
+  shoulderHeight: define('vessel', { range: { least: 0, most: 100 } }, (c) => c.jar.shoulderHeight),
+  bodyDiameter: define('vessel', { range: { least: 1, most: 100 } }, (c) => c.jar.bodyDiameter),
+  headspaceUsual: define('kitchen', { range: { least: 0, most: 100 } }, () => kitchen.headspaceDepth),
+  soakHours: define('source', { range: { least: 0, most: 1000 } }, (c) => c.source.soak?.hours ?? noTime),
+  soakWaterPerGram: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.soak?.waterPerGram ?? none),
+  uptake: define('source', { range: { least: 0, most: 5 } }, (c) => c.source.uptake),
+  leaching: define('source', { range: { least: 0, most: 1 } }, (c) => c.source.leaching),
+  usualRatio: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.waterRatio),
+  ownWater: define('source', { range: { least: 0, most: 5 } }, (c) => c.source.ownWater?.perGram ?? none),
+  passing: define('source', { range: { least: 0, most: 1 } }, (c) => c.source.passing),
+  pulpMoisture: define('source', { range: { least: 0, most: 0.99 } }, (c) => c.source.pulpMoisture),
+  handlingLoss: define('source', { range: { least: 0, most: 0.9 } }, (c) => c.source.handlingLoss),
+  labelServing: define('source', { range: { least: 1, most: 5000 } }, (c) => c.source.label?.serving ?? none),
+  labelSugar: define('source', { range: { least: 0, most: 500 } }, (c) => c.source.label?.sugarPerServing ?? none),
+  blenderCapacity: define('kitchen', { range: { least: 50, most: 100000 } }, () => kitchen.blenderCapacity),
+  sugarUsual: define('kitchen', { range: { least: 0, most: 500 } }, () => kitchen.addedSugar),
+  nativeThreshold: define('kitchen', { range: { least: 0, most: 500 } }, () => kitchen.nativeSugarThreshold),
+  sugarRoom: define('kitchen', { range: { least: 0, most: 2 } }, () => physics.sugarDisplacement),
+  usualDose: define('grains', { range: { least: 0.01, most: 2000 } }, (c) => c.grain.dose),
+  grainDensity: define('grains', { range: { least: 0.5, most: 2 } }, (c) => c.grain.density),
+  grainSpoon: define('grains', { range: { least: 1, most: 100 } }, (c) => c.grain.tablespoon),
+  cling: define('grains', { range: { least: 0, most: 5 } }, (c) => c.grain.cling),
+  servingUsual: define('kitchen', { range: { least: 1, most: 5000 } }, () => kitchen.servingSize),
   ...fermentCoefficients,
 } satisfies Record<string, CoefficientDefinition>;
 
 export type CoefficientId = keyof typeof table;
 export const coefficients: Readonly<Record<CoefficientId, CoefficientDefinition>> = table;
 export const coefficientIds = Object.keys(table).filter((id): id is CoefficientId => id in table);
+
+const coefficientSlots = new Map<string, number>(coefficientIds.map((id, slot) => [id, slot]));
+
+export function isCoefficient(id: string): id is CoefficientId {
+  return coefficientSlots.has(id);
+}
+
+/** The place of a coefficient among all. */
+export function coefficientSlot(id: CoefficientId): number {
+  return coefficientSlots.get(id) ?? Number.NaN;
+}
+
+/** What is known of a batch before any amount is. */
+export interface Fixed {
+  readonly recipe: Recipe;
+  readonly choices: Choices;
+  /** The value of a coefficient, the user's own where there is one. */
+  c(id: CoefficientId): number;
+}
 
 /** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `own@b1.neckHeight` for that batch’s own jar. */
 export function coefficientKey(id: CoefficientId, recipe: Recipe): string {

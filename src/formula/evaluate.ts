@@ -1,16 +1,20 @@
 import { roundPast } from '../measure/rounding';
-import { type Choices, type CoefficientId, chooseFrom, coefficientInEffect } from './coefficients';
+import type { Choices, CoefficientId } from './coefficients';
 import { readGiven } from './givens';
-import { leastRatio, type Reduced, type Stages, stagesAt } from './models/milk';
-import type { IntermediateId, NumericRowId } from './order';
+import { leastRatio, type Reduced, type Stages } from './models/milk';
+import type { NumericRowId } from './order';
 import type { Plan } from './plan';
 import type { Problem } from './problem';
 import type { Recipe } from './recipe';
-import type { Access, Term, TermId, Way } from './row';
+import { type Route, routeOf } from './route';
+import type { Access, NumericRow, TermId } from './row';
+import type { Settled } from './settled';
 import { numericRows } from './sheet';
-import { intermediates } from './terms';
-import { fillWay } from './terms/fill';
-import { reducedAt, reducedFor } from './treated';
+import { slotOf, termIds } from './slots';
+import { isRow } from './ways-of';
+
+export { isIntermediate } from './terms';
+export { isRow } from './ways-of';
 
 /** Values and coefficients that stand in for what would be worked out: what was measured, and what measuring fixes. */
 export interface Standing {
@@ -20,134 +24,179 @@ export interface Standing {
 
 const nothingStands: Standing = { values: new Map(), coefficients: new Map() };
 
-// Asked for each term of each batch, so both are found once.
-const rowIds: ReadonlySet<string> = new Set(Object.keys(numericRows));
-const usualWays = new Map<string, string | undefined>(
-  Object.entries({ ...intermediates, ...numericRows }).map(([id, { ways }]) => [id, Object.keys(ways)[0]]),
-);
+// The state of a slot. Above `rootless` the value is bad, and the state less `firstRoot` is the place of its root among
+// the problems.
+const open = 0;
+const underway = 1;
+const known = 2;
+const rootless = known + 1;
+const firstRoot = rootless + 1;
 
-export function isRow(id: string): id is NumericRowId {
-  return rowIds.has(id);
-}
-
-export function isIntermediate(id: string): id is IntermediateId {
-  return Object.hasOwn(intermediates, id);
-}
-
-export function termOf(id: TermId): Term {
-  return isRow(id) ? numericRows[id] : intermediates[id];
-}
+// The balance is no number, but bad and asked for like one: it has the slot after the last term.
+const balanceSlot = termIds.length;
+// Copied for each evaluation: to copy a plain list of doubles takes a tenth of the time of a new Float64Array.
+const noValues: readonly number[] = [...termIds.map(() => Number.NaN), Number.NaN];
+const allOpen: readonly number[] = noValues.map(() => open);
+const rowsBySlot: readonly (NumericRow | undefined)[] = termIds.map((id) => (isRow(id) ? numericRows[id] : undefined));
 
 /**
- * Works out terms on demand, each once. A value that can't be had is NaN in here, with a problem recorded at its root,
- * so whatever it feeds is NaN as well; `formulate` turns that into a problem that names the root.
+ * Works out terms on demand, each once. A value that can't be had is NaN in here and bears its root: the place of the
+ * problem that began it, taken over from the first bad value that was read for it; `formulate` turns that into a
+ * problem that names the root.
  */
 export class Evaluation implements Access {
+  readonly recipe: Recipe;
   readonly choices: Choices;
-  readonly problems = new Map<NumericRowId, Problem>();
-  /** Null while a term is being worked out. */
-  private readonly values = new Map<TermId, number | null>();
-  private readonly coefficients = new Map<CoefficientId, number>();
-  private readonly readings = new Map<NumericRowId, number | Problem>();
-  private reducedOnce: Reduced | undefined;
-  private stagesOnce: Stages | null | undefined;
+  readonly plan: Plan;
+  /** What began the trouble where there is any, each once, in the order in which it was met. */
+  readonly problems: Problem[] = [];
+  private readonly values = noValues.slice();
+  private readonly states = allOpen.slice();
+  private readonly readings: { readonly row: NumericRowId; readonly reading: number | Problem }[] = [];
+  /** The state of the first bad value read for the term that is being worked out. */
+  private root = open;
+  private stagesFound: Stages | null = null;
 
   constructor(
-    readonly recipe: Recipe,
-    readonly plan: Plan,
+    readonly settled: Settled,
+    recipe: Recipe,
+    private readonly route: Route,
     readonly standing: Standing = nothingStands,
   ) {
-    this.choices = chooseFrom(recipe);
+    this.recipe = recipe;
+    this.choices = settled.choices;
+    this.plan = route.plan;
+    for (const [id, value] of standing.values) this.keep(slotOf(id), value, rootless);
   }
 
   of(id: TermId): number {
-    const known = this.values.get(id);
-    if (typeof known === 'number') return known;
-    if (known === null) return this.fail({ code: 'roundabout', at: isRow(id) ? id : 'milkVolume' });
-    this.values.set(id, null);
-    const value = this.workOut(id);
-    this.values.set(id, value);
-    return value;
+    return this.at(slotOf(id));
+  }
+
+  /** The value in a slot. */
+  at(slot: number): number {
+    const before = this.states[slot] ?? open;
+    if (before === underway) return this.fail({ code: 'roundabout', at: rowIdAt(slot) });
+    const state = before === open ? this.workOut(slot) : before;
+    if (state > known && this.root === open) this.root = state;
+    return this.values[slot] ?? Number.NaN;
   }
 
   c(id: CoefficientId): number {
-    const known = this.coefficients.get(id);
-    if (known !== undefined) return known;
-    const value = this.standing.coefficients.get(id) ?? coefficientInEffect(id, this.recipe, this.choices).value;
-    this.coefficients.set(id, value);
-    return value;
+    return this.settled.c(id);
   }
 
   typed(id: NumericRowId): number {
     const value = this.reading(id);
     if (typeof value === 'number') return value;
-    if (value !== null) this.problems.set(id, value);
-    return Number.NaN;
+    return value === null ? Number.NaN : this.fail(value);
   }
 
   /** What was typed into a row, in its own unit; a problem where it can't stand there; null where nothing was. */
   reading(id: NumericRowId): number | Problem | null {
-    const known = this.readings.get(id);
-    if (known !== undefined) return known;
     const given = this.recipe.given.find(({ row }) => row === id);
     if (given === undefined) return null;
-    const value = readGiven(this, id, numericRows[id], given);
-    this.readings.set(id, value);
-    return value;
+    const found = this.readings.find(({ row }) => row === id);
+    if (found !== undefined) return found.reading;
+    const reading = readGiven(this, id, numericRows[id], given);
+    this.readings.push({ row: id, reading });
+    return reading;
   }
 
   reduced(): Reduced {
-    this.reducedOnce ??= reducedFor(this, Number.POSITIVE_INFINITY);
-    return this.reducedOnce;
+    return this.settled.reduced();
   }
 
   stages(): Stages | null {
-    if (this.stagesOnce === undefined) this.stagesOnce = stagesOf(this);
-    return this.stagesOnce;
+    this.at(balanceSlot);
+    return this.stagesFound;
   }
 
   fail(problem: Problem): number {
-    if (isRow(problem.at)) this.problems.set(problem.at, problem);
+    this.root = firstRoot + this.record(problem);
     return Number.NaN;
   }
 
-  /** The way a term takes in this plan. */
-  way(id: TermId): Way {
-    const way = termOf(id).ways[this.wayName(id)];
-    if (way === undefined) throw new Error(`${id} has no way to be worked out`);
-    return way;
+  /** The place of a problem among those of this batch. */
+  record(problem: Problem): number {
+    const met = this.problems.indexOf(problem);
+    return met < 0 ? this.problems.push(problem) - 1 : met;
   }
 
-  /** The name of that way, under which it is told too. */
+  /** Has a row stand without a number for a problem, which is its root or waits for it. */
+  standBad(id: NumericRowId, problem: Problem): void {
+    this.fail(problem);
+    this.keep(slotOf(id), Number.NaN, this.root);
+    this.root = open;
+  }
+
+  /** The newest problem that stands at a row. */
+  problemAt(id: NumericRowId): Problem | undefined {
+    return this.problems.findLast(({ at }) => at === id);
+  }
+
+  /** The problem that keeps a row from a number: its own, or that it waits for the row where the trouble began. */
+  rootOf(id: NumericRowId): Problem {
+    const own = this.problemAt(id);
+    if (own !== undefined) return own;
+    const state = this.states[slotOf(id)] ?? open;
+    // A value lost without a problem of its own (too large a number) waits for whatever is amiss in this batch.
+    const root = this.problems[state - firstRoot] ?? this.problems[0];
+    if (root === undefined) return { code: 'unreadable', at: id };
+    return { code: 'waits', at: id, for: root.code === 'waits' ? root.for : root.at };
+  }
+
+  /** The name of the way a term takes in this plan, under which it is told too. */
   wayName(id: TermId): string {
-    const name = isRow(id) ? this.plan.ways[id] : this.wayOfShared(id);
-    return (name !== undefined && name in termOf(id).ways ? name : usualWays.get(id)) ?? '';
+    return this.route.names[slotOf(id)] ?? '';
   }
 
-  private wayOfShared(id: IntermediateId): string | undefined {
-    if (id === 'sugarForgotten') return this.standing.values.has('sugarLeft') ? 'measured' : 'all';
-    return fillWay(id, this.plan);
+  private workOut(slot: number): number {
+    this.states[slot] = underway;
+    const outer = this.root;
+    this.root = open;
+    const value = this.valueOf(slot);
+    const state = this.keep(slot, value, this.root === open ? rootless : this.root);
+    this.root = outer;
+    return state;
   }
 
-  private workOut(id: TermId): number {
-    const standing = this.standing.values.get(id);
-    if (standing !== undefined) return standing;
-    if (isRow(id)) {
-      if (this.plan.accepted.has(id)) return this.typed(id);
-      if (numericRows[id].absent?.(this)) return 0;
-    }
-    return this.way(id).rule(this);
+  private keep(slot: number, value: number, ifBad: number): number {
+    const state = Number.isFinite(value) ? known : ifBad;
+    this.values[slot] = value;
+    this.states[slot] = state;
+    return state;
+  }
+
+  private valueOf(slot: number): number {
+    const id = termIds[slot];
+    if (id === undefined) return this.balance();
+    const row = rowsBySlot[slot];
+    if (row !== undefined && isRow(id) && this.plan.accepted.has(id)) return this.typed(id);
+    if (row?.absent?.(this)) return 0;
+    this.root = open;
+    return this.route.rules[slot]?.(this) ?? Number.NaN;
+  }
+
+  /** Finds the balance at the water ratio in effect. Where the slurry is no wetter than the pulp: that it gels. */
+  private balance(): number {
+    const ratio = this.of('waterRatio');
+    if (Number.isNaN(ratio)) return ratio;
+    this.stagesFound = this.settled.at(ratio).stages;
+    if (this.stagesFound !== null) return 1;
+    const least = roundPast(leastRatio(this.reduced()), 1);
+    return this.fail({ code: 'gels', at: 'waterRatio', least, gelling: this.choices.source.gels });
   }
 }
 
-/** The balance at the water ratio in effect. Where the slurry is no wetter than the pulp: the problem that it gels. */
-export function stagesOf(x: Access): Stages | null {
-  const ratio = x.of('waterRatio');
-  if (Number.isNaN(ratio)) return null;
-  const stages = stagesAt(reducedAt(x, ratio), ratio);
-  if (stages === null) {
-    const least = roundPast(leastRatio(x.reduced()), 1);
-    x.fail({ code: 'gels', at: 'waterRatio', least, gelling: x.choices.source.gels });
-  }
-  return stages;
+/** The row of a slot; for what is no row the milk, which all hangs on. */
+function rowIdAt(slot: number): NumericRowId {
+  const id = termIds[slot] ?? 'milkVolume';
+  return isRow(id) ? id : 'milkVolume';
+}
+
+/** The terms that take part in a plan: a recipe with nothing standing in. */
+export function evaluate(settled: Settled, recipe: Recipe, plan: Plan, standing?: Standing): Evaluation {
+  const route = routeOf(plan, standing?.values.has('sugarLeft') === true);
+  return new Evaluation(settled, recipe, route, standing);
 }

@@ -19,6 +19,7 @@ import { grains } from '../reference/grains';
 import { handwork } from '../reference/handwork';
 import { jars } from '../reference/jars';
 import { kitchen } from '../reference/kitchen';
+import { kitchenLines } from '../reference/kitchen-lines';
 import { loosely, measureErrors } from '../reference/measure-error';
 import { type Coefficient, type Origin, published } from '../reference/origins';
 import { otherFoods } from '../reference/other-foods';
@@ -127,7 +128,7 @@ export function everyFigure(): readonly FigureGroup[] {
     { id: 'sweeteners', title: 'Sweeteners', figures: byName(sweeteners) },
     { id: 'grains', title: 'Grains', figures: byName(grains) },
     { id: 'jars', title: 'Jars', figures: byName(jars) },
-    { id: 'kitchen', title: 'Kitchen', figures: alone(kitchen, { usualCan }) },
+    { id: 'kitchen', title: 'Kitchen', figures: alone({ ...kitchen, ...kitchenLines }, { usualCan }) },
     {
       id: 'fermenting',
       title: 'Fermenting and fizz',

@@ -1,5 +1,5 @@
 import { carrollHenry, fermenting, gasVolume } from '../reference/fermenting';
-import { kitchen } from '../reference/kitchen';
+import { kitchenLines } from '../reference/kitchen-lines';
 import { molarMasses } from '../reference/physics';
 import type { Formulation } from './formulate';
 import { countedUnder } from './left-out';
@@ -60,7 +60,7 @@ export function fizzOf(formulation: Formulation): Fizz | null {
   });
   const bottle = at('bottle', of('bottleTemperature'));
   const warm = at('warm', of('forgottenHeat'));
-  const places = [bottle, at('fridge', kitchen.refrigerator.value), at('room', of('roomTemperature')), warm];
+  const places = [bottle, at('fridge', kitchenLines.refrigerator.value), at('room', of('roomTemperature')), warm];
   const limit = numberOrNull(rows.bottleLimit.value);
   return {
     likely: bottle.likely,

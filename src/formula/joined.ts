@@ -1,5 +1,5 @@
 import { combine, freeWaterAt, type Linear, ratiosFor, valueAt } from './models/milk';
-import { nativeFactor } from './native';
+import { nativeRange } from './native';
 import type { Access } from './row';
 
 /** One reading of the fill or drink, as a·milk + b·native sugar + constant, per what the sugar rule in force adds. */
@@ -20,7 +20,7 @@ interface Reading {
 export function joinedRatio(x: Access): number {
   const { target, fixed, kept } = wanted(x);
   const reduced = x.reduced();
-  const native = scale(reduced.sugars, nativeFactor(x));
+  const native = scale(reduced.sugars, nativeRange(x, reduced).value);
   const ratios = readings(x).flatMap((reading) => {
     const sugarRoom =
       x.plan.sweetenerFixed || x.plan.sugarBy === 'none' ? 0 : x.of('sweetenerRoom') / x.of('fermentable');

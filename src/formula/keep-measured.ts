@@ -1,4 +1,5 @@
-import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
+import { coefficientNames } from './coefficient-names';
+import { type CoefficientId, coefficientInEffect, coefficientKey } from './coefficients';
 import type { Formulation } from './formulate';
 import type { MeasuredRowId } from './order';
 
@@ -35,7 +36,7 @@ export function findMeasured(row: MeasuredRowId, { recipe, choices, evaluation }
     const known = [coefficientInEffect(id, recipe, choices).value, recipe.yours[key]?.value ?? Number.NaN];
     const slack = 1e-9; // tolerance
     if (known.some((figure) => Math.abs(value - figure) <= slack)) return null;
-    return { key, label: coefficients[id].label, value };
+    return { key, label: coefficientNames[id].label, value };
   }
   return null;
 }

@@ -1,13 +1,14 @@
 import { correctCoefficients } from './correct';
-import { Evaluation, isRow, type Standing } from './evaluate';
+import { type Evaluation, evaluate, type Standing } from './evaluate';
 import { readGiven } from './givens';
 import { type MeasuredRowId, measuredRows, type NumericRowId } from './order';
 import type { Plan } from './plan';
 import type { Problem } from './problem';
 import type { Recipe } from './recipe';
-import { rootProblem } from './roots';
 import type { TermId } from './row';
+import { Settled } from './settled';
 import { numericRows } from './sheet';
+import { isRow } from './ways-of';
 
 /** Rows that stay as planned when something is measured: they were done before. */
 export const upstream: readonly NumericRowId[] = [
@@ -68,25 +69,37 @@ export function evaluateMeasured(recipe: Recipe, plan: Plan, planned: Evaluation
     if (typeof value === 'number') values.set(id, value);
   }
   if ([...values.keys()].every((id) => atTheEnd.some((late) => late === id))) {
-    return new Evaluation(recipe, plan, { values, coefficients: new Map() });
+    return evaluate(planned.settled, recipe, plan, { values, coefficients: new Map() });
   }
   for (const id of fixed) values.set(id, planned.of(id));
   const standing: Standing = { values, coefficients: correctCoefficients(planned, values) };
-  const actual = new Evaluation(recipe, planMeasured(plan, values.has('grainMass')), standing);
+  const settled = standing.coefficients.size === 0 ? planned.settled : new Settled(recipe, standing.coefficients);
+  const actual = evaluate(settled, recipe, planMeasured(plan, values.has('grainMass')), standing);
   for (const id of fixed) if (!Number.isFinite(planned.of(id))) keepProblem(id, planned, actual);
   return actual;
 }
 
 /** What keeps a row of the plan from a number keeps standing at its root, where all that is fed by it is told to look. */
 function keepProblem(id: NumericRowId, planned: Evaluation, actual: Evaluation): void {
-  const problem = rootProblem(id, planned);
-  actual.fail(problem);
-  const root = problem.code === 'waits' && isRow(problem.for) ? planned.problems.get(problem.for) : undefined;
-  if (root !== undefined) actual.fail(root);
+  const problem = planned.rootOf(id);
+  actual.standBad(id, problem);
+  const root = problem.code === 'waits' && isRow(problem.for) ? planned.problemAt(problem.for) : undefined;
+  if (root !== undefined) actual.record(root);
 }
 
-/** The plan once there is something measured: nothing is sized any more, and what went in by weight gives its rate. */
+const measuredPlans = new WeakMap<Plan, Plan>();
+const weighedPlans = new WeakMap<Plan, Plan>();
+
+/** The plan once there is something measured, found once for a plan. */
 function planMeasured(plan: Plan, weighsGrains: boolean): Plan {
+  const among = weighsGrains ? weighedPlans : measuredPlans;
+  const measured = among.get(plan) ?? makeMeasured(plan, weighsGrains);
+  among.set(plan, measured);
+  return measured;
+}
+
+/** Nothing is sized any more, and what went in by weight gives its rate. */
+function makeMeasured(plan: Plan, weighsGrains: boolean): Plan {
   const { milkVolume, drinkVolume } = plan.ways;
   const allSweetener = milkVolume === 'fromSweetener';
   const allGrains = milkVolume === 'fromGrains' || weighsGrains;

@@ -13,7 +13,6 @@ import {
 } from './coefficients';
 import type { Evaluation } from './evaluate';
 import { readGiven } from './givens';
-import { fermentableOf } from './models/blend';
 import { isLabelRead, nativeSugarRange } from './native';
 import { type NumericRowId, type RowId, stockIds, stockRows } from './order';
 import type { Problem } from './problem';
@@ -174,7 +173,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     return lowered > 0 ? [{ code: 'nativeCounted', at: 'sugarRate', native: x.of('nativeSugar'), lowered }] : [];
   },
   sweetenerMass: (x) => {
-    const { value, low, high } = fermentableOf(x.choices.sweetener, x.choices.grain.takes);
+    const { value, low, high } = x.settled.fermentable;
     if (!(high > low) || !(low > 0)) return [];
     const mass = x.of('sweetenerMass') * value;
     return estimated('sweetenerMass', mass / high, mass / low);

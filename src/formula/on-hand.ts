@@ -1,5 +1,5 @@
 import { writeOneWay } from '../measure/write-one-way';
-import { kitchen } from '../reference/kitchen';
+import { kitchenLines } from '../reference/kitchen-lines';
 import { type Change, changeRecipe } from './change';
 import { type Formulation, formulate } from './formulate';
 import { readGiven } from './givens';
@@ -82,7 +82,7 @@ export function staysOver(formulation: Formulation): readonly Over[] {
     const read = have === undefined ? null : readStock(stock, have, formulation.evaluation);
     const { value } = formulation.rows[stockRows[stock]];
     if (typeof read !== 'number' || typeof value !== 'number') return [];
-    return read - value > read * kitchen.leftOver.value ? [{ stock, amount: read - value }] : [];
+    return read - value > read * kitchenLines.leftOver.value ? [{ stock, amount: read - value }] : [];
   });
 }
 
@@ -98,7 +98,7 @@ export function jarFewer(
   const fewer: Change = { do: 'type', row: 'vesselCount', text: String(jars - 1), kind: 'count', amount: jars - 1 };
   const changes = [...letAmountsGo(largest.recipe), fewer];
   const share = 1 - formulate(changeRecipe(largest.recipe, changes)).of('milkVolume') / largest.of('milkVolume');
-  return share > 0 && share <= kitchen.lastJar.value ? { changes, jars: jars - 1, share } : null;
+  return share > 0 && share <= kitchenLines.lastJar.value ? { changes, jars: jars - 1, share } : null;
 }
 
 const sizing: readonly NumericRowId[] = [...amountRows, 'sweetenerMass', 'caneEquivalent', 'grainMass'];

@@ -107,61 +107,59 @@ export function isOnHandRow(id: string): id is OnHandRowId {
 export const rowOrder: readonly RowId[] = sections.flatMap((section) => [...section.rows]);
 
 /** Quantities that rows share and the working shows, but that have no row of their own. */
-export const intermediateIds = [
-  'headspaceAsked',
-  'fillAllowed',
-  'totalFill',
-  'roomPerMilk',
-  'fixedRoom',
-  'drinkPerMilk',
-  'drinkFixed',
-  'sourceWeight',
-  'sourceSugars',
-  'sourceSolids',
-  'leached',
-  'slurryMass',
-  'slurryVolume',
-  'heldBack',
-  'milkPerGram',
-  'usualMilk',
-  'milkMass',
-  'milkDensity',
-  'usualMilkDensity',
-  'lost',
-  'ownLiquid',
-  'waterDensity',
-  'milkLeast',
-  'milkMost',
-  'solidsLeast',
-  'solidsMost',
-  'nativeSugar',
-  'fermentable',
-  'sugarUnsure',
-  'caneFermentable',
-  'sweetenerRoom',
-  'sweetenerWeight',
-  'caneWeight',
-  'usualStart',
-  'asLong',
-  'readySoonest',
-  'readyLatest',
-  'liquid',
-  'drinkSugar',
-  'drinkSugarMost',
-  'waterShare',
-  'bottleRoom',
-  'dissolvedGas',
-  'bottleReady',
-  'bottleUsed',
-  'gasLikely',
-  'gasForgotten',
-  'sugarForgotten',
-  'limitCounted',
-  'forgottenHeat',
-  'keepLeast',
-  'keepMost',
-] as const;
-export type IntermediateId = (typeof intermediateIds)[number];
+export type IntermediateId =
+  | 'headspaceAsked'
+  | 'fillAllowed'
+  | 'totalFill'
+  | 'roomPerMilk'
+  | 'fixedRoom'
+  | 'drinkPerMilk'
+  | 'drinkFixed'
+  | 'sourceWeight'
+  | 'sourceSugars'
+  | 'sourceSolids'
+  | 'leached'
+  | 'slurryMass'
+  | 'slurryVolume'
+  | 'heldBack'
+  | 'milkPerGram'
+  | 'usualMilk'
+  | 'milkMass'
+  | 'milkDensity'
+  | 'usualMilkDensity'
+  | 'lost'
+  | 'ownLiquid'
+  | 'waterDensity'
+  | 'milkLeast'
+  | 'milkMost'
+  | 'solidsLeast'
+  | 'solidsMost'
+  | 'nativeSugar'
+  | 'fermentable'
+  | 'sugarUnsure'
+  | 'caneFermentable'
+  | 'sweetenerRoom'
+  | 'sweetenerWeight'
+  | 'caneWeight'
+  | 'usualStart'
+  | 'asLong'
+  | 'readySoonest'
+  | 'readyLatest'
+  | 'liquid'
+  | 'drinkSugar'
+  | 'drinkSugarMost'
+  | 'waterShare'
+  | 'bottleRoom'
+  | 'dissolvedGas'
+  | 'bottleReady'
+  | 'bottleUsed'
+  | 'gasLikely'
+  | 'gasForgotten'
+  | 'sugarForgotten'
+  | 'limitCounted'
+  | 'forgottenHeat'
+  | 'keepLeast'
+  | 'keepMost';
 
 export function isMeasuredRow(id: string): id is MeasuredRowId {
   return measuredRows.some((row) => row === id);

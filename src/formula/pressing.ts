@@ -1,5 +1,4 @@
-import { coefficientInEffect } from './coefficients';
-import type { Access } from './row';
+import { coefficientInEffect, type Fixed } from './coefficients';
 
 /** What differs from bag to bag and hand to hand, as shares. */
 export type PressedId = 'passing' | 'pulpMoisture' | 'handlingLoss';
@@ -17,14 +16,14 @@ export const extremes = {
 export type Extreme = keyof typeof extremes;
 
 /** An end of the range of a share; the cook's own, and one that was measured, has no other than itself. */
-export function endOfShare(x: Access, id: PressedId, end: RangeEnd): number {
+export function endOfShare(x: Fixed, id: PressedId, end: RangeEnd): number {
   const value = x.c(id);
   const found = coefficientInEffect(id, x.recipe, x.choices);
   return found.value === value ? (found[end] ?? value) : value;
 }
 
 /** The three shares at an extreme. */
-export function pressingAt(x: Access, extreme: Extreme): Pressing {
+export function pressingAt(x: Fixed, extreme: Extreme): Pressing {
   const ends = extremes[extreme];
   return {
     passing: endOfShare(x, 'passing', ends.passing),

@@ -1,25 +1,24 @@
 import type { Kind } from '../measure/units';
-import type { Choices, CoefficientId } from './coefficients';
+import type { Fixed } from './coefficients';
 import type { Reduced, Stages } from './models/milk';
 import type { ChoiceRowId, IntermediateId, NumericRowId } from './order';
 import type { Plan } from './plan';
 import type { Problem } from './problem';
-import type { Recipe } from './recipe';
+import type { Settled } from './settled';
 
 /** Whatever has a number: a row of the sheet, or an intermediate that rows share. */
 export type TermId = NumericRowId | IntermediateId;
 
 /** What a rule may see. Values are in base units; a value that could not be had is NaN inside the engine only. */
-export interface Access {
-  readonly recipe: Recipe;
-  readonly choices: Choices;
+export interface Access extends Fixed {
+  readonly settled: Settled;
   readonly plan: Plan;
   /** The value of a row or intermediate. */
   of(id: TermId): number;
+  /** The same by its slot. */
+  at(slot: number): number;
   /** What was typed into a row, in its own unit; NaN where nothing readable was. */
   typed(id: NumericRowId): number;
-  /** The value of a coefficient, the user's own where there is one. */
-  c(id: CoefficientId): number;
   /** The batch's mass balance with only the water open, and at the water ratio in effect; null where it gels. */
   reduced(): Reduced;
   stages(): Stages | null;
@@ -27,26 +26,31 @@ export interface Access {
   fail(problem: Problem): number;
 }
 
-/** One way a number comes about; `told/` has the same in words and as a formula, for the working. */
-export interface Way {
-  readonly rule: (x: Access) => number;
+/**
+ * One way a number comes about: a formula as the working writes it, which is what is reckoned too (`expression.ts`); a
+ * formula whose result is held against something; or code, of which `told/` has the formula.
+ */
+export type Way = string | GuardedFormula | ((x: Access) => number);
+
+export interface GuardedFormula {
+  readonly formula: string;
+  /** What stands in place of what the formula gives: mostly that, or a problem where it can't be. */
+  readonly guard: (x: Access, value: number) => number;
 }
 
-export interface Term {
-  readonly label: string;
-  readonly symbol: string;
-  /** What it measures; its base unit follows from the kind (g, mL, cm, °C, h, g/g, g/L, %). */
-  readonly kind: Kind;
-  /** Its unit where that is not the base unit of the kind, such as g/mL; only for the working. */
-  readonly unit?: string;
-  /** The first way is the usual one. */
-  readonly ways: Readonly<Record<string, Way>>;
-}
+/** By name; the first is the usual one. */
+export type Ways = Readonly<Record<string, Way>>;
 
 /** Which food's weight per volume turns a typed cup into grams, or a typed mass into a volume. */
 export type Weighing = 'source' | 'sweetener' | 'cane' | 'grains' | 'water' | 'milk';
 
-export interface NumericRow extends Term {
+export interface NumericRow {
+  readonly label: string;
+  /** What it measures; its base unit follows from the kind (g, mL, cm, °C, h, g/g, g/L, %). */
+  readonly kind: Kind;
+  /** Its unit where that is not the base unit of the kind; only for the working. */
+  readonly unit?: string;
+  readonly ways: Ways;
   /** `amount`: resizes · `rate`: changes the recipe · `mass`: a rate by its mass · `aside`: feeds nothing · `measured`, `never`. */
   readonly typed: 'amount' | 'rate' | 'mass' | 'aside' | 'measured' | 'never';
   readonly weighing?: Weighing;

@@ -52,6 +52,20 @@ class Joining {
   }
 }
 
+const plans = new Map<string, Plan>();
+
+/** The plan for what is typed, found once for all batches of which the same is typed in the same order. */
+export function planFor(given: readonly Given[], setting: Setting): Plan {
+  let shape = `${setting.takesWater ? 'w' : ''}${setting.sweetens ? 's' : ''}`;
+  for (const { row, use } of given) shape += use === 'onHand' ? ` +${row}` : ` ${row}`;
+  const known = plans.get(shape);
+  if (known !== undefined) return known;
+  if (plans.size > 1000) plans.clear();
+  const plan = planBatch(given, setting);
+  plans.set(shape, plan);
+  return plan;
+}
+
 /**
  * Decides, from which rows are typed and in what order, how the batch is worked out: the row it is sized from, which
  * rates are joined by two typed amounts, and which typed value can't be joined to those before it. No number is needed

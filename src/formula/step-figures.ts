@@ -1,5 +1,5 @@
 import { handwork } from '../reference/handwork';
-import { kitchen } from '../reference/kitchen';
+import { kitchenLines } from '../reference/kitchen-lines';
 import type { Coefficient } from '../reference/origins';
 import type { Source } from '../reference/sources';
 import { wordsOf } from './every-figure/labels';
@@ -40,8 +40,8 @@ export function figuresOfStep(
   }
   if (id === 'blend') add('Blending for', blendSeconds);
   if (id === (soak?.place === 'blending water' ? 'soak' : 'blend')) add('Water to blend with', blendWater?.temperature);
-  if (id === 'cool') add('Warmth that harms no grains', kitchen.grainTemperatureLimit);
-  if (id === 'keep') add('The fridge', kitchen.refrigerator);
+  if (id === 'cool') add('Warmth that harms no grains', kitchenLines.grainTemperatureLimit);
+  if (id === 'keep') add('The fridge', kitchenLines.refrigerator);
   for (const work of minutesByHand[id] ?? []) add(wordsOf(work), handwork[work]);
   return found;
 }

@@ -1,5 +1,5 @@
 import type { IntermediateId } from './order';
-import type { Term } from './row';
+import type { Ways } from './row';
 import { balanceTerms } from './terms/balance';
 import { bottleTerms } from './terms/bottle';
 import { fillTerms } from './terms/fill';
@@ -9,7 +9,7 @@ import { sugarTerms } from './terms/sugar';
 import { yieldTerms } from './terms/yield';
 
 /** Every quantity that rows share and the working shows, but that has no row of its own. */
-export const intermediates: Readonly<Record<IntermediateId, Term>> = {
+export const intermediates: Readonly<Record<IntermediateId, Ways>> = {
   ...fillTerms,
   ...balanceTerms,
   ...yieldTerms,
@@ -18,3 +18,9 @@ export const intermediates: Readonly<Record<IntermediateId, Term>> = {
   ...bottleTerms,
   ...keepTerms,
 };
+
+export const intermediateIds: readonly IntermediateId[] = Object.keys(intermediates).filter(isIntermediate);
+
+export function isIntermediate(id: string): id is IntermediateId {
+  return Object.hasOwn(intermediates, id);
+}

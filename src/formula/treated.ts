@@ -1,9 +1,8 @@
 import type { Composition } from '../reference/sources';
-import type { Reduced } from './models/milk';
-import { reduce, stagesAt } from './models/milk';
+import type { Fixed } from './coefficients';
+import { type Reduced, reduce, type Stages } from './models/milk';
 import { foodDensity, strainOf, withLabelSugar } from './models/strain';
 import type { Pressing } from './pressing';
-import type { Access } from './row';
 
 export interface TreatedFood {
   /** g per mL of the source as bought; null where no cup weight is published. */
@@ -13,23 +12,23 @@ export interface TreatedFood {
 }
 
 /** The composition in effect: the table's, or for a carton the table's with the sugar of its label. */
-export function compositionInEffect(x: Access): Composition {
+export function compositionInEffect(x: Fixed): Composition {
   const { source } = x.choices;
   return source.label ? withSugarOfLabel(x, x.c('labelSugar'), x.c('labelServing')) : source.composition;
 }
 
 /** The composition of a carton whose label says so much sugar, g, in so much of it, mL. */
-export function withSugarOfLabel(x: Access, labelSugar: number, serving: number): Composition {
+export function withSugarOfLabel(x: Fixed, labelSugar: number, serving: number): Composition {
   return withLabelSugar(x.choices.source.composition, labelSugar, serving);
 }
 
 /** The source with how this cook soaks and presses it, ready for the balance, at most `ratio` of its own water used. */
-export function reducedFor(x: Access, ratio: number, pressing?: Pressing): Reduced {
+export function reducedFor(x: Fixed, ratio: number, pressing?: Pressing): Reduced {
   return reducedWith(x, compositionInEffect(x), ratio, pressing);
 }
 
 /** The same with a composition, or a bag and a hand, other than those in effect. */
-export function reducedWith(x: Access, food: Composition, ratio: number, pressing?: Pressing): Reduced {
+export function reducedWith(x: Fixed, food: Composition, ratio: number, pressing?: Pressing): Reduced {
   const { source } = x.choices;
   return reduce(
     strainOf(food, {
@@ -44,14 +43,13 @@ export function reducedWith(x: Access, food: Composition, ratio: number, pressin
 }
 
 /** The same at a given water ratio: of its own liquid no more than the whole of the water wanted. */
-export function reducedAt(x: Access, ratio: number): Reduced {
+export function reducedAt(x: Fixed & { reduced(): Reduced }, ratio: number): Reduced {
   return ratio < x.c('ownWater') ? reducedFor(x, ratio) : x.reduced();
 }
 
-export function treatedFood(x: Access): TreatedFood {
+/** What a typed amount of the source or of its milk is read with, by the stages at its usual ratio. */
+export function treatFood(x: Fixed, usual: Stages | null): TreatedFood {
   const { source } = x.choices;
-  const ratio = x.c('usualRatio');
-  const usual = stagesAt(reducedFor(x, ratio), ratio);
   const ofCup = source.cup ? source.cup.grams / source.cup.millilitres : null;
   return {
     weight: ofCup ?? (source.form === 'liquid' ? foodDensity(compositionInEffect(x)) : null),

@@ -1,20 +1,20 @@
-import { chooseFrom } from './coefficients';
-import { Evaluation, isRow } from './evaluate';
+import { evaluate } from './evaluate';
 import { choiceResult, everyRow, type Formulation, nothing } from './formulation';
-import { intermediateIds, rowOrder } from './order';
 import type { Problem } from './problem';
 import type { Recipe } from './recipe';
-import type { TermId } from './row';
+import { Settled } from './settled';
 import { numericRows } from './sheet';
 import { planBatch } from './size';
+import { termIds } from './slots';
+import { isRow } from './ways-of';
 
 /** A batch of which nothing can be told but its choices: every term is NaN, and every row waits for the first. */
 export function withoutNumbers(recipe: Recipe): Formulation {
   const plan = planBatch([], { takesWater: true, sweetens: true });
-  const terms: readonly TermId[] = [...rowOrder.filter(isRow), ...intermediateIds];
   const bare: Recipe = { ...recipe, given: [], measured: {}, yours: {}, onHand: {} };
-  const values = new Map(terms.map((id) => [id, Number.NaN]));
-  const x = new Evaluation(bare, plan, { values, coefficients: new Map() });
+  const values = new Map(termIds.map((id) => [id, Number.NaN]));
+  const settled = new Settled(bare, new Map());
+  const x = evaluate(settled, bare, plan, { values, coefficients: new Map() });
   const why: Problem = { code: 'notWorkedOut', at: 'vessel' };
   const rows = everyRow((id) => {
     if (!isRow(id)) return choiceResult(id, recipe, id === why.at ? [why] : []);
@@ -22,7 +22,7 @@ export function withoutNumbers(recipe: Recipe): Formulation {
     return { id, kind: numericRows[id].kind, value: null, status: 'refused', problems: [waits], ...nothing };
   });
   return {
-    ...{ recipe, choices: chooseFrom(recipe), rows, sizedFrom: 'jar' },
+    ...{ recipe, choices: settled.choices, rows, sizedFrom: 'jar' },
     ...{ of: (id) => x.of(id), evaluation: x, failed: true },
   };
 }

@@ -2,7 +2,7 @@ import type { Kind } from '../measure/units';
 import { writeNumber } from '../measure/write-quantity';
 import { kitchen as defaults } from '../reference/kitchen';
 import { bothUnits } from './both-units';
-import { coefficients } from './coefficients';
+import { coefficientNames } from './coefficient-names';
 import { isRow } from './evaluate';
 import { labelOf } from './labels';
 import type { RowId } from './order';
@@ -93,7 +93,7 @@ const sentences: Sentences = {
       : `${sweetener} can’t feed the grains. ${reason}`,
   sharesOff: () => 'The shares of a blend must add up to 100 %.',
   coefficientRefused: ({ coefficient }) =>
-    `Your own figure for “${coefficients[coefficient].label}” is outside what is possible, so the table’s is used.`,
+    `Your own figure for “${coefficientNames[coefficient].label}” is outside what is possible, so the table’s is used.`,
   waits: ({ for: root }) => `Waits for “${labelOf(root)}”, which needs mending first.`,
   conflict: ({ typed, computed, with: rows }, write) =>
     `You typed ${write(typed)}, but ${rest(rows)} ${rows.length > 1 ? 'make' : 'makes'} it ${write(computed)}: ${percentOff(typed, computed, write)} apart. The sheet counts with ${write(computed)}. Clear one of them.`,

@@ -1,4 +1,4 @@
-import { kitchen } from '../reference/kitchen';
+import { kitchenLines } from '../reference/kitchen-lines';
 import type { Coefficient } from '../reference/origins';
 import { describeCoefficient } from './origin-words';
 import type { Working, WorkingInput } from './working';
@@ -24,7 +24,7 @@ export function writeInput(input: WorkingInput, decimalComma: boolean): string {
 /** A constant stands as its table has it: rounded, 273.15 would be none. */
 function writeNumberOf(input: WorkingInput, decimalComma: boolean): string {
   const isConstant = input.from === 'figure' && input.figure.origin !== null;
-  return writeSignificant(input.value, decimalComma, isConstant ? kitchen.constantDigits.value : undefined);
+  return writeSignificant(input.value, decimalComma, isConstant ? kitchenLines.constantDigits.value : undefined);
 }
 
 /** The result with its unit. */

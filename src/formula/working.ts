@@ -1,13 +1,18 @@
 import { baseUnits, units } from '../measure/units';
 import type { Coefficient, Origin } from '../reference/origins';
-import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from './coefficients';
-import { type Evaluation, isIntermediate, isRow, termOf } from './evaluate';
+import { coefficientNames } from './coefficient-names';
+import { type CoefficientId, coefficientInEffect, coefficientKey, isCoefficient } from './coefficients';
+import { type Evaluation, isIntermediate, isRow } from './evaluate';
 import type { Figure, Telling } from './figure';
 import { findFigure } from './figures';
+import { formulaOf } from './formula-of';
 import type { RowResult } from './formulate';
 import type { IntermediateId, NumericRowId } from './order';
+import { wayCalled } from './route';
 import type { TermId } from './row';
 import { numericRows } from './sheet';
+import { rowSymbols, sharedNames } from './told/names';
+import { writtenOut } from './told/ripen';
 import { told as toldWays } from './told/told';
 
 interface Named {
@@ -64,9 +69,11 @@ export function workingOf(id: TermId, x: Evaluation): Working {
 }
 
 function tellingOf(id: TermId, x: Evaluation): Telling {
-  const telling = toldWays[id][x.wayName(id)];
-  if (telling === undefined) throw new Error(`nothing tells how ${id} comes about`);
-  return telling;
+  const name = x.wayName(id);
+  const telling = toldWays[id][name];
+  const formula = formulaOf(wayCalled(name, id)) ?? telling?.formula;
+  if (telling === undefined || formula === undefined) throw new Error(`nothing tells how ${id} comes about`);
+  return { words: telling.words, formula: formula.replace(/\{\w+\}/g, (part) => writtenOut[part] ?? part) };
 }
 
 /** How an input came about in its turn; null for one that a table has. */
@@ -91,8 +98,10 @@ function told(
 }
 
 function namedTerm(id: TermId, x: Evaluation): Named {
-  const { symbol, label, kind, unit } = termOf(id);
-  return { symbol, label, value: x.of(id), unit: unit ?? units[baseUnits[kind]].symbol };
+  const value = x.of(id);
+  if (!isRow(id)) return { ...sharedNames[id], value };
+  const { label, kind, unit } = numericRows[id];
+  return { symbol: rowSymbols[id], label, value, unit: unit ?? units[baseUnits[kind]].symbol };
 }
 
 /** What a formula names, in its order. */
@@ -120,12 +129,8 @@ function inputOf(id: string, x: Evaluation): WorkingInput {
   return inputOfFigure(id, figure);
 }
 
-function isCoefficient(id: string): id is CoefficientId {
-  return Object.hasOwn(coefficients, id);
-}
-
 function inputOfCoefficient(id: CoefficientId, x: Evaluation): WorkingInput {
-  const { symbol, label } = coefficients[id];
+  const { symbol, label } = coefficientNames[id];
   const standing = x.standing.coefficients.get(id);
   const found = coefficientInEffect(id, x.recipe, x.choices);
   const coefficient: Coefficient =

@@ -37,34 +37,12 @@ const table = {
     high: 2000,
     origin: judgement('What a household blender takes without spilling; read yours off its jug.'),
   },
-  refrigerator: {
-    value: 4,
-    unit: '°C',
-    low: 1,
-    high: 5,
-    origin: judgement('A degree below the 5 °C (41 °F) that the FDA Food Code asks of cold food, § 3-501.16.'),
-  },
   overnight: {
     value: 10,
     unit: 'h',
     low: 8,
     high: 12,
     origin: commonPractice('What recipes mean by it; the middle is taken.'),
-  },
-  warmSoakLimit: {
-    value: 8,
-    unit: 'h',
-    origin: published('almond-soak-2020', 'abstract', 'At 18 °C and above, for almonds.'),
-  },
-  coldSoakTemperature: {
-    value: 15,
-    unit: '°C',
-    origin: published('almond-soak-2020', 'abstract', 'No growth in 24 h at or below this, for almonds.'),
-  },
-  grainTemperatureLimit: {
-    value: 30,
-    unit: '°C',
-    origin: commonPractice('Milk warmer than this can harm the grains.'),
   },
   acidityLine: {
     value: 4.6,
@@ -80,16 +58,6 @@ const table = {
     unit: 'share',
     origin: judgement('Two figures this close are one: no kitchen measures finer.'),
   },
-  lastJar: {
-    value: 0.1,
-    unit: 'share',
-    origin: judgement('Where the last jar would hold less than this share of the batch, one jar fewer is offered.'),
-  },
-  leftOver: {
-    value: 0.02,
-    unit: 'share',
-    origin: judgement('Less than this share of what is on hand is used up, as a scale and a spoon tell it.'),
-  },
   scoopSlack: {
     value: 0.01,
     unit: 'share',
@@ -104,16 +72,6 @@ const table = {
     value: 0.15,
     unit: 'share',
     origin: judgement('Level ones differ no more.'),
-  },
-  workingDigits: {
-    value: 4,
-    unit: 'digits',
-    origin: judgement('Enough to follow an arithmetic by eye.'),
-  },
-  constantDigits: {
-    value: 12,
-    unit: 'digits',
-    origin: judgement('More than any constant here has: rounded, one would be another.'),
   },
   acidityTime: {
     value: 24,

@@ -44,9 +44,9 @@ describe('steps', () => {
       () => store.clearMeasured('b1', 'milkVolume'),
       () => store.blendSweeteners('b1', [{ id: 'honey', share: 1 }]),
       () => store.setHeat('b1', { what: 'milk', temperature: 80, minutes: 5 }),
-      () => store.correct('almond.uptake', 0.7),
-      () => store.keepMeasured('almond.uptake', 0.8),
-      () => store.giveBack('almond.uptake'),
+      () => store.correct('almond.uptake', 0.7, 'Water taken up in soaking'),
+      () => store.keepMeasured('almond.uptake', 0.8, 'Water taken up in soaking'),
+      () => store.giveBack('almond.uptake', 'Water taken up in soaking'),
       () => store.renameBatch('b1', 'Sunday'),
       () => store.addBatch(),
       () => store.copyBatch('b1'),
@@ -112,8 +112,8 @@ describe('formulationOf', () => {
     const stop = effect(() => {
       seen.push(store.formulationOf(batchAt(store, 0)).rows.servingSize.value);
     });
-    store.correct('kitchen.servingUsual', 300);
-    store.giveBack('kitchen.servingUsual');
+    store.correct('kitchen.servingUsual', 300, 'Usual glass');
+    store.giveBack('kitchen.servingUsual', 'Usual glass');
     stop();
     expect(seen).toEqual([250, 300, 250]);
   });

@@ -1,15 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { coefficientNames } from '../../src/formula/coefficient-names';
 import {
   chooseFrom,
   coefficientIds,
   coefficientInEffect,
   coefficientKey,
-  coefficients,
   isAllowed,
   sharesOf,
 } from '../../src/formula/coefficients';
-import { numericRows } from '../../src/formula/sheet';
-import { intermediates } from '../../src/formula/terms';
+import { rowSymbols, sharedNames } from '../../src/formula/told/names';
 import { sources } from '../../src/reference/sources';
 import { grainIds, jarIds, recipeOf, sourceIds } from '../batches';
 
@@ -55,8 +54,10 @@ describe('a coefficient', () => {
   });
 
   test('has a symbol that no other figure, row or intermediate has', () => {
-    const all = [...Object.values(coefficients), ...Object.values(numericRows), ...Object.values(intermediates)];
-    const symbols = all.map(({ symbol }) => plain(symbol));
+    const coefficients = Object.values(coefficientNames).map(({ symbol }) => symbol);
+    const shared = Object.values(sharedNames).map(({ symbol }) => symbol);
+    const all = [...coefficients, ...Object.values(rowSymbols), ...shared];
+    const symbols = all.map(plain);
     expect(symbols.filter((symbol, at) => symbols.indexOf(symbol) !== at)).toEqual([]);
   });
 

@@ -1,9 +1,9 @@
 import { describe, expect, test, vi } from 'vitest';
 import { type Formulation, formulate } from '../../src/formula/formulate';
 import { inputsOfKitchen, kitchenWorking } from '../../src/formula/kitchen-working';
-import { intermediateIds } from '../../src/formula/order';
 import type { Recipe } from '../../src/formula/recipe';
 import type { TermId } from '../../src/formula/row';
+import { intermediateIds } from '../../src/formula/terms';
 import { type Working, type WorkingInput, workingIn, workingOf, workingOfInput } from '../../src/formula/working';
 import { inNumbers, writeInput } from '../../src/formula/working-text';
 import { usualScoopSet } from '../../src/measure/scoops';

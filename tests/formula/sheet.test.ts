@@ -1,18 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { coefficientIds } from '../../src/formula/coefficients';
-import { isIntermediate, isRow, termOf } from '../../src/formula/evaluate';
+import { isIntermediate, isRow } from '../../src/formula/evaluate';
+import { figureValues } from '../../src/formula/figure-values';
 import { isFigure } from '../../src/formula/figures';
-import {
-  amountRows,
-  choiceRows as choiceIds,
-  intermediateIds,
-  measuredRows,
-  rowOrder,
-  sections,
-} from '../../src/formula/order';
+import { formulaOf } from '../../src/formula/formula-of';
+import { amountRows, choiceRows as choiceIds, measuredRows, rowOrder, sections } from '../../src/formula/order';
 import { choiceRows, numericRows } from '../../src/formula/sheet';
-import { intermediates } from '../../src/formula/terms';
+import { intermediateIds, intermediates } from '../../src/formula/terms';
+import { writtenOut } from '../../src/formula/told/ripen';
 import { told } from '../../src/formula/told/told';
+import { waysOf } from '../../src/formula/ways-of';
 import { numericRowIds } from '../batches';
 
 const everyTerm = [...numericRowIds, ...intermediateIds];
@@ -33,7 +30,7 @@ describe('the sheet', () => {
   });
 
   test('tells each way of each row and intermediate, and no other', () => {
-    const rules = everyTerm.map((id) => [id, Object.keys(termOf(id).ways)]);
+    const rules = everyTerm.map((id) => [id, Object.keys(waysOf(id))]);
     expect(
       Object.entries(told)
         .map(([id, ways]) => [id, Object.keys(ways)])
@@ -41,16 +38,32 @@ describe('the sheet', () => {
     ).toEqual(rules.sort());
   });
 
-  test('names in a formula only what the engine knows', () => {
+  test('has one formula for each way: beside the row, or where code works it out, in what is told', () => {
     for (const id of everyTerm) {
-      for (const { formula, words } of Object.values(told[id])) {
+      for (const [name, way] of Object.entries(waysOf(id))) {
+        const { words, formula } = told[id][name] ?? expect.fail(`${id} ${name} is not told`);
         expect(words, id).toMatch(/\.$/);
-        for (const [, name = ''] of formula.matchAll(/\{(\w+)\}/g)) {
-          const isTerm = isRow(name) || isIntermediate(name);
-          const known = isTerm || isFigure(name) || coefficientIds.some((coefficient) => coefficient === name);
-          expect(known, `${id}: ${name}`).toBe(true);
+        expect(formula === undefined, `${id} ${name}`).toBe(formulaOf(way) !== null);
+      }
+    }
+  });
+
+  test('names in a formula only what the engine knows', () => {
+    const isCoefficient = (name: string) => coefficientIds.some((coefficient) => coefficient === name);
+    for (const id of everyTerm) {
+      for (const [name, way] of Object.entries(waysOf(id))) {
+        const formula = formulaOf(way) ?? told[id][name]?.formula ?? '';
+        for (const [, part = ''] of formula.matchAll(/\{(\w+)\}/g)) {
+          const isFound = formulaOf(way) === null ? isFigure(part) : Object.hasOwn(figureValues, part);
+          expect(isRow(part) || isIntermediate(part) || isCoefficient(part) || isFound, `${id}: ${part}`).toBe(true);
         }
       }
+    }
+  });
+
+  test('can tell every figure that a formula reckons with, unless it is written out', () => {
+    for (const name of Object.keys(figureValues)) {
+      expect(isFigure(name) || `{${name}}` in writtenOut, name).toBe(true);
     }
   });
 

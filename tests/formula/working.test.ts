@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { coefficients } from '../../src/formula/coefficients';
-import { termOf } from '../../src/formula/evaluate';
+import { coefficientNames } from '../../src/formula/coefficient-names';
 import { type Formulation, formulate } from '../../src/formula/formulate';
-import { intermediateIds } from '../../src/formula/order';
-import { Recorder } from '../../src/formula/recorder';
+import { numericRows } from '../../src/formula/sheet';
+import { intermediateIds } from '../../src/formula/terms';
+import { sharedNames } from '../../src/formula/told/names';
 import { type Working, workingIn, workingOf, workingOfInput } from '../../src/formula/working';
 import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees } from '../results';
@@ -48,21 +48,6 @@ describe('a working', () => {
     expect(reckoned).toBeGreaterThan(10_000);
   });
 
-  test('gives its value again when the rule is run again', () => {
-    fc.assert(
-      fc.property(anything, (recipe) => {
-        const formulation = formulate({ ...recipe, measured: {} });
-        const rows = numericRowIds.filter((id) => formulation.rows[id].from !== null);
-        for (const id of [...rows, ...intermediateIds]) {
-          if (!Number.isFinite(formulation.of(id))) continue;
-          const { how, value } = workingOf(id, formulation.evaluation);
-          if (how === 'rule') expect(new Recorder(formulation.evaluation).run(id), id).toBe(value);
-        }
-      }),
-      { numRuns: 500 },
-    );
-  });
-
   test('carries the value of its cell', () => {
     fc.assert(
       fc.property(anything, (recipe) => {
@@ -83,10 +68,10 @@ describe('a working', () => {
     expect(working?.inputs.map(({ id }) => id)).toEqual(['totalFill', 'grainMass', 'grainDensity', 'cling']);
     expect(working?.inputs.map(({ from }) => from)).toEqual(['intermediate', 'row', 'coefficient', 'coefficient']);
     expect(working?.inputs.map(({ label }) => label)).toEqual([
-      termOf('totalFill').label,
-      termOf('grainMass').label,
-      coefficients.grainDensity.label,
-      coefficients.cling.label,
+      sharedNames.totalFill.label,
+      numericRows.grainMass.label,
+      coefficientNames.grainDensity.label,
+      coefficientNames.cling.label,
     ]);
   });
 

@@ -7,7 +7,7 @@
 //    worked apart from the program.
 import { describe, expect, it } from 'vitest';
 import { waterDensityAt } from '../../src/formula/models/density';
-import { henryAt } from '../../src/formula/models/fizz';
+import { henryAt } from '../../src/formula/models/solubility';
 
 describe('against literature evaluations, which differ from each other by 3 %', () => {
   it.each([20, 25, 30])('at %s °C lies within 5 per cent of each', (celsius) => {

@@ -121,7 +121,18 @@ export const plausibility: readonly Check[] = [
   },
   {
     name: 'a range has two ends that differ and holds its value; a share is between 0 and 1',
-    reads: ['sources', 'grains', 'jars', 'kitchen', 'fermenting', 'handwork', 'bottles', 'learning', 'physics'],
+    reads: [
+      'sources',
+      'grains',
+      'jars',
+      'kitchen',
+      'kitchenLines',
+      'fermenting',
+      'handwork',
+      'bottles',
+      'learning',
+      'physics',
+    ],
     faults: (tables) =>
       wrong(
         coefficientsIn(tables),

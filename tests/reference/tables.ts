@@ -19,6 +19,7 @@ import { grains } from '../../src/reference/grains';
 import { handwork } from '../../src/reference/handwork';
 import { jars } from '../../src/reference/jars';
 import { kitchen } from '../../src/reference/kitchen';
+import { kitchenLines } from '../../src/reference/kitchen-lines';
 import { doubtfulMeasures, kindByForm, loosely, measureErrors, measureKinds } from '../../src/reference/measure-error';
 import { otherFoods } from '../../src/reference/other-foods';
 import { learning } from '../../src/reference/pace';
@@ -32,7 +33,19 @@ import { troubles } from '../../src/reference/troubles';
 
 /** Every table of the reference layer, as the checks of its figures and origins read them. */
 export const tables = {
-  ...{ allergens, cautions, foods, foodMeasures, otherFoods, grains, jars, kitchen, sources, sweeteners },
+  ...{
+    allergens,
+    cautions,
+    foods,
+    foodMeasures,
+    otherFoods,
+    grains,
+    jars,
+    kitchen,
+    kitchenLines,
+    sources,
+    sweeteners,
+  },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
   ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, families, learning, sweetness },
   ...{

@@ -2,6 +2,7 @@ import { grains } from '../../reference/grains';
 import { jars } from '../../reference/jars';
 import { sources } from '../../reference/sources';
 import type { Choices } from '../coefficient';
+import { coefficientNames } from '../coefficient-names';
 import { coefficientIds, coefficients } from '../coefficients';
 
 /** What a figure is called where the name of its field does not say it. */
@@ -73,7 +74,7 @@ function labelsOfSheet(): ReadonlyMap<object, string> {
     ...Object.values(grains).map((each) => ({ jar, source, grain: each, sweetener: [] })),
   ];
   for (const choices of all) {
-    for (const id of coefficientIds) labels.set(coefficients[id].find(choices), coefficients[id].label);
+    for (const id of coefficientIds) labels.set(coefficients[id].find(choices), coefficientNames[id].label);
   }
   return labels;
 }

@@ -1,8 +1,7 @@
 import type { Component } from '../../reference/physics';
 import { type Figure, type FigureMaker, workedOut } from '../figure';
-import { freeWaterAt, passingSolids, type Reduced, type Stages, stagesAt } from '../models/milk';
+import { freeWaterAt, passingSolids, type Reduced, type Stages } from '../models/milk';
 import type { Access } from '../row';
-import { reducedAt, reducedFor } from '../treated';
 import { nameOf, sumOfVolumes } from './density';
 import { asInTable, foodFigures, solidOf } from './food';
 import { waterInKitchen } from './water';
@@ -24,8 +23,8 @@ const nothing = (symbol: string, label: string, words: string): Figure =>
 
 function balanceOf(x: Access, ratio: Balance['ratio']): Balance {
   const amount = ratio === 'waterRatio' ? x.of(ratio) : x.c(ratio);
-  const reduced = ratio === 'waterRatio' ? reducedAt(x, amount) : reducedFor(x, amount);
-  return { reduced, stages: stagesAt(reduced, amount), ratio, amount, pressed: {} };
+  const { reduced, stages } = ratio === 'waterRatio' ? x.settled.at(amount) : x.settled.atUsual;
+  return { reduced, stages, ratio, amount, pressed: {} };
 }
 
 /** A stage of the balance; no number where it gels, so that what is told by it has none either. */

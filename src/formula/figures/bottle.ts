@@ -3,7 +3,7 @@ import { bottles } from '../../reference/bottles';
 import { carrollHenry, fermenting } from '../../reference/fermenting';
 import { molarMasses, physics } from '../../reference/physics';
 import { entry, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
-import { henryAt } from '../models/fizz';
+import { henryAt } from '../models/solubility';
 import type { Access, TermId } from '../row';
 import { perPower, powersOf } from './powers';
 import { describeUnitOrigin } from './unit';

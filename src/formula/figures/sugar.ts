@@ -295,5 +295,5 @@ export const sugarFigures = {
 function tableMost(x: Access): number {
   const stages = x.stages();
   const { high } = nativeRange(x, reducedAt(x, x.of('waterRatio')));
-  return stages ? ((1000 * stages.milkSugars) / stages.milkVolume) * high : Number.NaN;
+  return stages ? (1000 * stages.milkSugars * high) / stages.milkVolume : Number.NaN;
 }

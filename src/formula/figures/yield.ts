@@ -1,5 +1,6 @@
 import type { Coefficient } from '../../reference/origins';
-import { coefficientInEffect, coefficients } from '../coefficients';
+import { coefficientNames } from '../coefficient-names';
+import { coefficientInEffect } from '../coefficients';
 import { type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
 import { stagesAt } from '../models/milk';
 import { type Extreme, endOfShare, extremes, type PressedId, pressingAt, type RangeEnd } from '../pressing';
@@ -9,7 +10,7 @@ import { type Balance, densityIn, heldIn, milkIn, ofOwn, ownPart, sugarsIn } fro
 
 /** One of the shares at an end of its range, with the origin of that; the cook's own as it is. */
 function endOf(x: Access, id: PressedId, end: RangeEnd): Figure {
-  const { symbol, label } = coefficients[id];
+  const { symbol, label } = coefficientNames[id];
   const found = coefficientInEffect(id, x.recipe, x.choices);
   const value = endOfShare(x, id, end);
   if (value === found.value || value === found[end]) return ofTable(symbol, label, { ...found, value });

@@ -33,6 +33,8 @@ export interface Stages {
   readonly heldBack: number;
   readonly pulpMass: number;
   readonly pulpDry: number;
+  /** Milk before handling loses any. */
+  readonly beforeLoss: number;
   readonly milkMass: number;
   readonly milkVolume: number;
   readonly milkSolids: number;
@@ -185,6 +187,7 @@ export function stagesAt(reduced: Reduced, ratio: number): Stages | null {
     heldBack: held,
     pulpMass,
     pulpDry,
+    beforeLoss,
     milkMass,
     milkVolume: valueAt(reduced.volume, freeWater),
     milkSolids: solids / beforeLoss,

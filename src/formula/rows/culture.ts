@@ -9,7 +9,6 @@ function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
 
 export const sugarRate: NumericRow = {
   label: 'Sugar added for the grains',
-  symbol: 'r',
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0, most: 300, zero: true },
@@ -18,28 +17,19 @@ export const sugarRate: NumericRow = {
     return x.of('nativeSugar') > x.c('nativeThreshold') ? null : usualRange(kitchen.addedSugar);
   },
   ways: {
-    usual: {
-      rule: (x) => {
-        const counted = Math.max(x.of('nativeSugar') - x.c('nativeThreshold'), 0);
-        return Math.max(x.c('sugarUsual') - counted, 0);
-      },
-    },
-    none: { rule: () => 0 },
-    fromMass: {
-      rule: (x) => (1000 * x.of('sweetenerMass') * x.of('fermentable')) / x.of('milkVolume'),
-    },
+    usual: '{sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), never below 0',
+    none: '0',
+    fromMass: '1000 × {sweetenerMass} × {fermentable} ÷ {milkVolume}',
     fromStart: {
-      rule: (x) => {
-        const rate = x.of('startingSugar') - x.of('nativeSugar');
-        return rate < 0 ? x.fail({ code: 'belowNative', at: 'startingSugar', native: x.of('nativeSugar') }) : rate;
-      },
+      formula: '{startingSugar} − {nativeSugar}',
+      guard: (x, rate) =>
+        rate < 0 ? x.fail({ code: 'belowNative', at: 'startingSugar', native: x.of('nativeSugar') }) : rate,
     },
   },
 };
 
 export const sweetenerMass: NumericRow = {
   label: 'Sweetener to add',
-  symbol: 'Z',
   kind: 'mass',
   typed: 'mass',
   weighing: 'sweetener',
@@ -51,70 +41,43 @@ export const sweetenerMass: NumericRow = {
     return sizes && value < nothing ? { code: 'notPositive', at: 'sweetenerMass', typed: value } : null;
   },
   ways: {
-    rate: {
-      rule: (x) => (x.of('sugarRate') * x.of('milkVolume')) / 1000 / x.of('fermentable'),
-    },
-    fromCane: {
-      rule: (x) => (x.of('caneEquivalent') * x.of('caneFermentable')) / x.of('fermentable'),
-    },
+    rate: '{sugarRate} × {milkVolume} ÷ 1000 ÷ {fermentable}',
+    fromCane: '{caneEquivalent} × {caneFermentable} ÷ {fermentable}',
   },
 };
 
 export const caneEquivalent: NumericRow = {
   label: 'The same as cane sugar',
-  symbol: 'Z_c',
   kind: 'mass',
   typed: 'mass',
   weighing: 'cane',
   range: { least: 0, most: 50000, zero: true },
   absent: absentSweetener,
-  ways: {
-    equal: {
-      rule: (x) => (x.of('sweetenerMass') * x.of('fermentable')) / x.of('caneFermentable'),
-    },
-  },
+  ways: { equal: '{sweetenerMass} × {fermentable} ÷ {caneFermentable}' },
 };
 
 export const startingSugar: NumericRow = {
   label: 'Sugar for the grains at the start, the milk’s own included',
-  symbol: 's',
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0, most: 300, zero: true },
-  ways: {
-    sum: {
-      rule: (x) => x.of('nativeSugar') + x.of('sugarRate'),
-    },
-  },
+  ways: { sum: '{nativeSugar} + {sugarRate}' },
 };
 
 export const grainRate: NumericRow = {
   label: 'Grains per litre',
-  symbol: 'd',
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0.01, most: 1000 },
   usual: (x) => usualRange(x.choices.grain.dose),
-  ways: {
-    usual: {
-      rule: (x) => x.c('usualDose'),
-    },
-    fromMass: {
-      rule: (x) => (1000 * x.of('grainMass')) / x.of('milkVolume'),
-    },
-  },
+  ways: { usual: '{usualDose}', fromMass: '1000 × {grainMass} ÷ {milkVolume}' },
 };
 
 export const grainMass: NumericRow = {
   label: 'Grains to add',
-  symbol: 'g',
   kind: 'mass',
   typed: 'mass',
   weighing: 'grains',
   range: { least: 0.01, most: 50000 },
-  ways: {
-    rate: {
-      rule: (x) => (x.of('grainRate') * x.of('milkVolume')) / 1000,
-    },
-  },
+  ways: { rate: '{grainRate} × {milkVolume} ÷ 1000' },
 };

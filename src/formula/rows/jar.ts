@@ -1,79 +1,41 @@
 import { depthBelowRim, roomAbove, wholeDepth } from '../models/vessel';
 import { jarProfile } from '../profile';
-import type { Access, NumericRow } from '../row';
+import type { NumericRow } from '../row';
 
 export const vesselCount: NumericRow = {
   label: 'Number of jars',
-  symbol: 'n',
   kind: 'count',
   typed: 'amount',
   range: { least: 1, most: 1000, whole: true },
   ways: {
-    usual: { rule: () => 1 },
-    fewest: {
-      rule: (x) => fewest(x.of('totalFill') / x.of('fillAllowed')),
-    },
-    nearest: {
-      rule: (x) => nearest(x, ((x.c('sugarUsual') / 1000) * x.of('sweetenerRoom')) / x.of('fermentable')),
-    },
-    nearestUnsweetened: {
-      rule: (x) => nearest(x, 0),
-    },
-    nearestGlasses: {
-      rule: (x) => {
-        const drink = (x.of('fillVolume') * x.of('drinkPerMilk')) / x.of('roomPerMilk');
-        return Math.max(1, Math.round((x.of('servings') * x.c('servingUsual')) / drink));
-      },
-    },
-    nearestFill: {
-      rule: (x) => Math.max(1, Math.round(x.of('totalFill') / x.typed('fillVolume'))),
-    },
+    usual: '1',
+    fewest: '{totalFill} ÷ {fillAllowed}, rounded up, at least 1',
+    nearest:
+      '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
+    nearestUnsweetened: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
+    nearestGlasses:
+      '{servings} × {servingUsual} ÷ ({fillVolume} × {drinkPerMilk} ÷ {roomPerMilk}), rounded, at least 1',
+    nearestFill: '{totalFill} ÷ {fillTyped}, rounded, at least 1',
   },
 };
 
-/** Jars that the source would fill at its usual ratio, `sweetener` being the room of its sugar per mL of milk. */
-function nearest(x: Access, sweetener: number): number {
-  const grains = x.c('usualDose') / 1000 / x.c('grainDensity');
-  return Math.max(1, Math.round((x.of('usualMilk') * (1 + sweetener + grains)) / x.of('fillVolume')));
-}
-
-/** Jars to the next whole one; a hair over a whole number, from rounding, does not take another jar. */
-function fewest(jars: number): number {
-  return Math.max(1, Math.ceil(jars - 1e-9)); // tolerance
-}
-
 export const brimful: NumericRow = {
   label: 'Brimful capacity',
-  symbol: 'V_b',
   kind: 'volume',
   typed: 'rate',
   weighing: 'water',
   weighed: true,
   range: { least: 50, most: 60000 },
   check: (x, value) => {
-    const shape = { ...jarProfileOf(x), brimful: Number.POSITIVE_INFINITY };
+    const shape = jarProfile(x, Number.POSITIVE_INFINITY);
     const least = roomAbove(shape, shape.neckHeight + shape.shoulderHeight);
     return value > least ? null : { code: 'jarTooSmall', at: 'brimful', least };
   },
-  ways: {
-    usual: {
-      rule: (x) => x.c('brimfulUsual'),
-    },
-  },
+  ways: { usual: '{brimfulUsual}' },
 };
-
-function jarProfileOf(x: Access) {
-  return {
-    neckDiameter: x.c('neckDiameter'),
-    neckHeight: x.c('neckHeight'),
-    shoulderHeight: x.c('shoulderHeight'),
-    bodyDiameter: x.c('bodyDiameter'),
-  };
-}
 
 export const headspaceDepth: NumericRow = {
   label: 'Headspace',
-  symbol: 'h',
   kind: 'length',
   typed: 'rate',
   range: { least: 0, most: 200, zero: true },
@@ -82,18 +44,13 @@ export const headspaceDepth: NumericRow = {
     return value >= depth ? { code: 'headspaceTooDeep', at: 'headspaceDepth', depth } : null;
   },
   ways: {
-    usual: {
-      rule: (x) => x.of('headspaceAsked'),
-    },
-    fromRoom: {
-      rule: (x) => depthBelowRim(jarProfile(x), x.of('headspaceVolume')),
-    },
+    usual: '{headspaceAsked}',
+    fromRoom: (x) => depthBelowRim(jarProfile(x), x.of('headspaceVolume')),
   },
 };
 
 export const headspaceVolume: NumericRow = {
   label: 'Room left for rising',
-  symbol: 'V_h',
   kind: 'volume',
   typed: 'rate',
   weighing: 'water',
@@ -102,19 +59,15 @@ export const headspaceVolume: NumericRow = {
   check: (x, value) =>
     value >= x.of('brimful') ? { code: 'roomTooLarge', at: 'headspaceVolume', brimful: x.of('brimful') } : null,
   ways: {
-    fromDepth: {
-      rule: (x) => {
-        const jar = jarProfile(x);
-        const asked = x.of('headspaceDepth');
-        const depth = wholeDepth(jar);
-        return asked >= depth
-          ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth })
-          : roomAbove(jar, asked);
-      },
+    fromDepth: (x) => {
+      const jar = jarProfile(x);
+      const asked = x.of('headspaceDepth');
+      const depth = wholeDepth(jar);
+      return asked >= depth ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth }) : roomAbove(jar, asked);
     },
     fromFill: {
-      rule: (x) => {
-        const room = x.of('brimful') - x.of('fillVolume');
+      formula: '{brimful} − {fillVolume}',
+      guard: (x, room) => {
         const slack = 1e-9; // tolerance: full to the brim, give or take rounding
         return room < -slack * x.of('brimful')
           ? x.fail({ code: 'overBrim', at: 'headspaceVolume', over: -room, fits: x.of('brimful') })
@@ -126,19 +79,11 @@ export const headspaceVolume: NumericRow = {
 
 export const fillVolume: NumericRow = {
   label: 'Fill, each jar',
-  symbol: 'F',
   kind: 'volume',
   typed: 'amount',
   weighing: 'milk',
   range: { least: 0.01, most: 60000 },
   check: (x, value) =>
     value > x.of('brimful') ? { code: 'fillOverBrim', at: 'fillVolume', brimful: x.of('brimful') } : null,
-  ways: {
-    fromRoom: {
-      rule: (x) => x.of('brimful') - x.of('headspaceVolume'),
-    },
-    shared: {
-      rule: (x) => x.of('totalFill') / x.of('vesselCount'),
-    },
-  },
+  ways: { fromRoom: '{brimful} − {headspaceVolume}', shared: '{totalFill} ÷ {vesselCount}' },
 };

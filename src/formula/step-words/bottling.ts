@@ -1,5 +1,6 @@
 import { handwork } from '../../reference/handwork';
 import { kitchen } from '../../reference/kitchen';
+import { kitchenLines } from '../../reference/kitchen-lines';
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOfOne } from '../models/blend';
 import { type Pen, say } from './pen';
@@ -70,7 +71,7 @@ export function chillStep(pen: Pen): StepDraft | null {
 /** How long it keeps, and where. */
 export function keepStep(pen: Pen): StepDraft {
   const { range } = pen.formulation.rows.keepDays;
-  const most = pen.quantity(kitchen.refrigerator.high ?? kitchen.refrigerator.value, 'temperature');
+  const most = pen.quantity(kitchenLines.refrigerator.high ?? kitchenLines.refrigerator.value, 'temperature');
   const from = range === null ? null : pen.quantity(range.low, 'count');
   const to = range === null ? null : pen.quantity(range.high, 'count');
   return {

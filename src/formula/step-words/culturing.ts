@@ -1,4 +1,5 @@
 import { kitchen } from '../../reference/kitchen';
+import { kitchenLines } from '../../reference/kitchen-lines';
 import { holdsFor, isWarm } from '../caution-conditions';
 import { labelOf } from '../labels';
 import { type Pen, say } from './pen';
@@ -7,7 +8,7 @@ import type { StepDraft } from './step';
 /** Cooling what was warmed or heated; null where nothing was. */
 export function coolStep(pen: Pen): StepDraft | null {
   if (!isWarm(pen.formulation)) return null;
-  const most = pen.quantity(kitchen.grainTemperatureLimit.value, 'temperature');
+  const most = pen.quantity(kitchenLines.grainTemperatureLimit.value, 'temperature');
   return { id: 'cool', title: 'Cool the milk', text: `Cool the milk to ${most} or less before the grains go in.` };
 }
 

@@ -20,16 +20,14 @@ export const balanceTold = {
   leached: {
     share: {
       words: 'The sugar of the source that goes down the sink with the soaking water.',
-      formula: '{sourceMass} × {totalSugars} × {leaching}',
     },
   },
   slurryMass: {
-    balance: { words: 'Soaked source and all water together.', formula: '{sourceMass} × {slurryPerGram}' },
+    balance: { words: 'Soaked source and all water together.' },
   },
   slurryVolume: {
     balance: {
       words: 'Soaked source and water, by the densities of their components.',
-      formula: '{sourceMass} × {slurryVolumePerGram}',
     },
   },
   heldBack: {
@@ -49,31 +47,28 @@ export const balanceTold = {
   usualMilk: {
     usual: {
       words: 'What the source gives at its usual water ratio; 0 where it gels at that.',
-      formula: '{usualSourceMass} × {usualMilkPerGram}',
     },
   },
   milkMass: {
     balance: {
       words: 'Slurry less pulp, less handling loss.',
-      formula: '{sourceMass} × {milkBeforeLoss} × (1 − {handlingLoss})',
     },
   },
   milkDensity: {
     composition: {
       words: 'From what is in the milk: its parts take up their own volumes.',
-      formula: '{densityOfMilk}',
     },
   },
   usualMilkDensity: {
-    usual: { words: 'From the composition of milk at the usual ratio.', formula: '{densityOfUsualMilk}' },
+    usual: { words: 'From the composition of milk at the usual ratio.' },
   },
   lost: {
-    balance: { words: 'What stays on sides and cloth.', formula: '{sourceMass} × {milkBeforeLoss} × {handlingLoss}' },
+    balance: { words: 'What stays on sides and cloth.' },
   },
   ownLiquid: {
-    balance: { words: 'Liquid that came with the source.', formula: '{sourceMass} × {ownUsed}' },
+    balance: { words: 'Liquid that came with the source.' },
   },
   waterDensity: {
-    plain: { words: 'Plain water at 20 °C.', formula: '{waterWeighs} ÷ 1000' },
+    plain: { words: 'Plain water at 20 °C.' },
   },
 } as const satisfies ToldWays;

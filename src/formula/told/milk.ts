@@ -2,29 +2,26 @@ import type { ToldWays } from './told-ways';
 
 export const milkTold = {
   sourceMass: {
-    fromMilk: { words: 'Milk, divided by what a gram of the source gives.', formula: '{milkVolume} ÷ {milkPerGram}' },
+    fromMilk: { words: 'Milk, divided by what a gram of the source gives.' },
     fromBlendWater: {
       words: 'Water to blend, divided by the water ratio (less the source’s own water).',
-      formula: '{blendWater} × {waterDensity} ÷ ({waterRatio} − {ownWater})',
     },
   },
   soakWater: {
     usual: {
       words: 'Enough to cover it as it swells. It is poured away.',
-      formula: '{sourceMass} × {soakWaterPerGram}',
     },
   },
   soakTime: {
-    usual: { words: 'The middle of the usual time.', formula: '{soakHours}' },
+    usual: { words: 'The middle of the usual time.' },
   },
   soakedMass: {
     uptake: {
       words: 'The source and the water it took up, less any sugar that leached out.',
-      formula: '{sourceMass} × (1 + {uptake}) − {leached}',
     },
   },
   waterRatio: {
-    usual: { words: 'The usual water ratio for this source.', formula: '{usualRatio}' },
+    usual: { words: 'The usual water ratio for this source.' },
     fromSolids: {
       words: 'The water at which the milk has the solids you typed, solved from the mass balance.',
       formula:
@@ -32,7 +29,6 @@ export const milkTold = {
     },
     fromSourceAndWater: {
       words: 'The water you typed, with the source’s own, divided by the source you typed.',
-      formula: '{ownWater} + {blendWater} × {waterDensity} ÷ {sourceMass}',
     },
     joined: {
       words: 'The water at which both amounts you typed come out, solved from the mass balance.',
@@ -42,39 +38,32 @@ export const milkTold = {
   blendWater: {
     ratio: {
       words: 'Source times the water ratio (less the source’s own water), as a volume.',
-      formula: '({waterRatio} − {ownWater}) × {sourceMass} ÷ {waterDensity}, never below 0',
     },
   },
   blenderLoads: {
     capacity: {
       words: 'Soaked source and water, divided by what the blender takes, rounded up.',
-      formula: '{slurryVolume} ÷ {blenderCapacity}, rounded up, at least 1',
     },
   },
   pulpMass: {
     balance: {
       words: 'The solids that do not pass, and the water and sugar they hold at the moisture of pressed pulp.',
-      formula: '{sourceMass} × ((1 − {passing}) × {sourceSolids} + {heldBack} × {sourceSugars}) ÷ (1 − {pulpMoisture})',
     },
   },
   milkVolume: {
     fromFill: {
       words: 'What the jars hold to the headspace, less the room the grains and the dissolved sweetener take.',
-      formula: '({vesselCount} × {fillVolume} − {fixedRoom}) ÷ {roomPerMilk}',
     },
     fromSource: {
       words: 'Source times what a gram of it gives: slurry less pulp and handling loss, as a volume.',
-      formula: '{sourceMass} × {milkPerGram}',
     },
     fromDrink: {
       words: 'The kefir wanted, with what clings to the grains, less the room of the dissolved sweetener.',
-      formula: '({drinkVolume} − {drinkFixed}) ÷ {drinkPerMilk}',
     },
     fromSweetener: {
       words: 'The milk that the sweetener on hand can sweeten.',
-      formula: '1000 × {sweetenerMass} × {fermentable} ÷ {sugarRate}',
     },
-    fromGrains: { words: 'The milk that the grains on hand can carry.', formula: '1000 × {grainMass} ÷ {grainRate}' },
+    fromGrains: { words: 'The milk that the grains on hand can carry.' },
   },
   milkSolids: {
     balance: {

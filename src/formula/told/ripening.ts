@@ -4,26 +4,22 @@ export const ripeningTold = {
   usualStart: {
     usual: {
       words: 'Native sugar, and the usual addition lowered by native sugar above what counts for nothing.',
-      formula: '{nativeSugar} + ({sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), if above 0)',
     },
   },
   asLong: {
     cardinal: {
       words:
         'By the cardinal temperature model of a lactic acid bacterium of plant ferments: its growth in the usual room over its growth in this one.',
-      formula: '{growthUsual} ÷ {growthHere}',
     },
   },
   readySoonest: {
     least: {
       words: 'The short end of the usual time, and the least that any published temperature model makes of this room.',
-      formula: '{readyTime} × {shortTime} ÷ {usualTime} × {leastOfModels} ÷ {asLong}',
     },
   },
   readyLatest: {
     most: {
       words: 'The long end of the usual time, and the most that any published temperature model makes of this room.',
-      formula: '{readyTime} × {longTime} ÷ {usualTime} × {mostOfModels} ÷ {asLong}',
     },
   },
 } as const satisfies ToldWays;

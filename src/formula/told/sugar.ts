@@ -4,29 +4,25 @@ export const sugarTold = {
   nativeSugar: {
     balance: {
       words: 'The sugar of the source that reaches the milk, turned into hexose, per litre of milk.',
-      formula: '1000 × {milkSugars} × {hexosePerSugar} ÷ {milkPerGram}',
     },
   },
   fermentable: {
     composition: {
       words: 'glucose + fructose + (sucrose + maltose) × 1.0526, and what else these grains take, per g of sweetener.',
-      formula: '{fermentableBlend}',
     },
   },
   sugarUnsure: {
     ranges: {
       words:
         'How much more than the likely figure the milk and the sweetener may bring, where a table does not say which sugars there are, or a label has not been read; 0 where it is known.',
-      formula: '{nativeMost} − {nativeSugar} + {sugarRate} × {sweetenerOpen}',
     },
   },
   caneFermentable: {
-    composition: { words: 'sucrose × 1.0526, per g of granulated sugar.', formula: '{fermentableCane}' },
+    composition: { words: 'sucrose × 1.0526, per g of granulated sugar.' },
   },
   sweetenerRoom: {
     composition: {
       words: 'Its dry part at the room of dissolved sugar, its water as water, mL per g.',
-      formula: '(1 − {sweetenerWater}) × {sugarRoom} + {sweetenerWater} ÷ {waterDensity}',
     },
   },
   sweetenerWeight: {

@@ -1,4 +1,3 @@
-import type { Telling } from '../figure';
 import type { TermId } from '../row';
 import { balanceTold } from './balance';
 import { bottleTold } from './bottle';
@@ -11,14 +10,11 @@ import { milkTold } from './milk';
 import { ripenTold } from './ripen';
 import { ripeningTold } from './ripening';
 import { sugarTold } from './sugar';
+import type { ToldWay } from './told-ways';
 import { yieldTold } from './yield';
 
-/**
- * How each way of each row and intermediate is told: `words`, and the same as a `formula` with `{id}` for each quantity
- * in it, where the working writes symbols, then the numbers put in. A way is told here under the name that it has beside
- * its rule.
- */
-export const told: Readonly<Record<TermId, Readonly<Record<string, Telling>>>> = {
+/** How each way of each row and intermediate is told, under the name that it has where it is defined. */
+export const told: Readonly<Record<TermId, Readonly<Record<string, ToldWay>>>> = {
   ...jarTold,
   ...milkTold,
   ...cultureTold,

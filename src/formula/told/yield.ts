@@ -4,19 +4,17 @@ export const yieldTold = {
   milkLeast: {
     balance: {
       words: 'With the least that bags let pass, pulp pressed the least, and the most lost in handling.',
-      formula: '{sourceMass} × {leastMilk}',
     },
   },
   milkMost: {
     balance: {
       words: 'With the most that bags let pass, pulp pressed the driest, and the least lost in handling.',
-      formula: '{sourceMass} × {mostMilk}',
     },
   },
   solidsLeast: {
-    balance: { words: 'With the least that bags let pass, in milk pressed out the most.', formula: '{leastSolids}' },
+    balance: { words: 'With the least that bags let pass, in milk pressed out the most.' },
   },
   solidsMost: {
-    balance: { words: 'With the most that bags let pass, in milk pressed out the least.', formula: '{mostSolids}' },
+    balance: { words: 'With the most that bags let pass, in milk pressed out the least.' },
   },
 } as const satisfies ToldWays;

@@ -1,6 +1,7 @@
 import type { Batch } from '../../batch/document';
 import type { Store } from '../../batch/store';
-import { type CoefficientId, coefficientInEffect, coefficientKey, coefficients } from '../../formula/coefficients';
+import { coefficientNames } from '../../formula/coefficient-names';
+import { type CoefficientId, coefficientInEffect, coefficientKey } from '../../formula/coefficients';
 import { describeCoefficient } from '../../formula/origin-words';
 import { type SugarFate as Fate, fateAfterBottle, fateOfFirst } from '../../formula/sugar-fate';
 import {
@@ -104,7 +105,7 @@ function Assumptions({ batch, store, hasSecond }: Props & { readonly hasSecond: 
       <ul class="inputs">
         {ids.map((id) => {
           const coefficient = coefficientInEffect(id, recipe, choices);
-          const { label } = coefficients[id];
+          const { label } = coefficientNames[id];
           return (
             <li key={id}>
               {label}: <span class="amount">{writeCoefficient(coefficient, decimalComma)}</span>

@@ -35,7 +35,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
       return;
     }
     leave();
-    store.correct(at, read.value);
+    store.correct(at, read.value, label);
   };
 
   if (text === null) {
@@ -45,7 +45,12 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
           Use my own
         </button>
         {yours && (
-          <button type="button" class="follow" aria-label={`Give back: ${label}`} onClick={() => store.giveBack(at)}>
+          <button
+            type="button"
+            class="follow"
+            aria-label={`Give back: ${label}`}
+            onClick={() => store.giveBack(at, label)}
+          >
             Give it back
           </button>
         )}

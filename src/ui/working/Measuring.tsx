@@ -67,7 +67,7 @@ export function Measuring({ id, batch, store }: Props) {
         <p>Planned: {leading(writeNumeric(formulation, id, planned, kitchen), kitchen.leads).first}</p>
       )}
       {found !== null && (
-        <button type="button" class="button" onClick={() => store.keepMeasured(found.key, found.value)}>
+        <button type="button" class="button" onClick={() => store.keepMeasured(found.key, found.value, found.label)}>
           Keep as yours: {found.label} {writeTrimmed(found.value, places, kitchen.decimalComma)}
         </button>
       )}

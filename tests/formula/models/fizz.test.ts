@@ -4,12 +4,12 @@ import {
   fillAtPressure,
   gasAtPressure,
   gasFromSugar,
-  henryAt,
   pressureOf,
   saturationAt,
   shareGas,
   sugarFromGas,
 } from '../../../src/formula/models/fizz';
+import { henryAt } from '../../../src/formula/models/solubility';
 import { carrollHenry } from '../../../src/reference/fermenting';
 
 const share = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true });

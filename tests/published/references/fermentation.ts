@@ -1,6 +1,7 @@
 import { formulate } from '../../../src/formula/formulate';
 import { fateOfFirst, productsOf } from '../../../src/formula/sugar-fate';
 import { kitchen } from '../../../src/reference/kitchen';
+import { kitchenLines } from '../../../src/reference/kitchen-lines';
 import { molarMasses } from '../../../src/reference/physics';
 import { recipeOf, typed } from '../../batches';
 import { kept, type Reference, type Row } from '../outside';
@@ -48,7 +49,7 @@ export const soakingLimits: Reference = {
   seen: 'abstract and the authors’ summary',
   kind: 'carried over',
   tolerance: 'As printed.',
-  rows: [kept('°C', 15, kitchen.coldSoakTemperature.value), kept('h', 8, kitchen.warmSoakLimit.value)],
+  rows: [kept('°C', 15, kitchenLines.coldSoakTemperature.value), kept('h', 8, kitchenLines.warmSoakLimit.value)],
 };
 
 const coconut = fateOfFirst(

@@ -1,5 +1,5 @@
 import { waterDensityAt } from '../../../src/formula/models/density';
-import { henryAt } from '../../../src/formula/models/fizz';
+import { henryAt } from '../../../src/formula/models/solubility';
 import { physics } from '../../../src/reference/physics';
 import { inRange, type Reference, withinShare } from '../outside';
 

@@ -12,27 +12,30 @@ export const kitchenFigures: Figures = {
   // Common practice.
   'roomTemperature, °C': [21, 18, 24],
   'blenderCapacity, mL': [1500, 1000, 2000],
-  // FDA Food Code § 3-501.16: 5 °C (41 °F) or less; the 4 is a judgement.
-  'refrigerator, °C': [4, 1, 5],
   // Common practice: soaked overnight is 8 to 12 h.
   'overnight, h': [10, 8, 12],
+  // 21 CFR 114.3: pH 4.6.
+  'acidityLine, pH': [4.6],
+  'agreement, share': [0.005],
+  'scoopSlack, share': [0.01],
+  'scoopEnough, share': [0.05],
+  'scoopMost, share': [0.15],
+  'acidityTime, h': [24],
+};
+
+export const kitchenLineFigures: Figures = {
+  // FDA Food Code § 3-501.16: 5 °C (41 °F) or less; the 4 is a judgement.
+  'refrigerator, °C': [4, 1, 5],
   // Growth and survival of foodborne pathogens during soaking and drying of almond kernels, J. Food Prot. 83 (2020)
   // 2122–2133, abstract: at most 8 h at 18 °C or above; no growth in 24 h at 15 °C.
   'warmSoakLimit, h': [8],
   'coldSoakTemperature, °C': [15],
   // Common practice: at most 30 °C (86 °F).
   'grainTemperatureLimit, °C': [30],
-  // 21 CFR 114.3: pH 4.6.
-  'acidityLine, pH': [4.6],
-  'agreement, share': [0.005],
   'lastJar, share': [0.1],
   'leftOver, share': [0.02],
-  'scoopSlack, share': [0.01],
-  'scoopEnough, share': [0.05],
-  'scoopMost, share': [0.15],
   'workingDigits, digits': [4],
   'constantDigits, digits': [12],
-  'acidityTime, h': [24],
 };
 
 /** Common practice: 13.5 fl oz or 400 mL; its range is a judgement. */

@@ -5,7 +5,7 @@ import type { WorkId } from '../../../src/reference/works';
  * from memory or a judgement. What was seen of each work stands in the table of works.
  */
 export const publishedIn: Readonly<Partial<Record<WorkId, readonly string[]>>> = {
-  'almond-soak-2020': ['kitchen.warmSoakLimit', 'kitchen.coldSoakTemperature', 'sources.almond.uptake'],
+  'almond-soak-2020': ['kitchenLines.warmSoakLimit', 'kitchenLines.coldSoakTemperature', 'sources.almond.uptake'],
   'almond-pulp-2022': ['sources.almond.passing', 'sources.almondBlanched.passing'],
   'walnut-soak': ['sources.walnut.uptake'],
   'usda-sr': ['sources.coconutFresh.ownWater.perGram'],

@@ -148,7 +148,7 @@ describe('the log', () => {
     await press('Forget');
     expect(store.document.value.yours).toEqual({});
     expect(text()).toContain('The usual pace is used. The log says: From 1 batch');
-    store.correct('kitchen.pace', 1.5);
+    store.correct('kitchen.pace', 1.5, 'How fast this kitchen ripens');
     await expect.poll(text).toContain('You set the pace to 1.5 yourself, and it stays.');
     await press('Use what the log says');
     expect(store.document.value.yours).toEqual(learned);

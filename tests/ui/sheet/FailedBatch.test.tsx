@@ -22,12 +22,10 @@ afterEach(() => {
 
 // A fault of the page's own, as none is known: a rule that fails over hazelnuts.
 beforeEach(() => {
-  const { fromMilk } = numericRows.sourceMass.ways;
-  if (fromMilk === undefined) throw new Error('the way is there');
-  const { rule } = fromMilk;
-  vi.spyOn(fromMilk, 'rule').mockImplementation((x) => {
+  const { absent } = numericRows.soakWater;
+  vi.spyOn(numericRows.soakWater, 'absent').mockImplementation((x) => {
     if (x.recipe.source === 'hazelnut') throw new Error('it fails');
-    return rule(x);
+    return absent?.(x) ?? null;
   });
 });
 
