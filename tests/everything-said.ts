@@ -203,7 +203,10 @@ function ofTime(document: SheetDocument, batch: Batch, formulation: Formulation)
           describeChart(points, settings),
         ],
     offers,
-    offers.map((offer) => wayToBeReady(offer, formulation, settings)),
+    offers.map((offer) => {
+      const way = wayToBeReady(offer, formulation, settings);
+      return way === null ? [] : [way.label, way.text, way.after.rows.readyTime.value];
+    }),
     [describeWaiting(waiting, settings.decimalComma), waiting.cautions, waiting.verdict],
     expectedHours(document, batch, 21),
   ]);
