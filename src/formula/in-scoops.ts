@@ -1,7 +1,6 @@
 import { roundNumber } from '../measure/rounding';
 import { measureInScoops, type Scooped, type ScoopSet, writeScoops } from '../measure/scoops';
 import type { CupStandardId } from '../measure/units';
-
 import { kitchen as defaults } from '../reference/kitchen';
 
 interface Scoops {

@@ -2,10 +2,11 @@
 // Standards Circular C440 (1942), Polarimetry, Saccharimetry and the Sugars, and in the CRC Handbook of Chemistry and
 // Physics, Concentrative Properties of Aqueous Solutions. Water at 20 °C is 0.99823 g/mL in the same tables.
 import { describe, expect, it } from 'vitest';
-import { roomOf } from '../../src/formula/models/blend';
+import { formulate } from '../../src/formula/formulate';
 import { densityOf } from '../../src/formula/models/density';
 import { physics } from '../../src/reference/physics';
 import { sweeteners } from '../../src/reference/sweeteners';
+import { tightBag as recipeOf } from '../batches';
 
 const table = [
   [5, 1.0178],
@@ -40,8 +41,10 @@ describe('the room that dissolved sugar takes', () => {
   });
 
   it('makes 1037 mL of a litre with 60 g of sucrose in it', () => {
-    const sucrose = [{ entry: { ...sweeteners.caneWhite, water: 0 }, share: 1 }];
-    const volume = 1000 + 60 * roomOf(sucrose, physics.sugarDisplacement.value, water);
+    // As much white sugar as has 60 g dry, without the room of its water.
+    const { of } = formulate(recipeOf({}));
+    const sugar = 60 / (1 - sweeteners.caneWhite.water / 100);
+    const volume = 1000 + sugar * of('sweetenerRoom') - (sugar - 60) / of('waterDensity');
     expect(volume).toBeCloseTo(1037.2, 9);
     // By the table: 60 g in 1058.23 g is 5.67 %, of which a kilogram is 1/1.0204 L.
     expect((60 * 100) / (60 + 998.23)).toBeCloseTo(5.67, 2);

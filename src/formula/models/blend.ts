@@ -26,14 +26,6 @@ export function fermentableOf(blend: Blend, takes: Appetite): Ranged {
   return { value, low, high };
 }
 
-/** Room that 1 g of a blend takes once dissolved, mL: dry part × `sugarRoom` (mL/g), its water as water. */
-export function roomOf(blend: Blend, sugarRoom: number, waterDensity: number): number {
-  return blend.reduce((sum, { entry, share }) => {
-    const water = entry.water / 100;
-    return sum + share * ((1 - water) * sugarRoom + water / waterDensity);
-  }, 0);
-}
-
 /** Weight of 1 mL of a blend, g, from published level spoons or cups; null where one of its parts has none. */
 export function weightOf(blend: Blend): number | null {
   let volume = 0;

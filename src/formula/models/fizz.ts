@@ -1,19 +1,9 @@
 import { molarMasses, physics } from '../../reference/physics';
 import { henryAt, pascalPerBar } from './solubility';
 
-/** Gas dissolved in water open to the air of the jar, which is all carbon dioxide at 1 atm: mol per m³. */
-export function saturationAt(celsius: number): number {
-  return henryAt(celsius) * physics.atmosphere.value;
-}
-
 /** Gas in moles per m³ of liquid from hexose in g per L of it, all of it through yeast: two for each. */
 export function gasFromSugar(hexose: number): number {
   return (2 * 1000 * hexose) / molarMasses.hexose.value;
-}
-
-/** Hexose, g per L, that gives so much gas, mol per m³. */
-export function sugarFromGas(gas: number): number {
-  return (gas * molarMasses.hexose.value) / 2 / 1000;
 }
 
 /** A sealed bottle: share of its liquid that is water, and its gas space per liquid, both by volume. */
@@ -34,11 +24,6 @@ function capacity({ water, room }: Sealed, celsius: number): number {
  */
 export function pressureOf(gas: number, sealed: Sealed, celsius: number): number {
   return gas / capacity(sealed, celsius) / pascalPerBar;
-}
-
-/** The gas, mol per m³ of liquid, that brings a sealed bottle to a gauge pressure in bar. */
-export function gasAtPressure(bar: number, sealed: Sealed, celsius: number): number {
-  return bar * pascalPerBar * capacity(sealed, celsius);
 }
 
 /**

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { fermentableOf, roomOf, weightOf } from '../../../src/formula/models/blend';
+import { formulate } from '../../../src/formula/formulate';
+import { fermentableOf, weightOf } from '../../../src/formula/models/blend';
 import { sweeteners } from '../../../src/reference/sweeteners';
+import { tightBag as recipeOf } from '../../batches';
 
 const water = { lactose: false, galactose: true };
 const half = [
@@ -36,7 +38,16 @@ describe('a blend', () => {
   });
 
   test('takes the room of its dry part and of its water', () => {
-    expect(roomOf(half, 0.62, 1)).toBeCloseTo(0.5 * (0.829 * 0.62 + 0.171) + 0.5 * (0.9998 * 0.62 + 0.0002), 9);
+    const sweetener = [
+      { id: 'honey', share: 0.5 },
+      { id: 'caneWhite', share: 0.5 },
+    ] as const;
+    const { of } = formulate(recipeOf({ sweetener }));
+    const asWater = (share: number) => share / of('waterDensity');
+    expect(of('sweetenerRoom')).toBeCloseTo(
+      0.5 * (0.829 * 0.62 + asWater(0.171)) + 0.5 * (0.9998 * 0.62 + asWater(0.0002)),
+      9,
+    );
   });
 
   test('has no weight by the spoon where one of its parts has none', () => {

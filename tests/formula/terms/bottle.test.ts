@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/formulate';
+import { pressureOf } from '../../../src/formula/models/fizz';
 import type { Recipe } from '../../../src/formula/recipe';
 import { tightBag as recipeOf, sensibleRecipe, typed } from '../../batches';
 import { rounding } from '../../results';
+import { gasAtPressure, saturationAt, sugarFromGas } from '../models/gas-by-hand';
 
 const of = (...given: Recipe['given']) => formulate(recipeOf({ given })).of;
 const left = (amount: number): Recipe => recipeOf({ measured: { sugarLeft: { kind: 'concentration', amount } } });
@@ -98,6 +100,30 @@ describe('a forgotten bottle', () => {
         const { of: term } = formulate(recipe);
         const [likely, forgotten] = [term('gasLikely'), term('gasForgotten')];
         if (Number.isFinite(likely)) expect(forgotten).toBeGreaterThanOrEqual(likely);
+      }),
+    );
+  });
+});
+
+describe('any bottle', () => {
+  const near = (got: number, wanted: number) =>
+    expect(Math.abs(got - wanted)).toBeLessThanOrEqual(1e-9 * Math.abs(wanted));
+
+  test('stands under the pressure of the models, likely and forgotten, and takes the sugar that its limit leaves', () => {
+    fc.assert(
+      fc.property(sensibleRecipe, (recipe) => {
+        const { of, rows } = formulate(recipe);
+        const { bottlePressureLikely, bottlePressureForgotten, bottleSugarMost } = rows;
+        const sealed = { water: of('waterShare'), room: of('bottleRoom') };
+        if (typeof bottlePressureLikely.value === 'number' && bottlePressureLikely.status === 'workedOut')
+          near(bottlePressureLikely.value, pressureOf(of('gasLikely'), sealed, of('bottleTemperature')));
+        if (typeof bottlePressureForgotten.value !== 'number') return;
+        const hot = of('forgottenHeat');
+        near(bottlePressureForgotten.value, pressureOf(of('gasForgotten'), sealed, hot));
+        near(of('dissolvedGas'), saturationAt(of('roomTemperature')));
+        if (typeof bottleSugarMost.value !== 'number' || bottleSugarMost.status !== 'workedOut') return;
+        const room = gasAtPressure(of('limitCounted'), sealed, hot) - of('dissolvedGas');
+        expect(Math.abs(bottleSugarMost.value - Math.max(sugarFromGas(room), 0))).toBeLessThanOrEqual(1e-6);
       }),
     );
   });
