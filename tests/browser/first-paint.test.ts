@@ -49,7 +49,7 @@ describeInBrowser('before its script has come, the page', () => {
       await page.goto(opened.address);
       const before = await readPicture(page);
       expect(before.length).toBeGreaterThan(20);
-      expect(before.join(' ')).toMatch(/Almonds, whole.* g .*mL/);
+      expect(before.join(' ')).toMatch(/Almonds, whole.* g.*mL/);
       await context.unroute('**/*.js');
       await page.reload();
       await page.locator('#sheet > :not(.first-paint)').waitFor();
