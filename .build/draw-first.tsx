@@ -1,7 +1,7 @@
 import { renderToString } from 'preact-render-to-string';
-import { demo } from '../src/batch/demo';
-import { earlierKey, keptMark } from '../src/batch/storage';
-import { createStore } from '../src/batch/store';
+import { demo } from '../src/batch/document/demo';
+import { earlierKey, keptMark } from '../src/batch/keeping/storage';
+import { createStore } from '../src/batch/store/store';
 import { App } from '../src/ui/page/App';
 import { media } from '../src/ui/page/use-media';
 

@@ -1,9 +1,9 @@
 import { render } from 'preact';
-import { demo } from './batch/demo';
-import type { SheetDocument } from './batch/document';
-import type { KeptSheet } from './batch/keeping';
-import { isFirstVisit } from './batch/storage';
-import { createStore, type Store } from './batch/store';
+import { demo } from './batch/document/demo';
+import type { SheetDocument } from './batch/document/document';
+import type { KeptSheet } from './batch/keeping/keeping';
+import { isFirstVisit } from './batch/keeping/storage';
+import { createStore, type Store } from './batch/store/store';
 import { App } from './ui/page/App';
 
 function openStorage(): Storage | null {
@@ -29,7 +29,7 @@ document.addEventListener('visibilitychange', () => {
 /** What opens, checks and keeps a sheet; tried again, for as long as the page is open, where it can't be loaded. */
 async function openKept(onFailed: () => void): Promise<KeptSheet> {
   for (;;) {
-    const part = await import('./batch/keep-sheet').catch(() => null);
+    const part = await import('./batch/keeping/keep-sheet').catch(() => null);
     if (part !== null) return part.keepSheet({ storage, commitOpenCell });
     onFailed();
     await new Promise((resolve) => setTimeout(resolve, 3000));

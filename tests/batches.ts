@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { coefficientIds, coefficientKey, coefficients } from '../src/formula/coefficients';
-import { type MeasuredRowId, measuredRows, type NumericRowId } from '../src/formula/order';
-import type { Amount, Given, Recipe, SweetenerPart, Yours } from '../src/formula/recipe';
-import { numericRows } from '../src/formula/sheet';
+import { coefficientIds, coefficientKey, coefficients } from '../src/formula/recipe/coefficients';
+import { type MeasuredRowId, measuredRows, type NumericRowId } from '../src/formula/recipe/order';
+import type { Amount, Given, Recipe, SweetenerPart, Yours } from '../src/formula/recipe/recipe';
+import { numericRows } from '../src/formula/rows/sheet';
 import type { Kind } from '../src/measure/units';
 import { grains } from '../src/reference/grains';
 import { jars } from '../src/reference/jars';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import type { Batch, Cell, GivenCell, Logged, Settings, SheetDocument } from '../src/batch/document';
-import { coefficientIds, coefficients } from '../src/formula/coefficients';
-import { isOnHandRow, measuredRows, type NumericRowId, stockIds, stockRows } from '../src/formula/order';
-import { numericRows } from '../src/formula/sheet';
+import type { Batch, Cell, GivenCell, Logged, Settings, SheetDocument } from '../src/batch/document/document';
+import { coefficientIds, coefficients } from '../src/formula/recipe/coefficients';
+import { isOnHandRow, measuredRows, type NumericRowId, stockIds, stockRows } from '../src/formula/recipe/order';
+import { numericRows } from '../src/formula/rows/sheet';
 import { usualScoopSet } from '../src/measure/scoops';
 import { baseUnits, cupStandards, type Kind } from '../src/measure/units';
 import { grainIds, jarIds, numericRowIds, sensibleAmount, sourceIds, sweetenerIds } from './batches';

@@ -9,6 +9,7 @@ import {
   findLongFile,
   findSurroundings,
   findUpwardImports,
+  findUpwardRooms,
 } from './source-rules';
 
 type Sample = readonly [path: string, text: string];
@@ -28,23 +29,38 @@ const guards: Record<string, Guard> = {
       ['src/reference/jars.ts', "export * from '../formula/models/vessel';"],
       ['src/formula/rows/jar.ts', "import { store } from '../../batch/store';"],
       ['src/formula/rows/jar.ts', "import { store } from '/src/batch/store';"],
-      ['src/batch/storage.ts', "const csv = await import('../interchange/csv');"],
-      ['src/batch/storage.ts', "type Csv = import('../interchange/csv').Csv;"],
-      ['src/batch/storage.ts', "import csv = require('../interchange/csv');"],
-      ['src/batch/storage.ts', 'const part = await import(name);'],
+      ['src/batch/keeping/storage.ts', "const csv = await import('../interchange/csv');"],
+      ['src/batch/keeping/storage.ts', "type Csv = import('../interchange/csv').Csv;"],
+      ['src/batch/keeping/storage.ts', "import csv = require('../interchange/csv');"],
+      ['src/batch/keeping/storage.ts', 'const part = await import(name);'],
       ['src/interchange/csv.ts', "import { App } from '../ui/App';"],
       ['src/ui/App.tsx', "import '../main';"],
       ['src/ui/App.tsx', "import { batches } from '../../tests/batches';"],
       ['src/measure/decimal.ts', "import Big from 'big.js';"],
-      ['src/formula/row.ts', "import { signal } from '@preact/signals';"],
+      ['src/formula/rows/row.ts', "import { signal } from '@preact/signals';"],
       ['src/measure/units.ts', "import { readFileSync } from 'node:fs';"],
       ['src/register.ts', ''],
     ],
     allows: [
       ['src/formula/rows/jar.ts', "import { jars } from '../../reference/jars';"],
-      ['src/formula/row.ts', "// import { App } from '../ui/App';\nconst text = \"import '../ui/App'\";"],
+      ['src/formula/rows/row.ts', "// import { App } from '../ui/App';\nconst text = \"import '../ui/App'\";"],
       ['src/ui/App.tsx', "import { writeCsv } from '../interchange/csv'; import './style.css'; import './Cell';"],
       ['src/main.tsx', "import { App } from './ui/App'; import { render } from 'preact';"],
+    ],
+  },
+  'imports point downward from room to room': {
+    findBreaches: findUpwardRooms,
+    refuses: [
+      ['src/formula/sheet.ts', ''],
+      ['src/formula/utils/sheet.ts', ''],
+      ['src/formula/rows/jar.ts', "import { formulate } from '../engine/formulate';"],
+      ['src/formula/rows/terms/fill.ts', "import type { Formulation } from '../../engine/formulation';"],
+      ['src/batch/document/document.ts', "const { store } = await import('../store/store');"],
+    ],
+    allows: [
+      ['src/formula/engine/formulate.ts', "import { jar } from '../rows/jar'; import { slots } from './slots';"],
+      ['src/batch/document/document.ts', "import { formulate } from '../../formula/engine/formulate';"],
+      ['src/ui/sheet/Sheet.tsx', "import { App } from '../page/App';"],
     ],
   },
   'the pure layers see no clock, chance, storage, network or page': {
@@ -57,14 +73,14 @@ const guards: Record<string, Guard> = {
       ['src/measure/decimal.ts', 'const { random } = Math;'],
       ['src/reference/foods.ts', "const kept = localStorage.getItem('foods');"],
       ['src/reference/foods.ts', "const kept = globalThis['localStorage'];"],
-      ['src/formula/row.ts', "const answer = await fetch('./foods.json');"],
-      ['src/formula/row.ts', 'const page = { document };'],
-      ['src/formula/row.ts', 'const name = window.name;'],
+      ['src/formula/rows/row.ts', "const answer = await fetch('./foods.json');"],
+      ['src/formula/rows/row.ts', 'const page = { document };'],
+      ['src/formula/rows/row.ts', 'const name = window.name;'],
     ],
     allows: [
-      ['src/formula/row.ts', "// The Date is of no interest\nconst text = 'window'; /* fetch */"],
-      ['src/formula/row.ts', 'const row = { document: 1 }; row.document; Math.max(1, 2);'],
-      ['src/batch/storage.ts', "localStorage.getItem('batches'); new Date();"],
+      ['src/formula/rows/row.ts', "// The Date is of no interest\nconst text = 'window'; /* fetch */"],
+      ['src/formula/rows/row.ts', 'const row = { document: 1 }; row.document; Math.max(1, 2);'],
+      ['src/batch/keeping/storage.ts', "localStorage.getItem('batches'); new Date();"],
     ],
   },
   'files stay short': {
@@ -94,18 +110,18 @@ const guards: Record<string, Guard> = {
   'types are shown, not claimed': {
     findBreaches: findAssertions,
     refuses: [
-      ['src/batch/edits.ts', 'const given: any = read();'],
-      ['src/batch/edits.ts', 'function read(given: Array<any>) {}'],
-      ['src/batch/edits.ts', 'const given = read() as Given;'],
-      ['src/batch/edits.ts', 'const given = read() as unknown as\n  Given;'],
-      ['src/batch/edits.ts', 'const given = <Given>read();'],
-      ['src/batch/edits.ts', 'const given = read()!;'],
-      ['src/batch/edits.ts', '// @ts-expect-error\nconst given: Given = 1;'],
+      ['src/batch/edits/edits.ts', 'const given: any = read();'],
+      ['src/batch/edits/edits.ts', 'function read(given: Array<any>) {}'],
+      ['src/batch/edits/edits.ts', 'const given = read() as Given;'],
+      ['src/batch/edits/edits.ts', 'const given = read() as unknown as\n  Given;'],
+      ['src/batch/edits/edits.ts', 'const given = <Given>read();'],
+      ['src/batch/edits/edits.ts', 'const given = read()!;'],
+      ['src/batch/edits/edits.ts', '// @ts-expect-error\nconst given: Given = 1;'],
       ['src/ui/Cell.tsx', 'const cell = <td>{given as string}</td>;'],
     ],
     allows: [
-      ['src/batch/edits.ts', "import { read as load } from './storage'; export { load as read };"],
-      ['src/batch/edits.ts', "const rows = ['jar'] as const; // as Given, any"],
+      ['src/batch/edits/edits.ts', "import { read as load } from './storage'; export { load as read };"],
+      ['src/batch/edits/edits.ts', "const rows = ['jar'] as const; // as Given, any"],
       ['src/ui/Cell.tsx', "const cell = <td title='as any'>any number, as typed!</td>;"],
     ],
   },
@@ -186,11 +202,12 @@ describe('no file imports itself by way of others', () => {
 
   test('refuses a ring, of types too', () => {
     const ring = [
-      { path: 'src/formula/row.ts', text: "import type { Sheet } from './sheet';" },
-      { path: 'src/formula/sheet.ts', text: "export { jar } from './rows/jar';" },
+      { path: 'src/formula/rows/row.ts', text: "import type { Sheet } from './sheet';" },
+      { path: 'src/formula/rows/sheet.ts', text: "export { jar } from './rows/jar';" },
       { path: 'src/formula/rows/jar.ts', text: "import { row } from '../row';" },
     ];
-    const found = 'src/formula/row.ts > src/formula/sheet.ts > src/formula/rows/jar.ts > src/formula/row.ts';
+    const found =
+      'src/formula/rows/row.ts > src/formula/rows/sheet.ts > src/formula/rows/jar.ts > src/formula/rows/row.ts';
     expect(findImportCycles(ring)).toEqual([found]);
   });
 

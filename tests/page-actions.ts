@@ -1,16 +1,16 @@
 import fc from 'fast-check';
-import { demo } from '../src/batch/demo';
-import type { Batch, SheetDocument } from '../src/batch/document';
-import { keepOwnFood, setPrice } from '../src/batch/larder';
-import { addEntry, expectedHours, openCarton, removeEntry } from '../src/batch/log-edits';
-import { pasteInto } from '../src/batch/paste';
-import { clearWhen, drinkAt, setQuiet, setWhen } from '../src/batch/plan-edits';
-import { readLogEntry } from '../src/batch/read-log-entry';
-import type { Store } from '../src/batch/store';
-import { swapSweetener } from '../src/batch/swap-sweetener';
-import { largestBatch, makeFrom } from '../src/formula/on-hand';
-import { measuredRows, rowOrder, stockIds } from '../src/formula/order';
-import { waysOut } from '../src/formula/ways-out';
+import { demo } from '../src/batch/document/demo';
+import type { Batch, SheetDocument } from '../src/batch/document/document';
+import { keepOwnFood, setPrice } from '../src/batch/edits/larder';
+import { addEntry, expectedHours, openCarton, removeEntry } from '../src/batch/edits/log-edits';
+import { pasteInto } from '../src/batch/edits/paste';
+import { swapSweetener } from '../src/batch/edits/swap-sweetener';
+import { readLogEntry } from '../src/batch/reading/read-log-entry';
+import { clearWhen, drinkAt, setQuiet, setWhen } from '../src/batch/store/plan-edits';
+import type { Store } from '../src/batch/store/store';
+import { largestBatch, makeFrom } from '../src/formula/advice/on-hand';
+import { waysOut } from '../src/formula/advice/ways-out';
+import { measuredRows, rowOrder, stockIds } from '../src/formula/recipe/order';
 import { anySettings, anyText } from './batch/any-edit';
 import { anySweetener, grainIds, jarIds, numericRowIds, sourceIds, sweetenerIds } from './batches';
 

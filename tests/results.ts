@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
-import { type Formulation, formulate } from '../src/formula/formulate';
-import { type RowId, rowOrder } from '../src/formula/order';
-import type { Problem, ProblemCode } from '../src/formula/problem';
-import type { Recipe } from '../src/formula/recipe';
+import { type Formulation, formulate } from '../src/formula/engine/formulate';
+import { type RowId, rowOrder } from '../src/formula/recipe/order';
+import type { Problem, ProblemCode } from '../src/formula/recipe/problem';
+import type { Recipe } from '../src/formula/recipe/recipe';
 
 /** How near is equal where the same number is reached by another path, as a share of it. */
 export const rounding = 1e-9;

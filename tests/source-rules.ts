@@ -12,6 +12,14 @@ import {
 
 // Lowest first: a file may import its own layer and those before it. Interchange stands before ui, which may call it.
 const layers = ['measure', 'reference', 'formula', 'batch', 'interchange', 'ui', 'main.tsx'];
+// So are the rooms of the layers that have some. A file of such a layer stands in a room, but for what sets it up.
+const rooms: Readonly<Record<string, readonly string[]>> = {
+  formula: [
+    ...['models', 'recipe', 'composition', 'foods', 'rows', 'engine', 'words', 'advice', 'working'],
+    ...['time', 'fizz', 'steps', 'plan'],
+  ],
+  batch: ['document', 'reading', 'edits', 'keeping', 'store'],
+};
 const pureLayers = ['measure', 'reference', 'formula'];
 const surroundings =
   /^(Date|localStorage|sessionStorage|indexedDB|fetch|document|window|globalThis|navigator|performance|crypto|process)$/;
@@ -43,6 +51,22 @@ export function findUpwardImports(source: Source): string[] {
     const to = findLayer(target);
     if (to === undefined) return `imports ${imported}, which belongs to no layer`;
     return layers.indexOf(to) > layers.indexOf(from) ? `${from} imports ${to}, which lies above it` : undefined;
+  });
+}
+
+/** Says where a file of a layer with rooms stands in none of them, or imports from a room above its own. */
+export function findUpwardRooms(source: Source): string[] {
+  const layer = findLayer(source.path) ?? '';
+  const order = rooms[layer];
+  if (order === undefined) return [];
+  const from = findRoom(source.path);
+  if (!order.includes(from)) return [`${source.path} stands in no room of ${layer}`];
+  return askSyntax(source, (found) => {
+    const imported = readImport(found);
+    const target = typeof imported === 'string' ? resolveImport(source.path, imported) : undefined;
+    if (target === undefined || findLayer(target) !== layer) return undefined;
+    const to = findRoom(target);
+    return order.indexOf(to) > order.indexOf(from) ? `${from} imports ${to}, which lies above it` : undefined;
   });
 }
 
@@ -162,6 +186,10 @@ function askSyntax(source: Source, ask: (found: Found) => string | undefined): s
 function findLayer(path: string): string | undefined {
   const [root, name] = path.split('/');
   return root === 'src' ? layers.find((layer) => layer === name) : undefined;
+}
+
+function findRoom(path: string): string {
+  return path.split('/').slice(0, -1)[2] ?? '';
 }
 
 function explainPackage(layer: string, name: string): string | undefined {

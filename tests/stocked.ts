@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { demo, startBatch } from '../src/batch/demo';
-import type { Cell, SheetDocument } from '../src/batch/document';
-import type { StockId } from '../src/formula/order';
-import type { Recipe, Stock } from '../src/formula/recipe';
+import { demo, startBatch } from '../src/batch/document/demo';
+import type { Cell, SheetDocument } from '../src/batch/document/document';
+import type { StockId } from '../src/formula/recipe/order';
+import type { Recipe, Stock } from '../src/formula/recipe/recipe';
 
 /** Some of what a recipe takes on hand, each as it might be typed. */
 export const anyOnHand: fc.Arbitrary<Readonly<Partial<Record<StockId, Stock>>>> = fc.record(

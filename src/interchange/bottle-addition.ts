@@ -1,6 +1,6 @@
-import { type AdditionId, additionWeight, addToBottle, type BottleAddition } from '../formula/bottle-additions';
-import type { Formulation } from '../formula/formulate';
-import { numericRows } from '../formula/sheet';
+import type { Formulation } from '../formula/engine/formulate';
+import { type AdditionId, additionWeight, addToBottle, type BottleAddition } from '../formula/fizz/bottle-additions';
+import { numericRows } from '../formula/rows/sheet';
 import { describeReadProblem } from '../measure/read-problem-words';
 import { readQuantity } from '../measure/read-quantity';
 import type { CupStandardId } from '../measure/units';

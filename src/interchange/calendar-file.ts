@@ -1,4 +1,4 @@
-import type { TimelineEvent } from '../formula/timeline/event';
+import type { TimelineEvent } from '../formula/time/event';
 
 export type CalendarFile =
   | { readonly text: string; readonly problem: null }

@@ -1,9 +1,9 @@
-import type { Batch, Logged } from '../batch/document';
-import { isRow } from '../formula/evaluate';
-import type { Formulation } from '../formula/formulate';
-import { labelOf } from '../formula/labels';
-import { type RowId, rowOrder } from '../formula/order';
-import { numericRows } from '../formula/sheet';
+import type { Batch, Logged } from '../batch/document/document';
+import { isRow } from '../formula/engine/evaluate';
+import type { Formulation } from '../formula/engine/formulate';
+import { type RowId, rowOrder } from '../formula/recipe/order';
+import { numericRows } from '../formula/rows/sheet';
+import { labelOf } from '../formula/words/labels';
 import { baseUnits } from '../measure/units';
 
 /** Spreadsheet programs read a file as UTF-8 where it begins with this mark, and as who knows what where it does not. */

@@ -1,4 +1,4 @@
-import { firstWithLog, type PartName } from '../batch/salvage';
+import { firstWithLog, type PartName } from '../batch/document/salvage';
 
 /** What is found in the text of a sheet that is no longer sound JSON. */
 export interface FoundParts {

@@ -1,5 +1,5 @@
-import { correctionsOf } from '../batch/batch-corrections';
-import type { SheetDocument } from '../batch/document';
+import { correctionsOf } from '../batch/document/batch-corrections';
+import type { SheetDocument } from '../batch/document/document';
 
 /** The sheet as the text of a file, with all that is kept in it; what this page does not know of is kept too. */
 export function writeCopy(document: SheetDocument): string {

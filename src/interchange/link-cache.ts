@@ -1,4 +1,4 @@
-import type { Batch, SheetDocument } from '../batch/document';
+import type { Batch, SheetDocument } from '../batch/document/document';
 import { longestFragment, plainFragment, writeFragment } from './share-link';
 
 interface Packed {

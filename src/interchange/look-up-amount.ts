@@ -1,4 +1,4 @@
-import { type LookedUp, measureMass, type OwnFood, weighVolume } from '../formula/look-up';
+import { type LookedUp, measureMass, type OwnFood, weighVolume } from '../formula/foods/look-up';
 import { describeReadProblem } from '../measure/read-problem-words';
 import { readQuantity } from '../measure/read-quantity';
 import type { Habits } from './recipe-reading/shape';

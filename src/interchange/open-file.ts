@@ -1,6 +1,6 @@
-import { describeDocumentProblem } from '../batch/document-problem-words';
-import { readDocument } from '../batch/document-schema';
-import { type LostPart, partsOf, type ReadParts, salvage } from '../batch/salvage';
+import { describeDocumentProblem } from '../batch/document/document-problem-words';
+import { readDocument } from '../batch/document/document-schema';
+import { type LostPart, partsOf, type ReadParts, salvage } from '../batch/document/salvage';
 import { findParts } from './damaged-text';
 import { mostBytes, tooLarge } from './file-limit';
 

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
-import { findDataFault } from '../batch/data-fault';
-import { demo } from '../batch/demo';
-import type { Batch, SheetDocument } from '../batch/document';
-import { readDocument } from '../batch/document-schema';
-import { currentVersion } from '../batch/migrations';
-import { isRow } from '../formula/evaluate';
-import { numericRows } from '../formula/sheet';
+import { findDataFault } from '../batch/document/data-fault';
+import { demo } from '../batch/document/demo';
+import type { Batch, SheetDocument } from '../batch/document/document';
+import { readDocument } from '../batch/document/document-schema';
+import { currentVersion } from '../batch/document/migrations';
+import { isRow } from '../formula/engine/evaluate';
+import { numericRows } from '../formula/rows/sheet';
 import { endOfLinkMark, linkMark } from './link-mark';
 import { withTextsRead } from './read-again';
 import { leftOut, linkVersion, longestFragment, mostUnpacked } from './share-link';

@@ -1,5 +1,5 @@
-import { longestName } from '../batch/document-limits';
-import type { OwnFood } from '../formula/look-up';
+import { longestName } from '../batch/document/document-limits';
+import type { OwnFood } from '../formula/foods/look-up';
 import { describeReadProblem } from '../measure/read-problem-words';
 import { readQuantity } from '../measure/read-quantity';
 import type { Habits } from './recipe-reading/shape';

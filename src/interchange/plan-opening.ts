@@ -1,9 +1,14 @@
-import { jarOwnerOf } from '../batch/batch-corrections';
-import type { SheetDocument } from '../batch/document';
-import { changesBetween, type DocumentChange, describeLeftOut, settingsThatDiffer } from '../batch/document-changes';
-import { isTaught } from '../batch/log-edits';
-import { mergeInto, replaceWith } from '../batch/merge';
-import type { ReadParts, SheetParts } from '../batch/salvage';
+import { jarOwnerOf } from '../batch/document/batch-corrections';
+import type { SheetDocument } from '../batch/document/document';
+import type { ReadParts, SheetParts } from '../batch/document/salvage';
+import {
+  changesBetween,
+  type DocumentChange,
+  describeLeftOut,
+  settingsThatDiffer,
+} from '../batch/edits/document-changes';
+import { isTaught } from '../batch/edits/log-edits';
+import { mergeInto, replaceWith } from '../batch/edits/merge';
 
 /** What opening a file would do, either way; nothing is done by asking. */
 export interface OpeningPlan {

@@ -1,7 +1,7 @@
-import { demo } from '../batch/demo';
-import type { Batch, Cell, Settings } from '../batch/document';
-import { readCell, textsMeant } from '../batch/read-cell';
-import { isMeasuredRow, type NumericRowId } from '../formula/order';
+import { demo } from '../batch/document/demo';
+import type { Batch, Cell, Settings } from '../batch/document/document';
+import { readCell, textsMeant } from '../batch/reading/read-cell';
+import { isMeasuredRow, type NumericRowId } from '../formula/recipe/order';
 import { cupStandards } from '../measure/units';
 
 /** Every way a cook can have set the sheet that wrote a text: nobody sends along whose cups they were. */

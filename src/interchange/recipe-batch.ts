@@ -1,10 +1,10 @@
-import type { PlannedBatch } from '../batch/add-planned';
-import { startBatch } from '../batch/demo';
-import { longestName } from '../batch/document-limits';
-import { type Formulation, formulate } from '../formula/formulate';
-import type { NumericRowId } from '../formula/order';
-import type { Recipe } from '../formula/recipe';
-import { numericRows } from '../formula/sheet';
+import { startBatch } from '../batch/document/demo';
+import { longestName } from '../batch/document/document-limits';
+import type { PlannedBatch } from '../batch/edits/add-planned';
+import { type Formulation, formulate } from '../formula/engine/formulate';
+import type { NumericRowId } from '../formula/recipe/order';
+import type { Recipe } from '../formula/recipe/recipe';
+import { numericRows } from '../formula/rows/sheet';
 import type { Kind } from '../measure/units';
 import type { GrainId } from '../reference/grains';
 import { type SourceId, sources } from '../reference/sources';

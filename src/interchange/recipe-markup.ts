@@ -1,8 +1,8 @@
-import { bothUnits } from '../formula/both-units';
-import type { Formulation } from '../formula/formulate';
-import type { RowId } from '../formula/order';
-import { stepsOf } from '../formula/steps';
-import { type Kitchen, type Written, writeRow, writeValue } from '../formula/write-row';
+import type { Formulation } from '../formula/engine/formulate';
+import type { RowId } from '../formula/recipe/order';
+import { stepsOf } from '../formula/steps/steps';
+import { bothUnits } from '../formula/words/both-units';
+import { type Kitchen, type Written, writeRow, writeValue } from '../formula/words/write-row';
 import { withPlainSpaces } from './plain-spaces';
 
 interface HowToStep {

@@ -1,7 +1,7 @@
-import type { Formulation } from '../formula/formulate';
-import { writeOff } from '../formula/in-scoops';
-import type { RowId } from '../formula/order';
-import { type Kitchen, type Written, writeRow, writeValue } from '../formula/write-row';
+import type { Formulation } from '../formula/engine/formulate';
+import type { RowId } from '../formula/recipe/order';
+import { writeOff } from '../formula/words/in-scoops';
+import { type Kitchen, type Written, writeRow, writeValue } from '../formula/words/write-row';
 import { writeMetric } from '../measure/write-quantity';
 import { withPlainSpaces } from './plain-spaces';
 

@@ -1,4 +1,4 @@
-import { measureMass, pieceWeight, type Spread, weighVolume } from '../formula/look-up';
+import { measureMass, pieceWeight, type Spread, weighVolume } from '../formula/foods/look-up';
 import { kitchen } from '../reference/kitchen';
 import { loosely } from '../reference/measure-error';
 import type { Coefficient, Origin } from '../reference/origins';

@@ -1,8 +1,8 @@
-import { correctionsOf } from '../batch/batch-corrections';
-import type { Batch, Cell, GivenCell, SheetDocument } from '../batch/document';
-import { ownJarOf } from '../formula/coefficients';
-import { isMeasuredRow, type MeasuredRowId, type NumericRowId } from '../formula/order';
-import { numericRows } from '../formula/sheet';
+import { correctionsOf } from '../batch/document/batch-corrections';
+import type { Batch, Cell, GivenCell, SheetDocument } from '../batch/document/document';
+import { ownJarOf } from '../formula/recipe/coefficients';
+import { isMeasuredRow, type MeasuredRowId, type NumericRowId } from '../formula/recipe/order';
+import { numericRows } from '../formula/rows/sheet';
 import type { Kind } from '../measure/units';
 import { linkMark } from './link-mark';
 import { deflate, toBase64Url } from './squeeze';

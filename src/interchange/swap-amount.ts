@@ -1,6 +1,6 @@
-import { listFoods } from '../formula/look-up';
-import type { SweetenerPart } from '../formula/recipe';
-import { answerSwap, type SwapAnswer } from '../formula/swap-answer';
+import { answerSwap, type SwapAnswer } from '../formula/advice/swap-answer';
+import { listFoods } from '../formula/foods/look-up';
+import type { SweetenerPart } from '../formula/recipe/recipe';
 import type { SweetenerId } from '../reference/sweeteners';
 import { lookUpAmount } from './look-up-amount';
 import type { Habits } from './recipe-reading/shape';

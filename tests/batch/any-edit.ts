@@ -1,15 +1,15 @@
 import fc from 'fast-check';
-import * as list from '../../src/batch/batch-list';
-import { demo } from '../../src/batch/demo';
-import type { Batch, Settings, SheetDocument } from '../../src/batch/document';
-import { hottestHeat, longestHeat } from '../../src/batch/document-limits';
-import * as edits from '../../src/batch/edits';
-import { pasteInto } from '../../src/batch/paste';
-import { changeSettings } from '../../src/batch/settings';
-import { stockUp, takeChanges } from '../../src/batch/take-changes';
-import type { Change } from '../../src/formula/change';
-import { coefficientIds } from '../../src/formula/coefficients';
-import { choiceRows, measuredRows, rowOrder, stockIds } from '../../src/formula/order';
+import { demo } from '../../src/batch/document/demo';
+import type { Batch, Settings, SheetDocument } from '../../src/batch/document/document';
+import { hottestHeat, longestHeat } from '../../src/batch/document/document-limits';
+import * as list from '../../src/batch/edits/batch-list';
+import * as edits from '../../src/batch/edits/edits';
+import { pasteInto } from '../../src/batch/edits/paste';
+import { stockUp, takeChanges } from '../../src/batch/edits/take-changes';
+import { changeSettings } from '../../src/batch/reading/settings';
+import type { Change } from '../../src/formula/advice/typed-change';
+import { coefficientIds } from '../../src/formula/recipe/coefficients';
+import { choiceRows, measuredRows, rowOrder, stockIds } from '../../src/formula/recipe/order';
 import type { cupStandards } from '../../src/measure/units';
 import { anySweetener, grainIds, jarIds, numericRowIds, sourceIds, sweetenerIds } from '../batches';
 

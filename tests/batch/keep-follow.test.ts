@@ -1,12 +1,12 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import type { SheetDocument } from '../../src/batch/document';
-import { typeCell } from '../../src/batch/edits';
-import { keepSheet } from '../../src/batch/keep-sheet';
-import { keepWords } from '../../src/batch/keep-words';
-import type { Keeping } from '../../src/batch/keeping';
+import { demo } from '../../src/batch/document/demo';
+import type { SheetDocument } from '../../src/batch/document/document';
+import { typeCell } from '../../src/batch/edits/edits';
+import { keepSheet } from '../../src/batch/keeping/keep-sheet';
+import { keepWords } from '../../src/batch/keeping/keep-words';
+import type { Keeping } from '../../src/batch/keeping/keeping';
 import { KeptTexts } from './kept-texts';
 
 // What a window shows of what another saves, and what is said where nothing can be saved.

@@ -1,4 +1,4 @@
-import type { KeyStorage } from '../../src/batch/storage';
+import type { KeyStorage } from '../../src/batch/keeping/storage';
 
 /** Texts by key, as a browser's local storage keeps them. */
 export class KeptTexts implements KeyStorage {

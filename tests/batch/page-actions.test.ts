@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SheetDocument } from '../../src/batch/document';
-import { openText } from '../../src/batch/open-saved';
-import { withSettings } from '../../src/batch/settings';
-import { createStore } from '../../src/batch/store';
-import { describeProblem } from '../../src/formula/words';
+import type { SheetDocument } from '../../src/batch/document/document';
+import { openText } from '../../src/batch/keeping/open-saved';
+import { withSettings } from '../../src/batch/reading/settings';
+import { createStore } from '../../src/batch/store/store';
+import { describeProblem } from '../../src/formula/words/words';
 import { type Action, anyAction, firstSheet } from '../page-actions';
 
 // The long form: `ACTIONS=5000 FRESH=1 npx vitest run tests/batch/page-actions.test.ts`.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { demo } from '../../src/batch/demo';
-import { sheetDocument } from '../../src/batch/document-schema';
+import { demo } from '../../src/batch/document/demo';
+import { sheetDocument } from '../../src/batch/document/document-schema';
 
 // The schema that stands beside the page, for whoever reads or writes its files with another program. It is made from the
 // check itself; what a schema can’t say (ids and rows are not used twice, at most so many figures) is in its words.

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { recipeOf, type SheetDocument } from '../../src/batch/document';
-import { readDocument } from '../../src/batch/document-schema';
-import { formulate } from '../../src/formula/formulate';
+import { recipeOf, type SheetDocument } from '../../src/batch/document/document';
+import { readDocument } from '../../src/batch/document/document-schema';
+import { formulate } from '../../src/formula/engine/formulate';
 import { anyAllowedDocument, fuzzRuns } from '../documents';
 import { everythingSaid, isUnfit } from '../everything-said';
 

@@ -1,8 +1,8 @@
 import { HyperFormula } from 'hyperformula';
 import { build } from 'vite';
 import { describe } from 'vitest';
-import { demo, startBatch } from '../../src/batch/demo';
-import { type Batch, recipeOf } from '../../src/batch/document';
+import { demo, startBatch } from '../../src/batch/document/demo';
+import { type Batch, recipeOf } from '../../src/batch/document/document';
 import { sources } from '../../src/reference/sources';
 import { sourceIds } from '../batches';
 import { report, timeInTurn } from './in-turn';
@@ -26,7 +26,7 @@ const depths = [3, 3.5, 4, 4.5];
 const depthAt = (round: number): number => depths[round % depths.length] ?? 5;
 
 /** Our store as the page gets it, built: called through the test runner's own imports it takes a third as long again. */
-async function buildStore(): Promise<typeof import('../../src/batch/store')> {
+async function buildStore(): Promise<typeof import('../../src/batch/store/store')> {
   const built = await build({
     configFile: false,
     logLevel: 'error',

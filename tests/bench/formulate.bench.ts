@@ -1,6 +1,6 @@
 import { bench, describe, expect } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
-import { workingIn } from '../../src/formula/working';
+import { formulate } from '../../src/formula/engine/formulate';
+import { workingIn } from '../../src/formula/working/working';
 import { numericRowIds, recipeOf, typed } from '../batches';
 
 const batches = {

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import { demo, startBatch } from '../../src/batch/demo';
-import { earlierKey } from '../../src/batch/storage';
+import { demo, startBatch } from '../../src/batch/document/demo';
+import { earlierKey } from '../../src/batch/keeping/storage';
 import { type OpenedPage, openPage, type Visit } from '../browser/page';
 
 /** How many batches the page holds while it is timed. */

@@ -1,5 +1,5 @@
-import type { NumericRowId } from '../../src/formula/order';
-import type { Recipe } from '../../src/formula/recipe';
+import type { NumericRowId } from '../../src/formula/recipe/order';
+import type { Recipe } from '../../src/formula/recipe/recipe';
 import { grains } from '../../src/reference/grains';
 import { jars } from '../../src/reference/jars';
 import { kitchen } from '../../src/reference/kitchen';

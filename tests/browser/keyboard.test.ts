@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, describe, expect, test } from 'vitest';
-import type { RowId } from '../../src/formula/order';
+import type { RowId } from '../../src/formula/recipe/order';
 import { describeInBrowser } from './chromium';
 import { showAllFigures } from './open-part';
 import { visitEach } from './visit-each';

@@ -1,8 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { demo, startBatch } from '../../src/batch/demo';
-import { earlierKey as key } from '../../src/batch/storage';
-import type { RowId } from '../../src/formula/order';
+import { demo, startBatch } from '../../src/batch/document/demo';
+import { earlierKey as key } from '../../src/batch/keeping/storage';
+import type { RowId } from '../../src/formula/recipe/order';
 import { describeInBrowser } from './chromium';
 import { openPart, showAllFigures, waitForPage } from './open-part';
 import { noFaults, type OpenedPage, openPage, type Visit, type VisitOptions } from './page';

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import type { Batch, SheetDocument } from '../../src/batch/document';
-import { blendSweeteners, measureCell, typeCell } from '../../src/batch/edits';
+import { demo } from '../../src/batch/document/demo';
+import type { Batch, SheetDocument } from '../../src/batch/document/document';
+import { blendSweeteners, measureCell, typeCell } from '../../src/batch/edits/edits';
 import { partList } from '../../src/ui/page/part-list';
 import { numericRowIds } from '../batches';
 import { describeInBrowser } from './chromium';

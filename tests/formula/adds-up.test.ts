@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Formulation, formulate } from '../../src/formula/formulate';
-import type { NumericRowId } from '../../src/formula/order';
-import type { Given, Recipe } from '../../src/formula/recipe';
+import { type Formulation, formulate } from '../../src/formula/engine/formulate';
+import type { NumericRowId } from '../../src/formula/recipe/order';
+import type { Given, Recipe } from '../../src/formula/recipe/recipe';
 import { measuredRecipe, onHand, sensibleRecipe, typed } from '../batches';
 import { agrees } from '../results';
 

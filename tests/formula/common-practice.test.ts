@@ -1,8 +1,8 @@
 // What cooks commonly do with a wide-mouth quart jar filled to two inches under the rim. Common practice: no source. The
 // tolerances are as wide as practice is; a change that leaves them needs a reason.
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
-import type { Recipe } from '../../src/formula/recipe';
+import { formulate } from '../../src/formula/engine/formulate';
+import type { Recipe } from '../../src/formula/recipe/recipe';
 import { sources } from '../../src/reference/sources';
 import { recipeOf, typed } from '../batches';
 import { codesAt, numberIn, worked } from '../results';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
-import { rowOrder } from '../../src/formula/order';
-import type { Recipe } from '../../src/formula/recipe';
-import { workingIn } from '../../src/formula/working';
+import { formulate } from '../../src/formula/engine/formulate';
+import { rowOrder } from '../../src/formula/recipe/order';
+import type { Recipe } from '../../src/formula/recipe/recipe';
+import { workingIn } from '../../src/formula/working/working';
 import { recipeOf } from '../batches';
 
 function writeValue(value: number | string | null): string {

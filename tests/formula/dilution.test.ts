@@ -1,7 +1,7 @@
 // Dilution by mass balance: what is dissolved stays, so c₁m₁ = c₂m₂ (any textbook of unit operations).
 // The classes of Codex Stan 240-2003 are in tests/published/references/milk.ts.
 import { describe, expect, it } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
+import { formulate } from '../../src/formula/engine/formulate';
 import { sources } from '../../src/reference/sources';
 import { recipeOf, typed } from '../batches';
 import { numberIn } from '../results';

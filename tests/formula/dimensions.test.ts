@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { type CoefficientId, chooseFrom, coefficients, isCoefficient } from '../../src/formula/coefficients';
-import { isIntermediate, isRow } from '../../src/formula/evaluate';
-import { readFormula } from '../../src/formula/expression';
-import { figureValues } from '../../src/formula/figure-values';
-import { findFigure } from '../../src/formula/figures';
-import { formulaOf } from '../../src/formula/formula-of';
-import { formulate } from '../../src/formula/formulate';
-import { numericRows } from '../../src/formula/sheet';
-import { intermediateIds } from '../../src/formula/terms';
-import { sharedNames } from '../../src/formula/told/names';
-import { waysOf } from '../../src/formula/ways-of';
+import { isIntermediate, isRow } from '../../src/formula/engine/evaluate';
+import { readFormula } from '../../src/formula/engine/expression';
+import { formulate } from '../../src/formula/engine/formulate';
+import { waysOf } from '../../src/formula/engine/ways-of';
+import { type CoefficientId, chooseFrom, coefficients, isCoefficient } from '../../src/formula/recipe/coefficients';
+import { figureValues } from '../../src/formula/rows/figure-values';
+import { numericRows } from '../../src/formula/rows/sheet';
+import { intermediateIds } from '../../src/formula/rows/terms';
+import { findFigure } from '../../src/formula/working/figures';
+import { formulaOf } from '../../src/formula/working/formula-of';
+import { sharedNames } from '../../src/formula/working/told/names';
 import { baseUnits, units } from '../../src/measure/units';
 import { numericRowIds, recipeOf } from '../batches';
 

@@ -1,6 +1,6 @@
 import { HyperFormula } from 'hyperformula';
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
+import { formulate } from '../../src/formula/engine/formulate';
 import { sources } from '../../src/reference/sources';
 import { grainIds, jarIds, recipeOf, sourceIds, sweetenerIds } from '../batches';
 import { sharedRows, writeInFormulas } from '../bench/sheet-in-formulas';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Formulation, formulate } from '../../src/formula/formulate';
-import { type RowId, rowOrder } from '../../src/formula/order';
-import type { Recipe } from '../../src/formula/recipe';
+import { type Formulation, formulate } from '../../src/formula/engine/formulate';
+import { type RowId, rowOrder } from '../../src/formula/recipe/order';
+import type { Recipe } from '../../src/formula/recipe/recipe';
 import { anyRecipe, measuredRecipe, sensibleRecipe } from '../batches';
 import { rounding } from '../results';
 

@@ -1,7 +1,7 @@
-import type { Evaluation } from '../../src/formula/evaluate';
-import { describeOrigin } from '../../src/formula/origin-words';
-import { type Working, workingOfInput } from '../../src/formula/working';
-import { originOf } from '../../src/formula/working-text';
+import type { Evaluation } from '../../src/formula/engine/evaluate';
+import { describeOrigin } from '../../src/formula/words/origin-words';
+import { type Working, workingOfInput } from '../../src/formula/working/working';
+import { originOf } from '../../src/formula/working/working-text';
 
 /** Where the figures of a working are from, in words, down to those of tables. Terms are told by themselves. */
 export function originsWithin(working: Working, x: Evaluation): readonly string[] {

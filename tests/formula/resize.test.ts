@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { type Formulation, formulate } from '../../src/formula/formulate';
-import { amountRows, type NumericRowId } from '../../src/formula/order';
-import type { TermId } from '../../src/formula/row';
-import { numericRows } from '../../src/formula/sheet';
+import { type Formulation, formulate } from '../../src/formula/engine/formulate';
+import { amountRows, type NumericRowId } from '../../src/formula/recipe/order';
+import type { TermId } from '../../src/formula/rows/row';
+import { numericRows } from '../../src/formula/rows/sheet';
 import { numericRowIds, plainRecipe, recipeOf, sensibleRecipe, typed } from '../batches';
 import { agrees, codesAt, differences, numberIn } from '../results';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import { readCell } from '../../src/batch/read-cell';
-import type { AdditionId } from '../../src/formula/bottle-additions';
-import { formulate } from '../../src/formula/formulate';
-import type { Recipe } from '../../src/formula/recipe';
+import { demo } from '../../src/batch/document/demo';
+import { readCell } from '../../src/batch/reading/read-cell';
+import { formulate } from '../../src/formula/engine/formulate';
+import type { AdditionId } from '../../src/formula/fizz/bottle-additions';
+import type { Recipe } from '../../src/formula/recipe/recipe';
 import { readAddition } from '../../src/interchange/bottle-addition';
 import { recipeOf, typed } from '../batches';
 import { codesAt } from '../results';

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { TimelineEvent } from '../../src/formula/timeline/event';
+import type { TimelineEvent } from '../../src/formula/time/event';
 
 const event: TimelineEvent = {
   id: 'strain',

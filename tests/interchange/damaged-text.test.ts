@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { demo, startBatch } from '../../src/batch/demo';
-import type { Logged, SheetDocument } from '../../src/batch/document';
-import { ownJarOf } from '../../src/formula/coefficients';
+import { demo, startBatch } from '../../src/batch/document/demo';
+import type { Logged, SheetDocument } from '../../src/batch/document/document';
+import { ownJarOf } from '../../src/formula/recipe/coefficients';
 import { writeCopy } from '../../src/interchange/json-file';
 import { readFile } from '../../src/interchange/open-file';
 import { planOpening } from '../../src/interchange/plan-opening';

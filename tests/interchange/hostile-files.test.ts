@@ -1,14 +1,14 @@
 // @vitest-environment happy-dom
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addShared } from '../../src/batch/add-shared';
-import { demo } from '../../src/batch/demo';
-import { recipeOf, type SheetDocument } from '../../src/batch/document';
-import { readDocument } from '../../src/batch/document-schema';
-import { pasteInto } from '../../src/batch/paste';
-import { planBatches } from '../../src/batch/plan-batches';
-import { formulate } from '../../src/formula/formulate';
-import { rowOrder } from '../../src/formula/order';
+import { demo } from '../../src/batch/document/demo';
+import { recipeOf, type SheetDocument } from '../../src/batch/document/document';
+import { readDocument } from '../../src/batch/document/document-schema';
+import { addShared } from '../../src/batch/edits/add-shared';
+import { pasteInto } from '../../src/batch/edits/paste';
+import { planBatches } from '../../src/batch/store/plan-batches';
+import { formulate } from '../../src/formula/engine/formulate';
+import { rowOrder } from '../../src/formula/recipe/order';
 import { mostBytes } from '../../src/interchange/file-limit';
 import { writeCopy } from '../../src/interchange/json-file';
 import { linkMark } from '../../src/interchange/link-mark';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { listFoods, ownKey } from '../../src/formula/look-up';
+import { listFoods, ownKey } from '../../src/formula/foods/look-up';
 import { type LookUpResult, lookUpAmount } from '../../src/interchange/look-up-amount';
 import type { Habits } from '../../src/interchange/recipe-text';
 

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { demo, startBatch } from '../../src/batch/demo';
-import type { Logged, SheetDocument } from '../../src/batch/document';
-import { mostBatches, mostLogged } from '../../src/batch/document-limits';
-import { addEntry } from '../../src/batch/log-edits';
-import { partsOf } from '../../src/batch/salvage';
+import { demo, startBatch } from '../../src/batch/document/demo';
+import type { Logged, SheetDocument } from '../../src/batch/document/document';
+import { mostBatches, mostLogged } from '../../src/batch/document/document-limits';
+import { partsOf } from '../../src/batch/document/salvage';
+import { addEntry } from '../../src/batch/edits/log-edits';
 import { mostBytes } from '../../src/interchange/file-limit';
 import { onlyBatches, writeCopy } from '../../src/interchange/json-file';
 import { readFile } from '../../src/interchange/open-file';

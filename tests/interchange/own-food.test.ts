@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { longestName } from '../../src/batch/document-limits';
+import { longestName } from '../../src/batch/document/document-limits';
 import { readOwnFood } from '../../src/interchange/own-food';
 import type { Habits } from '../../src/interchange/recipe-text';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import type { Batch } from '../../src/batch/document';
+import { demo } from '../../src/batch/document/demo';
+import type { Batch } from '../../src/batch/document/document';
 import { withTextsRead } from '../../src/interchange/read-again';
 
 function withGiven(text: string, amount: number | null): Batch {

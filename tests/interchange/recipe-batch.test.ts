@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import { recipeOf } from '../../src/batch/document';
-import { typeCell } from '../../src/batch/edits';
-import { formulate } from '../../src/formula/formulate';
+import { demo } from '../../src/batch/document/demo';
+import { recipeOf } from '../../src/batch/document/document';
+import { typeCell } from '../../src/batch/edits/edits';
+import { formulate } from '../../src/formula/engine/formulate';
 import { planFromRecipe } from '../../src/interchange/recipe-batch';
 import { describeRecipeProblem, type Habits, readRecipe } from '../../src/interchange/recipe-text';
 

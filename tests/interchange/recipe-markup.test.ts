@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import type { Recipe, WithContext } from 'schema-dts';
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../src/batch/demo';
-import { formulate } from '../../src/formula/formulate';
+import { demo } from '../../src/batch/document/demo';
+import { formulate } from '../../src/formula/engine/formulate';
 import {
   type RecipeMarkup,
   recipeMarkup,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
-import type { Kitchen } from '../../src/formula/write-row';
+import { formulate } from '../../src/formula/engine/formulate';
+import type { Kitchen } from '../../src/formula/words/write-row';
 import { planFromRecipe } from '../../src/interchange/recipe-batch';
 import { writeRecipe } from '../../src/interchange/recipe-out';
 import { readRecipe } from '../../src/interchange/recipe-text';

@@ -3,8 +3,8 @@
 // atomic weights. Homolactic 1.000, heterolactic 0.5000, 0.2557 and 0.2443: a food-microbiology textbook (equimolar),
 // digits computed. ABV at 20 °C: OIV-MA-AS312-01 gives the definition; the density of ethanol is from memory.
 import { expect, test } from 'vitest';
+import { productsOf } from '../../src/formula/fizz/sugar-fate';
 import { gasFromSugar } from '../../src/formula/models/fizz';
-import { productsOf } from '../../src/formula/sugar-fate';
 import { molarMasses, physics } from '../../src/reference/physics';
 
 test('a gram of hexose through yeast gives 0.5114 g of ethanol and 0.4886 g of carbon dioxide', () => {

@@ -3,7 +3,7 @@
 // C₁₂H₂₂O₁₁ + H₂O → 2 C₆H₁₂O₆: 360.312/342.297 = 1.05263 by molar mass (standard atomic weights).
 // Equal fermentable sugar is equal mass of hexose, so m₂ = m₁ × f₁ ÷ f₂. Each sum was worked by hand.
 import { describe, expect, it } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
+import { formulate } from '../../src/formula/engine/formulate';
 import { fermentableOfOne } from '../../src/formula/models/blend';
 import { nativeHexose } from '../../src/formula/models/strain';
 import { grains } from '../../src/reference/grains';

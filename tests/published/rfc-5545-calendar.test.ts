@@ -9,7 +9,7 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { TimelineEvent } from '../../src/formula/timeline/event';
+import type { TimelineEvent } from '../../src/formula/time/event';
 import { alarmMinutes, calendarFile } from '../../src/interchange/calendar-file';
 
 const now = new Date('2026-03-20T08:15:30Z');

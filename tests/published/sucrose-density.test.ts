@@ -2,7 +2,7 @@
 // Standards Circular C440 (1942), Polarimetry, Saccharimetry and the Sugars, and in the CRC Handbook of Chemistry and
 // Physics, Concentrative Properties of Aqueous Solutions. Water at 20 °C is 0.99823 g/mL in the same tables.
 import { describe, expect, it } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
+import { formulate } from '../../src/formula/engine/formulate';
 import { densityOf } from '../../src/formula/models/density';
 import { physics } from '../../src/reference/physics';
 import { sweeteners } from '../../src/reference/sweeteners';

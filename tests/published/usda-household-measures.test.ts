@@ -2,8 +2,8 @@
 // for Standard Reference, Release 28. Version Current: September 2015. Household measures, copied by hand from the
 // records named. 1 US cup is 231/16 cubic inches, 236.588 mL; a tablespoon is a sixteenth of it, a teaspoon a 48th.
 import { describe, expect, it } from 'vitest';
-import { cupWeights, measureMass, weighVolume } from '../../src/formula/look-up';
-import { readMeasureWords } from '../../src/formula/measure-words';
+import { cupWeights, measureMass, weighVolume } from '../../src/formula/foods/look-up';
+import { readMeasureWords } from '../../src/formula/foods/measure-words';
 import { foodMeasures } from '../../src/reference/food-measures';
 import { measureErrors } from '../../src/reference/measure-error';
 

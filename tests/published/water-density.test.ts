@@ -6,9 +6,9 @@
 //    20 °C. The weight is taken as the scale gives it: the lift of the air, 0.1 %, is under what a kitchen scale tells.
 // Tolerance: 5 mg/L, by which the published formulas differ from each other.
 import { describe, expect, it } from 'vitest';
-import { formulate } from '../../src/formula/formulate';
+import { formulate } from '../../src/formula/engine/formulate';
 import { waterDensityAt } from '../../src/formula/models/density';
-import type { NumericRowId } from '../../src/formula/order';
+import type { NumericRowId } from '../../src/formula/recipe/order';
 import { recipeOf } from '../batches';
 
 function tanaka(celsius: number): number {

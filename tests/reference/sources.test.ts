@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { keysOf } from '../../src/batch/table-keys';
+import { keysOf } from '../../src/batch/document/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { foods } from '../../src/reference/foods';
 import { notesOf } from '../../src/reference/source-notes';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { keysOf } from '../../src/batch/table-keys';
+import { keysOf } from '../../src/batch/document/table-keys';
 import { foods } from '../../src/reference/foods';
 import { sweetenerNotes } from '../../src/reference/sweetener-notes';
 import { type Sweetener, sweeteners } from '../../src/reference/sweeteners';

@@ -1,4 +1,4 @@
-import { keysOf } from '../../src/batch/table-keys';
+import { keysOf } from '../../src/batch/document/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { bottles } from '../../src/reference/bottles';
 import { cartonWaiting } from '../../src/reference/carton-waiting';

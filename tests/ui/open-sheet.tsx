@@ -1,10 +1,10 @@
 import { render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
-import { demo } from '../../src/batch/demo';
-import type { Batch } from '../../src/batch/document';
-import { createStore, type Store } from '../../src/batch/store';
-import { labelOf } from '../../src/formula/labels';
-import type { RowId } from '../../src/formula/order';
+import { demo } from '../../src/batch/document/demo';
+import type { Batch } from '../../src/batch/document/document';
+import { createStore, type Store } from '../../src/batch/store/store';
+import type { RowId } from '../../src/formula/recipe/order';
+import { labelOf } from '../../src/formula/words/labels';
 import { App } from '../../src/ui/page/App';
 import { loadPart } from '../../src/ui/page/PartPane';
 import type { PartId } from '../../src/ui/page/part-ids';

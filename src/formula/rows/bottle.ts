@@ -1,8 +1,8 @@
 import { fermenting } from '../../reference/fermenting';
 import { isWithinModels } from '../models/ripening';
-import { outsideModels } from '../outside-models';
-import type { Access, NumericRow } from '../row';
-import { usualRange } from '../usual-range';
+import { outsideModels } from './outside-models';
+import type { Access, NumericRow } from './row';
+import { usualRange } from './usual-range';
 
 function noBottle(x: Access): 'noBottle' | null {
   return x.of('bottleTime') === 0 ? 'noBottle' : null;

@@ -1,6 +1,6 @@
 import { kitchen } from '../../reference/kitchen';
-import type { Access, NumericRow } from '../row';
-import { usualRange } from '../usual-range';
+import type { Access, NumericRow } from './row';
+import { usualRange } from './usual-range';
 
 function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
   if (x.of('fermentable') > 0) return null;

@@ -1,6 +1,6 @@
 import { depthBelowRim, roomAbove, wholeDepth } from '../models/vessel';
-import { jarProfile } from '../profile';
-import type { NumericRow } from '../row';
+import { jarProfile } from './jar-profile';
+import type { NumericRow } from './row';
 
 export const vesselCount: NumericRow = {
   label: 'Number of jars',

@@ -1,4 +1,4 @@
-import type { NumericRow } from '../row';
+import type { NumericRow } from './row';
 
 export const keepDays: NumericRow = {
   label: 'Keeps in the fridge',

@@ -1,7 +1,7 @@
-import { joinedRatio } from '../joined';
 import { ratioForSolids } from '../models/milk';
-import type { NumericRowId } from '../order';
-import type { Access, NumericRow } from '../row';
+import type { NumericRowId } from '../recipe/order';
+import { joinedRatio } from './joined-ratio';
+import type { Access, NumericRow } from './row';
 
 const solid = (x: Access): boolean => x.choices.source.form === 'solid';
 

@@ -1,8 +1,8 @@
 import { kitchen } from '../../reference/kitchen';
 import { isWithinModels } from '../models/ripening';
-import { outsideModels } from '../outside-models';
-import type { NumericRow } from '../row';
-import { usualRange } from '../usual-range';
+import { outsideModels } from './outside-models';
+import type { NumericRow } from './row';
+import { usualRange } from './usual-range';
 
 export const roomTemperature: NumericRow = {
   label: 'Room temperature',

@@ -1,4 +1,4 @@
-import type { NumericRowId } from '../../formula/order';
+import type { NumericRowId } from '../../formula/recipe/order';
 import { roundAndTrim, roundNumber } from '../../measure/rounding';
 
 /** A cell of the new batch, with the text that would be typed into it and what that reads as. */

@@ -1,4 +1,4 @@
-import { type FoodKey, isFoodKey, type OwnFood } from '../../formula/food-keys';
+import { type FoodKey, isFoodKey, type OwnFood } from '../../formula/foods/food-keys';
 import { normaliseTyped } from '../../measure/typed-text';
 import { waterRecord } from '../../reference/other-aliases';
 import { type AmountRead, readAmount } from './amount';

@@ -1,4 +1,4 @@
-import { type FoodEntry, listFoods, type OwnFood } from '../../formula/food-keys';
+import { type FoodEntry, listFoods, type OwnFood } from '../../formula/foods/food-keys';
 import { unclearGrains } from '../../reference/other-aliases';
 
 /** Words in lower case, without marks: "Cow’s milk, 2%" is "cows milk 2%". */

@@ -1,5 +1,5 @@
-import { type FoodEntry, type FoodKey, findFood, type OwnFood } from '../../formula/food-keys';
-import { readForm } from '../../formula/measure-words';
+import { type FoodEntry, type FoodKey, findFood, type OwnFood } from '../../formula/foods/food-keys';
+import { readForm } from '../../formula/foods/measure-words';
 import { matchFood, wordsOf } from './food-words';
 import type { FoodGuess } from './shape';
 

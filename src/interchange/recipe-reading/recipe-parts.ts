@@ -1,5 +1,5 @@
-import type { Spread } from '../../formula/look-up';
-import { findFood } from '../../formula/look-up';
+import type { Spread } from '../../formula/foods/look-up';
+import { findFood } from '../../formula/foods/look-up';
 import type { GrainId } from '../../reference/grains';
 import { usualCan } from '../../reference/packings';
 import { type SourceId, sources } from '../../reference/sources';

@@ -1,4 +1,4 @@
-import type { FoodKey, FoodPart, OwnFood } from '../../formula/food-keys';
+import type { FoodKey, FoodPart, OwnFood } from '../../formula/foods/food-keys';
 import type { CupStandardId } from '../../measure/units';
 import type { JarId } from '../../reference/jars';
 import type { AmountRead } from './amount';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { type CareTopic, careTopics } from '../../formula/care-topics';
-import type { Formulation } from '../../formula/formulate';
-import { describeOrigin } from '../../formula/origin-words';
+import { type CareTopic, careTopics } from '../../formula/advice/care-topics';
+import type { Formulation } from '../../formula/engine/formulate';
+import { describeOrigin } from '../../formula/words/origin-words';
 import { Whose } from '../page/Whose';
 
 interface Props {

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import { cellProblem } from '../../batch/cell-problem';
-import type { Batch } from '../../batch/document';
-import { planFor } from '../../batch/plan-batches';
-import type { Store } from '../../batch/store';
-import { findCaution } from '../../formula/cautions';
-import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../../formula/fizz';
-import { type DrawnPressure, drawFizz } from '../../formula/fizz-picture';
+import type { Batch } from '../../batch/document/document';
+import { cellProblem } from '../../batch/reading/cell-problem';
+import { planFor } from '../../batch/store/plan-batches';
+import type { Store } from '../../batch/store/store';
+import { findCaution } from '../../formula/advice/cautions';
+import { waysOut } from '../../formula/advice/ways-out';
+import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../../formula/fizz/fizz';
+import { type DrawnPressure, drawFizz } from '../../formula/fizz/fizz-picture';
 import {
   adviseFizz,
   describeFizz,
@@ -17,12 +18,11 @@ import {
   writePressure,
   writeVerdict,
   writeVolumes,
-} from '../../formula/fizz-words';
-import { severities } from '../../formula/problem';
-import { secondHoursOf } from '../../formula/timeline/schedule';
-import { waysOut } from '../../formula/ways-out';
-import { describeProblem } from '../../formula/words';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+} from '../../formula/fizz/fizz-words';
+import { secondHoursOf } from '../../formula/plan/schedule';
+import { severities } from '../../formula/recipe/problem';
+import { describeProblem } from '../../formula/words/words';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { Whose } from '../page/Whose';
 import { FizzAddition } from './FizzAddition';

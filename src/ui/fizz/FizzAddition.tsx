@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { typeCell } from '../../batch/edits';
-import type { Store } from '../../batch/store';
-import { type AdditionId, additionName, bottleSweeteners } from '../../formula/bottle-additions';
+import type { Batch } from '../../batch/document/document';
+import { typeCell } from '../../batch/edits/edits';
+import type { Store } from '../../batch/store/store';
+import { type AdditionId, additionName, bottleSweeteners } from '../../formula/fizz/bottle-additions';
 import type { Ranged } from '../../formula/models/sugar';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { readAddition } from '../../interchange/bottle-addition';
 import { leading } from '../jar/leading';
 

@@ -1,9 +1,6 @@
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { coefficientNames } from '../../formula/coefficient-names';
-import { type CoefficientId, coefficientInEffect, coefficientKey } from '../../formula/coefficients';
-import { describeCoefficient } from '../../formula/origin-words';
-import { type SugarFate as Fate, fateAfterBottle, fateOfFirst } from '../../formula/sugar-fate';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
+import { type SugarFate as Fate, fateAfterBottle, fateOfFirst } from '../../formula/fizz/sugar-fate';
 import {
   alcoholCaution,
   describeAlcohol,
@@ -12,8 +9,11 @@ import {
   type FateLine,
   fateLines,
   fateOrigins,
-} from '../../formula/sugar-fate-words';
-import { writeCoefficient } from '../../formula/working-text';
+} from '../../formula/fizz/sugar-fate-words';
+import { type CoefficientId, coefficientInEffect, coefficientKey } from '../../formula/recipe/coefficients';
+import { coefficientNames } from '../../formula/words/coefficient-names';
+import { describeCoefficient } from '../../formula/words/origin-words';
+import { writeCoefficient } from '../../formula/working/working-text';
 import { Whose } from '../page/Whose';
 import { Correct } from '../working/Correct';
 

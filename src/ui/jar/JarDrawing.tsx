@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import type { JarDrawing as Drawing, Layer } from '../../formula/drawing';
+import type { JarDrawing as Drawing, Layer } from '../../formula/steps/drawing';
 
 interface Props {
   readonly drawing: Drawing | null;

@@ -1,6 +1,6 @@
-import { drawJar } from '../../formula/drawing';
-import type { Formulation } from '../../formula/formulate';
-import { type Kitchen, writeRow } from '../../formula/write-row';
+import type { Formulation } from '../../formula/engine/formulate';
+import { drawJar } from '../../formula/steps/drawing';
+import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { describeJar } from './describe-jar';
 import { JarDrawing } from './JarDrawing';
 import { leading } from './leading';

@@ -1,5 +1,5 @@
-import type { Formulation } from '../../formula/formulate';
-import { type Kitchen, writeRow } from '../../formula/write-row';
+import type { Formulation } from '../../formula/engine/formulate';
+import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { leading } from './leading';
 
 /** The drawing of a jar in words. */

@@ -1,5 +1,5 @@
-import { writeOffShort } from '../../formula/in-scoops';
-import type { Kitchen, Written } from '../../formula/write-row';
+import { writeOffShort } from '../../formula/words/in-scoops';
+import type { Kitchen, Written } from '../../formula/words/write-row';
 
 /** An amount's two writings, the one the cook reads first in front; `second` is null where there is only one. */
 export function leading(written: Written, leads: Kitchen['leads']): { first: string; second: string | null } {

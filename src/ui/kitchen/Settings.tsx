@@ -1,4 +1,4 @@
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import { type ScoopSet, usualScoopSet } from '../../measure/scoops';
 import { type CupStandardId, cupStandards } from '../../measure/units';
 

@@ -1,11 +1,18 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { Batch, Logged } from '../../batch/document';
-import { cartonFinder, forgetPace, paceKey, removeEntry, takeLearnedPace, teachersOf } from '../../batch/log-edits';
-import { logSteps } from '../../batch/log-words';
-import type { Store } from '../../batch/store';
-import { learnPace } from '../../formula/learn-pace';
-import { describeOrigin } from '../../formula/origin-words';
-import { describePace } from '../../formula/pace-words';
+import type { Batch, Logged } from '../../batch/document/document';
+import {
+  cartonFinder,
+  forgetPace,
+  paceKey,
+  removeEntry,
+  takeLearnedPace,
+  teachersOf,
+} from '../../batch/edits/log-edits';
+import { logSteps } from '../../batch/edits/log-words';
+import type { Store } from '../../batch/store/store';
+import { learnPace } from '../../formula/time/learn-pace';
+import { describePace } from '../../formula/time/pace-words';
+import { describeOrigin } from '../../formula/words/origin-words';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { Whose } from '../page/Whose';
 import { Waiting } from '../time/Waiting';

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Batch, Logged } from '../../batch/document';
-import { cartonFinder, latestFirst } from '../../batch/log-edits';
-import { describeEntry, isAcidEnough, whyNotAcid, whyUnlearned, writeWhen } from '../../batch/log-words';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import { cartonTeachesNothing } from '../../formula/pace-words';
+import type { Batch, Logged } from '../../batch/document/document';
+import { cartonFinder, latestFirst } from '../../batch/edits/log-edits';
+import { describeEntry, isAcidEnough, whyNotAcid, whyUnlearned, writeWhen } from '../../batch/edits/log-words';
+import type { Store } from '../../batch/store/store';
+import { cartonTeachesNothing } from '../../formula/time/pace-words';
+import { labelOf } from '../../formula/words/labels';
 import { writeTrimmed } from '../../measure/write-quantity';
 
 interface Props {

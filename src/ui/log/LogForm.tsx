@@ -1,13 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import type { Batch, Logged } from '../../batch/document';
-import { longestNote, mostLogged } from '../../batch/document-limits';
-import { now, wallOf } from '../../batch/local-time';
-import { addEntry, changeEntry, expectedHours, isOfCarton } from '../../batch/log-edits';
-import { describeEntry, foundWords, logSteps } from '../../batch/log-words';
-import { type LogForm as Form, type LogField, readLogEntry } from '../../batch/read-log-entry';
-import type { Store } from '../../batch/store';
-import { isKeyOf } from '../../batch/table-keys';
+import type { Batch, Logged } from '../../batch/document/document';
+import { longestNote, mostLogged } from '../../batch/document/document-limits';
+import { isKeyOf } from '../../batch/document/table-keys';
+import { addEntry, changeEntry, expectedHours, isOfCarton } from '../../batch/edits/log-edits';
+import { describeEntry, foundWords, logSteps } from '../../batch/edits/log-words';
+import { now, wallOf } from '../../batch/reading/local-time';
+import { type LogForm as Form, type LogField, readLogEntry } from '../../batch/reading/read-log-entry';
+import type { Store } from '../../batch/store/store';
 import { writeTrimmed } from '../../measure/write-quantity';
 
 interface Props {

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
-import { everyFigure, type FigureGroup, findFigures, type ListedFigure } from '../../formula/every-figure';
-import { writeSignificant } from '../../formula/write-significant';
+import { writeSignificant } from '../../formula/words/write-significant';
+import { everyFigure, type FigureGroup, findFigures, type ListedFigure } from '../../formula/working/every-figure';
 import './numbers.css';
 
 interface Props {

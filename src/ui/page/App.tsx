@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import { followAddress, offeredLink } from '../paper/offered-link';
 import { Sheet } from '../sheet/Sheet';
 import { createSheetState, type SheetState } from '../sheet/sheet-state';

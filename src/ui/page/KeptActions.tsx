@@ -1,4 +1,4 @@
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import { writeCopy } from '../../interchange/json-file';
 import { downloadText } from '../paper/download-text';
 

@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from '../sheet/sheet-state';
 import type { PageState } from './page-state';
 import { Starts } from './Starts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 
 interface Props {
   readonly store: Pick<Store, 'readOnly'>;

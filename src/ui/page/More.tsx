@@ -1,4 +1,4 @@
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { Leads, Redo } from './Masthead';
 import type { PageState } from './page-state';

@@ -1,7 +1,7 @@
 import { signal, useComputed } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { Guarded } from './Guarded';
 import type { PageState, Side } from './page-state';

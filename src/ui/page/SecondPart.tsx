@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from '../sheet/sheet-state';
 import { PartNames } from './PartNames';
 import { PartPane } from './PartPane';

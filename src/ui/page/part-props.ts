@@ -1,5 +1,5 @@
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from '../sheet/sheet-state';
 import type { PageState } from './page-state';
 

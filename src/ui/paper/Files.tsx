@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import { packFragment } from '../../interchange/link-cache';
 import { MayEdit } from '../page/MayEdit';
 import type { SheetState } from '../sheet/sheet-state';

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { SheetDocument } from '../../batch/document';
-import type { Keeping, Kept as KeptList } from '../../batch/keeping';
-import { withSettings } from '../../batch/settings';
-import type { Store } from '../../batch/store';
+import type { SheetDocument } from '../../batch/document/document';
+import type { Keeping, Kept as KeptList } from '../../batch/keeping/keeping';
+import { withSettings } from '../../batch/reading/settings';
+import type { Store } from '../../batch/store/store';
 import { DownloadSheet } from '../page/KeptActions';
-import { downloadText } from '../paper/download-text';
+import { downloadText } from './download-text';
 
 interface Props {
   readonly store: Store;

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { dayAfter, dayHere, writeCalendarDay } from '../../batch/calendar-day';
-import type { Batch } from '../../batch/document';
-import { planFor, plannedDay } from '../../batch/plan-batches';
-import type { Store } from '../../batch/store';
-import { type LabelLine, labelDaysOf, labelOfBatch } from '../../formula/label-text';
+import { dayAfter, dayHere, writeCalendarDay } from '../../batch/document/calendar-day';
+import type { Batch } from '../../batch/document/document';
+import { planFor, plannedDay } from '../../batch/store/plan-batches';
+import type { Store } from '../../batch/store/store';
+import { type LabelLine, labelDaysOf, labelOfBatch } from '../../formula/steps/label-text';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
 interface Props {

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import { fragmentAtOnce } from '../../interchange/link-cache';
 import { linkTo } from '../../interchange/share-link';
 

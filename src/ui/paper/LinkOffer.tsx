@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { addShared, figuresToKeep, figuresToTake } from '../../batch/add-shared';
-import { longestName, mostBatches } from '../../batch/document';
-import { cutText } from '../../batch/plain-text';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
+import { longestName, mostBatches } from '../../batch/document/document';
+import { cutText } from '../../batch/document/plain-text';
+import { addShared, figuresToKeep, figuresToTake } from '../../batch/edits/add-shared';
+import type { Store } from '../../batch/store/store';
+import { labelOf } from '../../formula/words/labels';
 import type { LinkRead } from '../../interchange/open-link';
 import { grains } from '../../reference/grains';
 import { jars } from '../../reference/jars';

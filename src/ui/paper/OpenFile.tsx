@@ -1,8 +1,8 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { SheetDocument } from '../../batch/document';
-import type { DocumentChange } from '../../batch/document-changes';
-import type { LostPart } from '../../batch/salvage';
-import type { Store } from '../../batch/store';
+import type { SheetDocument } from '../../batch/document/document';
+import type { LostPart } from '../../batch/document/salvage';
+import type { DocumentChange } from '../../batch/edits/document-changes';
+import type { Store } from '../../batch/store/store';
 import { mostBytes, tooLarge } from '../../interchange/file-limit';
 import type { FileRead } from '../../interchange/open-file';
 import { planOpening } from '../../interchange/plan-opening';

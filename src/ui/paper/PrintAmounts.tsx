@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { copyCell } from '../../formula/copy-cell';
-import { isRow } from '../../formula/evaluate';
-import type { Formulation } from '../../formula/formulate';
-import { labelOf } from '../../formula/labels';
-import { type ChoiceRowId, type NumericRowId, type RowId, sections } from '../../formula/order';
-import { type Kitchen, type Written, writeRow } from '../../formula/write-row';
+import { isRow } from '../../formula/engine/evaluate';
+import type { Formulation } from '../../formula/engine/formulate';
+import { type ChoiceRowId, type NumericRowId, type RowId, sections } from '../../formula/recipe/order';
+import { copyCell } from '../../formula/words/copy-cell';
+import { labelOf } from '../../formula/words/labels';
+import { type Kitchen, type Written, writeRow } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
 
 interface Props {

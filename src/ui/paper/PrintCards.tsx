@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import { Guarded } from '../page/Guarded';
 import type { SheetState } from '../sheet/sheet-state';
 import { loadQr } from './LinkCode';

@@ -1,11 +1,11 @@
-import { dayAfter, writeCalendarDay } from '../../batch/calendar-day';
-import type { Batch } from '../../batch/document';
-import { wallOf } from '../../batch/local-time';
-import { planFor, plannedDay } from '../../batch/plan-batches';
-import type { Store } from '../../batch/store';
-import { writeTimeOfDay } from '../../batch/write-time';
-import { labelDaysOf } from '../../formula/label-text';
-import type { Instant } from '../../formula/timeline/event';
+import { dayAfter, writeCalendarDay } from '../../batch/document/calendar-day';
+import type { Batch } from '../../batch/document/document';
+import { wallOf } from '../../batch/reading/local-time';
+import { writeTimeOfDay } from '../../batch/reading/write-time';
+import { planFor, plannedDay } from '../../batch/store/plan-batches';
+import type { Store } from '../../batch/store/store';
+import { labelDaysOf } from '../../formula/steps/label-text';
+import type { Instant } from '../../formula/time/event';
 
 interface Props {
   readonly batch: Batch;

@@ -1,11 +1,11 @@
-import { cellProblem } from '../../batch/cell-problem';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { isRow } from '../../formula/evaluate';
-import { labelOf } from '../../formula/labels';
-import { type RowId, rowOrder } from '../../formula/order';
-import { type Severity, severities } from '../../formula/problem';
-import { describeProblem } from '../../formula/words';
+import type { Batch } from '../../batch/document/document';
+import { cellProblem } from '../../batch/reading/cell-problem';
+import type { Store } from '../../batch/store/store';
+import { isRow } from '../../formula/engine/evaluate';
+import { type RowId, rowOrder } from '../../formula/recipe/order';
+import { type Severity, severities } from '../../formula/recipe/problem';
+import { labelOf } from '../../formula/words/labels';
+import { describeProblem } from '../../formula/words/words';
 
 interface Props {
   readonly batch: Batch;

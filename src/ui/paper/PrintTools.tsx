@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 
 interface Props {
   readonly store: Store;

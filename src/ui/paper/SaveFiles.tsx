@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { dayHere } from '../../batch/calendar-day';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import { dayHere } from '../../batch/document/calendar-day';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import { onlyBatches, writeCopy } from '../../interchange/json-file';
 import { recipeMarkup, writeMarkupFile, writeMarkupSnippet } from '../../interchange/recipe-markup';
 import { downloadText, fileNameOf } from './download-text';

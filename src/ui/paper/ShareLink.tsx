@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import { packFragment } from '../../interchange/link-cache';
 import { endOfLinkMark } from '../../interchange/link-mark';
 import { linkTo, longestFragment } from '../../interchange/share-link';

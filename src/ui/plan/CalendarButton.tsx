@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { TimelineEvent } from '../../formula/timeline/event';
+import type { TimelineEvent } from '../../formula/time/event';
 import { alarmMinutes, calendarFile } from '../../interchange/calendar-file';
 import { downloadText, fileNameOf } from '../paper/download-text';
 

@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { type Planned, planBatches } from '../../batch/plan-batches';
-import { setQuiet } from '../../batch/plan-edits';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import { type Planned, planBatches } from '../../batch/store/plan-batches';
+import { setQuiet } from '../../batch/store/plan-edits';
+import type { Store } from '../../batch/store/store';
 import { MayEdit } from '../page/MayEdit';
 import { useSheetOnPaper } from '../paper/use-sheet-on-paper';
 import type { SheetState } from '../sheet/sheet-state';

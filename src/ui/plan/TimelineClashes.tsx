@@ -1,9 +1,9 @@
-import type { Batch } from '../../batch/document';
-import { startAt } from '../../batch/plan-edits';
-import type { Store } from '../../batch/store';
-import { writeDayAndTime, writeWeekdayAndTime } from '../../batch/write-time';
-import { describeClash, describeOutcome } from '../../formula/timeline/clash-words';
-import type { Clash, Clashes } from '../../formula/timeline/clashes';
+import type { Batch } from '../../batch/document/document';
+import { writeDayAndTime, writeWeekdayAndTime } from '../../batch/reading/write-time';
+import { startAt } from '../../batch/store/plan-edits';
+import type { Store } from '../../batch/store/store';
+import { describeClash, describeOutcome } from '../../formula/plan/clash-words';
+import type { Clash, Clashes } from '../../formula/plan/clashes';
 
 interface Props {
   readonly clashes: Clashes;

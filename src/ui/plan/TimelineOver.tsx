@@ -1,5 +1,5 @@
-import type { Planned } from '../../batch/plan-batches';
-import { writeDay } from '../../batch/write-time';
+import { writeDay } from '../../batch/reading/write-time';
+import type { Planned } from '../../batch/store/plan-batches';
 
 /** Batches whose last day is past, each in a line: they are in nobody’s way any more. */
 export function TimelineOver({ over }: { readonly over: readonly Planned[] }) {

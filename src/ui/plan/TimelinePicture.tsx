@@ -1,6 +1,6 @@
-import { writeDay, writeHour } from '../../batch/write-time';
-import type { Instant } from '../../formula/timeline/event';
-import type { DrawnBatch, Picture, Place } from '../../formula/timeline/picture';
+import { writeDay, writeHour } from '../../batch/reading/write-time';
+import type { DrawnBatch, Picture, Place } from '../../formula/plan/picture';
+import type { Instant } from '../../formula/time/event';
 
 /** All planned batches over one line of time, to scale. The lists beside it say the same in words. */
 export function TimelinePicture({ picture }: { picture: Picture }) {

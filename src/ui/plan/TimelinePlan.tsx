@@ -1,14 +1,14 @@
-import type { Batch, SheetDocument } from '../../batch/document';
-import { now, wallOf } from '../../batch/local-time';
-import { glassOf, soonestGlass, stillInTime } from '../../batch/plan-batches';
-import { drinkAt, startAt } from '../../batch/plan-edits';
-import type { Store } from '../../batch/store';
-import { writeDay, writeDayAndTime, writeWeekdayAndTime } from '../../batch/write-time';
-import { describeOutcome } from '../../formula/timeline/clash-words';
-import { writeElapsed } from '../../formula/timeline/elapsed-words';
-import type { Instant, TimelineEvent } from '../../formula/timeline/event';
-import { type BatchPlan, shiftTo } from '../../formula/timeline/plan-batch';
-import { nightWork, type PlannedStep, type Schedule, sinceStart, strainedAt } from '../../formula/timeline/schedule';
+import type { Batch, SheetDocument } from '../../batch/document/document';
+import { now, wallOf } from '../../batch/reading/local-time';
+import { writeDay, writeDayAndTime, writeWeekdayAndTime } from '../../batch/reading/write-time';
+import { glassOf, soonestGlass, stillInTime } from '../../batch/store/plan-batches';
+import { drinkAt, startAt } from '../../batch/store/plan-edits';
+import type { Store } from '../../batch/store/store';
+import { describeOutcome } from '../../formula/plan/clash-words';
+import { type BatchPlan, shiftTo } from '../../formula/plan/plan-batch';
+import { nightWork, type PlannedStep, type Schedule, sinceStart, strainedAt } from '../../formula/plan/schedule';
+import { writeElapsed } from '../../formula/time/elapsed-words';
+import type { Instant, TimelineEvent } from '../../formula/time/event';
 import { CalendarButton } from './CalendarButton';
 import { eventsFor, isAhead } from './events-for';
 

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { Batch, SheetDocument } from '../../batch/document';
-import { now, wallOf } from '../../batch/local-time';
-import { soonestGlass } from '../../batch/plan-batches';
-import { clearWhen, drinkAt, isPlannable, setWhen, startAt } from '../../batch/plan-edits';
-import type { Store } from '../../batch/store';
-import { writeDayAndTime } from '../../batch/write-time';
-import type { BatchPlan } from '../../formula/timeline/plan-batch';
+import type { Batch, SheetDocument } from '../../batch/document/document';
+import { now, wallOf } from '../../batch/reading/local-time';
+import { writeDayAndTime } from '../../batch/reading/write-time';
+import { soonestGlass } from '../../batch/store/plan-batches';
+import { clearWhen, drinkAt, isPlannable, setWhen, startAt } from '../../batch/store/plan-edits';
+import type { Store } from '../../batch/store/store';
+import type { BatchPlan } from '../../formula/plan/plan-batch';
 
 interface Props {
   readonly batch: Batch;

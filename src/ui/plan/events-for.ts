@@ -1,11 +1,11 @@
-import type { Batch } from '../../batch/document';
-import { now } from '../../batch/local-time';
-import type { Store } from '../../batch/store';
-import type { NumericRowId } from '../../formula/order';
-import type { TimelineEvent } from '../../formula/timeline/event';
-import { eventsOf } from '../../formula/timeline/events';
-import type { BatchPlan } from '../../formula/timeline/plan-batch';
-import { writeRow } from '../../formula/write-row';
+import type { Batch } from '../../batch/document/document';
+import { now } from '../../batch/reading/local-time';
+import type { Store } from '../../batch/store/store';
+import { eventsOf } from '../../formula/plan/events';
+import type { BatchPlan } from '../../formula/plan/plan-batch';
+import type { NumericRowId } from '../../formula/recipe/order';
+import type { TimelineEvent } from '../../formula/time/event';
+import { writeRow } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
 
 /** The plan of a batch as events in this cook's words: the unit that leads, the other in brackets. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { now } from '../../batch/local-time';
-import type { Instant } from '../../formula/timeline/event';
+import { now } from '../../batch/reading/local-time';
+import type { Instant } from '../../formula/time/event';
 
 const minute = 60_000;
 

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { forgetOwnFood, keepOwnFood } from '../../batch/larder';
-import type { Store } from '../../batch/store';
-import { cupWeights, listFoods, ownKey } from '../../formula/look-up';
-import { describeOrigin } from '../../formula/origin-words';
-import { writeValue } from '../../formula/write-row';
+import { forgetOwnFood, keepOwnFood } from '../../batch/edits/larder';
+import type { Store } from '../../batch/store/store';
+import { cupWeights, listFoods, ownKey } from '../../formula/foods/look-up';
+import { describeOrigin } from '../../formula/words/origin-words';
+import { writeValue } from '../../formula/words/write-row';
 import { lookUpAmount } from '../../interchange/look-up-amount';
 import { readOwnFood } from '../../interchange/own-food';
 import { writeMetric } from '../../measure/write-quantity';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { describeCoefficient, describeOrigin } from '../../formula/origin-words';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import { describeCoefficient, describeOrigin } from '../../formula/words/origin-words';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { describeRecipeProblem, type RecipeLine as Line, type Meaning } from '../../interchange/recipe-text';
 import type { WeighedIngredient } from '../../interchange/recipe-weigh';
 import { writeMetric } from '../../measure/write-quantity';

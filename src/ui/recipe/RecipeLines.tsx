@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Kitchen } from '../../formula/write-row';
+import type { Kitchen } from '../../formula/words/write-row';
 import type { ByHand, RecipeLine as Line, RecipeText } from '../../interchange/recipe-text';
 import type { WeighedIngredient } from '../../interchange/recipe-weigh';
 import type { OptionGroup } from '../sheet/choices';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { scaleTo } from '../../formula/scale-to';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
+import { scaleTo } from '../../formula/advice/scale-to';
 import { writeRecipe } from '../../interchange/recipe-out';
 import { type JarId, jars } from '../../reference/jars';
 

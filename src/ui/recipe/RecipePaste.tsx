@@ -1,7 +1,7 @@
 import { batch } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
-import { addPlanned, type PlannedBatch } from '../../batch/add-planned';
-import type { Store } from '../../batch/store';
+import { addPlanned, type PlannedBatch } from '../../batch/edits/add-planned';
+import type { Store } from '../../batch/store/store';
 import { keepByHand, readRecipe } from '../../interchange/recipe-text';
 import type { SheetState } from '../sheet/sheet-state';
 import { pastedOf } from './pasted';

@@ -1,10 +1,10 @@
 import type { Signal } from '@preact/signals';
-import type { PlannedBatch } from '../../batch/add-planned';
-import type { Store } from '../../batch/store';
-import type { Formulation } from '../../formula/formulate';
-import { labelOf } from '../../formula/labels';
-import { type Swap, swapsFor } from '../../formula/swap';
-import { writeValue } from '../../formula/write-row';
+import type { PlannedBatch } from '../../batch/edits/add-planned';
+import type { Store } from '../../batch/store/store';
+import { type Swap, swapsFor } from '../../formula/advice/swap';
+import type { Formulation } from '../../formula/engine/formulate';
+import { labelOf } from '../../formula/words/labels';
+import { writeValue } from '../../formula/words/write-row';
 import type { BatchPlan, Chosen } from '../../interchange/recipe-batch';
 import { describeRecipeProblem } from '../../interchange/recipe-text';
 import { writeGrams } from '../../interchange/typed-texts';

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import type { PlannedBatch } from '../../batch/add-planned';
-import type { Store } from '../../batch/store';
-import { listFoods } from '../../formula/look-up';
+import type { PlannedBatch } from '../../batch/edits/add-planned';
+import type { Store } from '../../batch/store/store';
+import { listFoods } from '../../formula/foods/look-up';
 import { planFromRecipe } from '../../interchange/recipe-batch';
 import { type Habits, isMeaning, rewriteLine, takeByHand, tell } from '../../interchange/recipe-text';
 import { weighIngredients } from '../../interchange/recipe-weigh';

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { setPrice } from '../../batch/larder';
-import { stepNames } from '../../batch/step-names';
-import type { Store } from '../../batch/store';
-import { swapSweetener } from '../../batch/swap-sweetener';
-import { blendMass } from '../../formula/blend-mass';
-import { type Swap as Swapped, swapsFor } from '../../formula/swap';
+import type { Batch } from '../../batch/document/document';
+import { setPrice } from '../../batch/edits/larder';
+import { stepNames } from '../../batch/edits/step-names';
+import { swapSweetener } from '../../batch/edits/swap-sweetener';
+import type { Store } from '../../batch/store/store';
+import { blendMass } from '../../formula/advice/blend-mass';
+import { type Swap as Swapped, swapsFor } from '../../formula/advice/swap';
 import { readPrice, readShare, writeGrams } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import { SwapTable } from './SwapTable';

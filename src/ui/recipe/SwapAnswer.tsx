@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import type { SweetenerPart } from '../../formula/recipe';
-import { writeValue } from '../../formula/write-row';
+import type { Store } from '../../batch/store/store';
+import type { SweetenerPart } from '../../formula/recipe/recipe';
+import { writeValue } from '../../formula/words/write-row';
 import { swapAmount } from '../../interchange/swap-amount';
 import { readShare } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { Swap } from '../../formula/swap';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import type { Swap } from '../../formula/advice/swap';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { writeMetric, writeNumber } from '../../measure/write-quantity';
 import type { SweetenerId } from '../../reference/sweeteners';
 import { leading } from '../jar/leading';

@@ -1,4 +1,4 @@
-import type { FoodEntry, FoodPart } from '../../formula/look-up';
+import type { FoodEntry, FoodPart } from '../../formula/foods/look-up';
 import type { OptionGroup } from '../sheet/choices';
 
 const groups = [

@@ -1,5 +1,5 @@
 import { batch, type Signal, signal } from '@preact/signals';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { Chosen } from '../../interchange/recipe-batch';
 import type { ByHand, RecipeText } from '../../interchange/recipe-text';
 import type { SweetenerId } from '../../reference/sweeteners';

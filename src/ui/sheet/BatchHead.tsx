@@ -1,11 +1,11 @@
 import { useComputed } from '@preact/signals';
-import { isExample } from '../../batch/demo';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import type { Formulation } from '../../formula/formulate';
-import { labelOf } from '../../formula/labels';
-import { rowOrder } from '../../formula/order';
-import { severities } from '../../formula/problem';
+import { isExample } from '../../batch/document/demo';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
+import type { Formulation } from '../../formula/engine/formulate';
+import { rowOrder } from '../../formula/recipe/order';
+import { severities } from '../../formula/recipe/problem';
+import { labelOf } from '../../formula/words/labels';
 import { Guarded } from '../page/Guarded';
 import { lazyPiece } from '../page/lazy-piece';
 import { BatchTools } from './BatchTools';

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
 

@@ -1,6 +1,6 @@
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import type { NumericRowId } from '../../formula/order';
+import type { Store } from '../../batch/store/store';
+import type { NumericRowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
 import type { SheetState } from './sheet-state';
 import { useEditor } from './use-editor';
 

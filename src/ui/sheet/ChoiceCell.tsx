@@ -1,9 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import type { ChoiceRowId } from '../../formula/order';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
+import type { ChoiceRowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
 import { sweeteners } from '../../reference/sweeteners';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';

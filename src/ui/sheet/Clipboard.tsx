@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { RefObject } from 'preact';
-import type { Store } from '../../batch/store';
-import type { RowId } from '../../formula/order';
+import type { Store } from '../../batch/store/store';
+import type { RowId } from '../../formula/recipe/order';
 import type { Range } from './grid-range';
 import type { SheetState } from './sheet-state';
 import { useClipboard } from './use-clipboard';

@@ -1,6 +1,6 @@
-import { dayHere } from '../../batch/calendar-day';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
+import { dayHere } from '../../batch/document/calendar-day';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
 import { onlyBatches, writeCopy } from '../../interchange/json-file';
 import { downloadText } from '../paper/download-text';
 

@@ -1,9 +1,9 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import type { NumericRowId } from '../../formula/order';
-import { numericRows } from '../../formula/sheet';
-import { writeRow } from '../../formula/write-row';
+import type { Store } from '../../batch/store/store';
+import type { NumericRowId } from '../../formula/recipe/order';
+import { numericRows } from '../../formula/rows/sheet';
+import { labelOf } from '../../formula/words/labels';
+import { writeRow } from '../../formula/words/write-row';
 import { leadingInShort } from '../jar/leading';
 import { CellEditor } from './CellEditor';
 import { typedText, viewCell } from './cell-view';

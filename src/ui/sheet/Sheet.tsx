@@ -1,8 +1,8 @@
 import { effect, type ReadonlySignal, useComputed } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import { rowsThatDiffer } from '../../formula/compare';
-import { isRow } from '../../formula/evaluate';
+import type { Store } from '../../batch/store/store';
+import { isRow } from '../../formula/engine/evaluate';
+import { rowsThatDiffer } from '../../formula/words/compare';
 import { lazyPiece } from '../page/lazy-piece';
 import { media, useMedia, useMediaSignal } from '../page/use-media';
 import { BatchHead } from './BatchHead';

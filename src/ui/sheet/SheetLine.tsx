@@ -1,9 +1,9 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import { isRow } from '../../formula/evaluate';
-import { labelOf } from '../../formula/labels';
-import type { NumericRowId, RowId } from '../../formula/order';
+import type { Store } from '../../batch/store/store';
+import { isRow } from '../../formula/engine/evaluate';
+import type { NumericRowId, RowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
 import { Guarded } from '../page/Guarded';
 import { ChoiceCell } from './ChoiceCell';
 import { columnIndex, type Drawn } from './columns-on-screen';

@@ -1,5 +1,5 @@
 import { useComputed } from '@preact/signals';
-import type { Store } from '../../batch/store';
+import type { Store } from '../../batch/store/store';
 import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
 

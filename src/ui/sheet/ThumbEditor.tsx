@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
-import type { Store } from '../../batch/store';
-import { isRow } from '../../formula/evaluate';
-import { labelOf } from '../../formula/labels';
-import type { NumericRowId } from '../../formula/order';
-import { numericRows } from '../../formula/sheet';
+import type { Store } from '../../batch/store/store';
+import { isRow } from '../../formula/engine/evaluate';
+import type { NumericRowId } from '../../formula/recipe/order';
+import { numericRows } from '../../formula/rows/sheet';
+import { labelOf } from '../../formula/words/labels';
 import { Remarks } from './RemarksLater';
 import type { SheetState } from './sheet-state';
 import { fractionKeys, keypadFor, unitKeys } from './unit-keys';

@@ -1,4 +1,4 @@
-import type { WayOut } from '../../formula/ways-out';
+import type { WayOut } from '../../formula/advice/ways-out';
 
 interface Props<W extends WayOut> {
   readonly ways: readonly W[];

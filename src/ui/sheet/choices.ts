@@ -1,4 +1,4 @@
-import type { ChoiceRowId } from '../../formula/order';
+import type { ChoiceRowId } from '../../formula/recipe/order';
 import { families } from '../../reference/families';
 import { grains } from '../../reference/grains';
 import { jars } from '../../reference/jars';

@@ -1,4 +1,4 @@
-import type { RowId } from '../../formula/order';
+import type { RowId } from '../../formula/recipe/order';
 import { isRowSpot, type Spot } from './sheet-state';
 
 /** The cells of a selected range: rows from the top, batches from the left. */

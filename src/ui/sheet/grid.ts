@@ -1,4 +1,4 @@
-import type { RowId } from '../../formula/order';
+import type { RowId } from '../../formula/recipe/order';
 import type { Place } from './grid-keys';
 import type { Column, Spot } from './sheet-state';
 import type { VisibleLine } from './visible-lines';

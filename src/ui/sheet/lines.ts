@@ -1,4 +1,4 @@
-import type { NumericRowId, RowId } from '../../formula/order';
+import type { NumericRowId, RowId } from '../../formula/recipe/order';
 
 /** A line of the sheet: one thing of the work, how it is done and how much of it, and what it unfolds to. */
 export interface Line {

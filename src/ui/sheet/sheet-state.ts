@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import type { RowId } from '../../formula/order';
+import type { RowId } from '../../formula/recipe/order';
 import { type LineId, lineOf } from './lines';
 
 /** A column of the sheet: the labels, or one of the two of a batch. */

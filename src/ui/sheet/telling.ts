@@ -1,7 +1,7 @@
-import type { Batch } from '../../batch/document';
-import type { Formulation } from '../../formula/formulate';
-import type { RowId } from '../../formula/order';
-import { severities } from '../../formula/problem';
+import type { Batch } from '../../batch/document/document';
+import type { Formulation } from '../../formula/engine/formulate';
+import type { RowId } from '../../formula/recipe/order';
+import { severities } from '../../formula/recipe/problem';
 import { lines } from './lines';
 
 /**

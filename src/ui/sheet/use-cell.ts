@@ -1,5 +1,5 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import type { RowId } from '../../formula/order';
+import type { RowId } from '../../formula/recipe/order';
 import type { Range } from './grid-range';
 import type { SheetState } from './sheet-state';
 

@@ -1,11 +1,11 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { copyRange, copyText } from '../../batch/copy';
-import { type Asking, pasteInto, type Refusal } from '../../batch/paste';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import type { RowId } from '../../formula/order';
+import { copyRange, copyText } from '../../batch/edits/copy';
+import { type Asking, pasteInto, type Refusal } from '../../batch/edits/paste';
+import type { Store } from '../../batch/store/store';
+import type { RowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
 import type { Range } from './grid-range';
 import type { SheetState } from './sheet-state';
 

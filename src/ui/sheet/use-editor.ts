@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import type { NumericRowId } from '../../formula/order';
+import type { Store } from '../../batch/store/store';
+import type { NumericRowId } from '../../formula/recipe/order';
 import type { SheetState } from './sheet-state';
 
 interface Editor {

@@ -1,4 +1,4 @@
-import type { RowId } from '../../formula/order';
+import type { RowId } from '../../formula/recipe/order';
 import { type Line, type LineId, lines, rowsOf } from './lines';
 
 /** A line as it is drawn: its first row of cells, and the details that show under it. */

@@ -1,6 +1,6 @@
-import { type Flow, flowsOf } from '../../formula/flows';
-import type { Formulation } from '../../formula/formulate';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import type { Formulation } from '../../formula/engine/formulate';
+import { type Flow, flowsOf } from '../../formula/steps/flows';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
 import { Whose } from '../page/Whose';
 import './flows.css';

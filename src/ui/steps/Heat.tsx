@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { readHeat } from '../../batch/read-heat';
-import type { Store } from '../../batch/store';
+import type { Batch } from '../../batch/document/document';
+import { readHeat } from '../../batch/reading/read-heat';
+import type { Store } from '../../batch/store/store';
 
 interface Props {
   readonly batch: Batch;

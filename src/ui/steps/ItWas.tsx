@@ -1,12 +1,12 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { cellProblem } from '../../batch/cell-problem';
-import type { Batch } from '../../batch/document';
-import { bareUnitOf, isBlank } from '../../batch/read-cell';
-import type { Store } from '../../batch/store';
-import { labelOf } from '../../formula/labels';
-import { movedBy } from '../../formula/measured-effect';
-import type { MeasuredRowId } from '../../formula/order';
-import { writeNumeric } from '../../formula/write-row';
+import type { Batch } from '../../batch/document/document';
+import { cellProblem } from '../../batch/reading/cell-problem';
+import { bareUnitOf, isBlank } from '../../batch/reading/read-cell';
+import type { Store } from '../../batch/store/store';
+import { movedBy } from '../../formula/advice/measured-effect';
+import type { MeasuredRowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
+import { writeNumeric } from '../../formula/words/write-row';
 import { units } from '../../measure/units';
 import { leading } from '../jar/leading';
 

@@ -1,6 +1,6 @@
-import { describeCoefficient } from '../../formula/origin-words';
-import type { StepFigure } from '../../formula/step-figures';
-import { writeCoefficient } from '../../formula/working-text';
+import type { StepFigure } from '../../formula/steps/step-figures';
+import { describeCoefficient } from '../../formula/words/origin-words';
+import { writeCoefficient } from '../../formula/working/working-text';
 
 interface Props {
   readonly figures: readonly StepFigure[];

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { isTimedStep } from '../../batch/timers';
-import type { MeasuredRowId } from '../../formula/order';
-import { figuresOfStep } from '../../formula/step-figures';
-import type { Step } from '../../formula/steps';
+import type { Batch } from '../../batch/document/document';
+import { isTimedStep } from '../../batch/keeping/timers';
+import type { Store } from '../../batch/store/store';
+import type { MeasuredRowId } from '../../formula/recipe/order';
+import { figuresOfStep } from '../../formula/steps/step-figures';
+import type { Step } from '../../formula/steps/steps';
 import type { Source } from '../../reference/sources';
 import { MayEdit } from '../page/MayEdit';
 import type { Cooking } from './cooking';

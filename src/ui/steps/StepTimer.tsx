@@ -1,7 +1,7 @@
 import { useComputed } from '@preact/signals';
-import { isOver, type TimedStep, writeLeft } from '../../batch/timers';
-import type { Step } from '../../formula/steps';
-import { type Kitchen, writeValue } from '../../formula/write-row';
+import { isOver, type TimedStep, writeLeft } from '../../batch/keeping/timers';
+import type { Step } from '../../formula/steps/steps';
+import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import type { Cooking } from './cooking';
 import { allowSound } from './ring';
 

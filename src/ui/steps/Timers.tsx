@@ -1,7 +1,7 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import { isOver, type Timer, timerNames, writeEnd, writeLeft } from '../../batch/timers';
+import { isOver, type Timer, timerNames, writeEnd, writeLeft } from '../../batch/keeping/timers';
+import type { Store } from '../../batch/store/store';
 import type { PageState } from '../page/page-state';
 import type { SheetState } from '../sheet/sheet-state';
 import { type Cooking, cookingOn } from './cooking';

@@ -1,7 +1,7 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
-import { readTicks, readTimers, type Ticks, ticksWithin, withTick } from '../../batch/kept-cooking';
-import { isOver, type TimedStep, type Timer, withoutTimer, withTimer } from '../../batch/timers';
-import type { StepId } from '../../formula/steps';
+import { readTicks, readTimers, type Ticks, ticksWithin, withTick } from '../../batch/keeping/kept-cooking';
+import { isOver, type TimedStep, type Timer, withoutTimer, withTimer } from '../../batch/keeping/timers';
+import type { StepId } from '../../formula/steps/steps';
 import type { PageState } from '../page/page-state';
 
 /** What goes on in the kitchen: steps that are done, and timers. Kept in this browser, apart from the sheet. */

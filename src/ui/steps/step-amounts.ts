@@ -1,8 +1,8 @@
-import type { Formulation } from '../../formula/formulate';
-import { labelOf } from '../../formula/labels';
-import type { NumericRowId } from '../../formula/order';
-import type { WriteAmount } from '../../formula/steps';
-import { type Kitchen, writeRow } from '../../formula/write-row';
+import type { Formulation } from '../../formula/engine/formulate';
+import type { NumericRowId } from '../../formula/recipe/order';
+import type { WriteAmount } from '../../formula/steps/steps';
+import { labelOf } from '../../formula/words/labels';
+import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
 
 /** How steps write an amount: the unit that leads, the other in brackets; the row to mend where there is none. */

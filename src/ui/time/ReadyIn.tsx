@@ -1,13 +1,13 @@
 import { useId, useRef, useState } from 'preact/hooks';
-import type { Batch } from '../../batch/document';
-import { readWantedHours } from '../../batch/read-wanted-hours';
-import type { Store } from '../../batch/store';
-import type { Formulation } from '../../formula/formulate';
-import { labelOf } from '../../formula/labels';
-import { type HasteRowId, type ReadyIn as Offer, readyIn } from '../../formula/ready-in';
-import { type ReadyInWay, wayToBeReady } from '../../formula/ready-in-way';
-import { describeReady } from '../../formula/ripening-words';
-import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/write-row';
+import type { Batch } from '../../batch/document/document';
+import { readWantedHours } from '../../batch/reading/read-wanted-hours';
+import type { Store } from '../../batch/store/store';
+import type { Formulation } from '../../formula/engine/formulate';
+import { type HasteRowId, type ReadyIn as Offer, readyIn } from '../../formula/time/ready-in';
+import { type ReadyInWay, wayToBeReady } from '../../formula/time/ready-in-way';
+import { describeReady } from '../../formula/time/ripening-words';
+import { labelOf } from '../../formula/words/labels';
+import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
 import { Whose } from '../page/Whose';
 

@@ -1,8 +1,8 @@
-import type { Formulation } from '../../formula/formulate';
-import { type RipeningPoint, ripeningAgainstRoom } from '../../formula/ripening-chart';
-import { drawRipening, type RipeningPicture, type Tick } from '../../formula/ripening-picture';
-import { describeChart, describeReady, ripeningLines } from '../../formula/ripening-words';
-import type { Kitchen } from '../../formula/write-row';
+import type { Formulation } from '../../formula/engine/formulate';
+import { type RipeningPoint, ripeningAgainstRoom } from '../../formula/time/ripening-chart';
+import { drawRipening, type RipeningPicture, type Tick } from '../../formula/time/ripening-picture';
+import { describeChart, describeReady, ripeningLines } from '../../formula/time/ripening-words';
+import type { Kitchen } from '../../formula/words/write-row';
 import { Whose } from '../page/Whose';
 import { waitingPlace } from './Waiting';
 

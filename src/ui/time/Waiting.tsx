@@ -1,10 +1,10 @@
-import type { Batch } from '../../batch/document';
-import { hoursOf, looksOf, openCarton } from '../../batch/log-edits';
-import { describeEntry, logSteps } from '../../batch/log-words';
-import type { Store } from '../../batch/store';
-import { describeOrigin } from '../../formula/origin-words';
-import { daysOffered, waitingOf } from '../../formula/waiting';
-import { describeWaiting } from '../../formula/waiting-words';
+import type { Batch } from '../../batch/document/document';
+import { hoursOf, looksOf, openCarton } from '../../batch/edits/log-edits';
+import { describeEntry, logSteps } from '../../batch/edits/log-words';
+import type { Store } from '../../batch/store/store';
+import { daysOffered, waitingOf } from '../../formula/time/waiting';
+import { describeWaiting } from '../../formula/time/waiting-words';
+import { describeOrigin } from '../../formula/words/origin-words';
 import { cartonWaiting } from '../../reference/carton-waiting';
 import { useMinutes } from '../plan/use-minutes';
 

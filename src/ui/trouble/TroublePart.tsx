@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { describeOrigin } from '../../formula/origin-words';
+import { describeOrigin } from '../../formula/words/origin-words';
 import type { GrainId } from '../../reference/grains';
 import { type Trouble, troubles, troublesAbout } from '../../reference/troubles';
 import type { PartProps } from '../page/part-props';

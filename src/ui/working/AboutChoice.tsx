@@ -1,11 +1,11 @@
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { coefficientsOf, compositionOf, type Fact, sugarFacts } from '../../formula/about';
-import { allergensOf } from '../../formula/cautions';
-import type { Formulation } from '../../formula/formulate';
-import type { ChoiceRowId } from '../../formula/order';
-import { describeCoefficient, describeOrigin } from '../../formula/origin-words';
-import { writeSignificant } from '../../formula/write-significant';
+import type { Batch } from '../../batch/document/document';
+import type { Store } from '../../batch/store/store';
+import { allergensOf } from '../../formula/advice/cautions';
+import type { Formulation } from '../../formula/engine/formulate';
+import type { ChoiceRowId } from '../../formula/recipe/order';
+import { describeCoefficient, describeOrigin } from '../../formula/words/origin-words';
+import { writeSignificant } from '../../formula/words/write-significant';
+import { coefficientsOf, compositionOf, type Fact, sugarFacts } from '../../formula/working/choice-figures';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { Correct } from './Correct';
 

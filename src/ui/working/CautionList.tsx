@@ -1,4 +1,4 @@
-import { describeOrigin } from '../../formula/origin-words';
+import { describeOrigin } from '../../formula/words/origin-words';
 import type { Origin } from '../../reference/origins';
 
 interface Props {

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { readCoefficient } from '../../batch/read-coefficient';
-import type { Store } from '../../batch/store';
-import type { CoefficientId } from '../../formula/coefficients';
+import { readCoefficient } from '../../batch/reading/read-coefficient';
+import type { Store } from '../../batch/store/store';
+import type { CoefficientId } from '../../formula/recipe/coefficients';
 import type { Coefficient } from '../../reference/origins';
 
 interface Props {

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Store } from '../../batch/store';
-import type { Formulation } from '../../formula/formulate';
-import type { NumericRowId } from '../../formula/order';
-import { describeOrigin } from '../../formula/origin-words';
-import { type Working, type WorkingInput, workingOfInput } from '../../formula/working';
-import { inNumbers, inSymbols, originOf, writeInput } from '../../formula/working-text';
+import type { Store } from '../../batch/store/store';
+import type { Formulation } from '../../formula/engine/formulate';
+import type { NumericRowId } from '../../formula/recipe/order';
+import { describeOrigin } from '../../formula/words/origin-words';
+import { type Working, type WorkingInput, workingOfInput } from '../../formula/working/working';
+import { inNumbers, inSymbols, originOf, writeInput } from '../../formula/working/working-text';
 import { Correct } from './Correct';
 
 interface Props {

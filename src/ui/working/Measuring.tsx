@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import { cellProblem, cellRemark, cellWaysOut, type Meant } from '../../batch/cell-problem';
-import type { Batch } from '../../batch/document';
-import type { Store } from '../../batch/store';
-import { findMeasured } from '../../formula/keep-measured';
-import { labelOf } from '../../formula/labels';
-import type { MeasuredRowId } from '../../formula/order';
-import { writeNumeric } from '../../formula/write-row';
+import type { Batch } from '../../batch/document/document';
+import { cellProblem, cellRemark, cellWaysOut, type Meant } from '../../batch/reading/cell-problem';
+import type { Store } from '../../batch/store/store';
+import type { MeasuredRowId } from '../../formula/recipe/order';
+import { labelOf } from '../../formula/words/labels';
+import { writeNumeric } from '../../formula/words/write-row';
+import { findMeasured } from '../../formula/working/keep-measured';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
 import { WaysOut } from '../sheet/WaysOut';

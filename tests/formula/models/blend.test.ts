@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
+import { formulate } from '../../../src/formula/engine/formulate';
 import { fermentableOf, weightOf } from '../../../src/formula/models/blend';
 import { sweeteners } from '../../../src/reference/sweeteners';
 import { tightBag as recipeOf } from '../../batches';

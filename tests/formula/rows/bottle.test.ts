@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
-import { leftOutAt } from '../../../src/formula/left-out';
-import { rowOrder } from '../../../src/formula/order';
-import { severities } from '../../../src/formula/problem';
-import type { Recipe } from '../../../src/formula/recipe';
+import { formulate } from '../../../src/formula/engine/formulate';
+import { rowOrder } from '../../../src/formula/recipe/order';
+import { severities } from '../../../src/formula/recipe/problem';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
+import { leftOutAt } from '../../../src/formula/rows/pressure-left-out';
 import { anyRecipe, measuredRecipe, tightBag as recipeOf, sensibleRecipe, typed } from '../../batches';
 import { codesAt, differences, numberIn, problemAt, rounding, worked } from '../../results';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
+import { formulate } from '../../../src/formula/engine/formulate';
 import { onHand, tightBag as recipeOf, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 

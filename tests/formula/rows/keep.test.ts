@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
+import { formulate } from '../../../src/formula/engine/formulate';
 import { anyRecipe, recipeOf, sourceIds, typed } from '../../batches';
 import { codesAt, numberIn, worked } from '../../results';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
-import type { Yours } from '../../../src/formula/recipe';
-import { workingIn } from '../../../src/formula/working';
-import { type Kitchen, writeRow } from '../../../src/formula/write-row';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Yours } from '../../../src/formula/recipe/recipe';
+import { type Kitchen, writeRow } from '../../../src/formula/words/write-row';
+import { workingIn } from '../../../src/formula/working/working';
 import { usualScoopSet } from '../../../src/measure/scoops';
 import { anyRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
 import { numberIn, rounding } from '../../results';

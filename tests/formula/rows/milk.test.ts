@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { formulate } from '../../../src/formula/formulate';
-import type { Yours } from '../../../src/formula/recipe';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Yours } from '../../../src/formula/recipe/recipe';
 import { recipeOf, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { type Formulation, formulate } from '../../../src/formula/formulate';
-import type { Recipe } from '../../../src/formula/recipe';
-import { describeProblem } from '../../../src/formula/words';
+import { demo } from '../../../src/batch/document/demo';
+import { type Formulation, formulate } from '../../../src/formula/engine/formulate';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
+import { describeProblem } from '../../../src/formula/words/words';
 import { grainIds, plainRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
 import { agrees, codesAt, numberIn, problemAt, worked } from '../../results';
 

@@ -1,5 +1,5 @@
-import { formulate } from '../../../src/formula/formulate';
-import { fateOfFirst, productsOf } from '../../../src/formula/sugar-fate';
+import { formulate } from '../../../src/formula/engine/formulate';
+import { fateOfFirst, productsOf } from '../../../src/formula/fizz/sugar-fate';
 import { kitchen } from '../../../src/reference/kitchen';
 import { kitchenLines } from '../../../src/reference/kitchen-lines';
 import { molarMasses } from '../../../src/reference/physics';

@@ -1,4 +1,4 @@
-import { formulate } from '../../../src/formula/formulate';
+import { formulate } from '../../../src/formula/engine/formulate';
 import { passingSolids, reduce, stagesAt } from '../../../src/formula/models/milk';
 import { solidsOf, strainOf } from '../../../src/formula/models/strain';
 import { type Composition, type SourceId, sources } from '../../../src/reference/sources';

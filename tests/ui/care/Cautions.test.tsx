@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
-import { careTopics } from '../../../src/formula/care-topics';
-import { describeOrigin } from '../../../src/formula/origin-words';
+import { careTopics } from '../../../src/formula/advice/care-topics';
+import { describeOrigin } from '../../../src/formula/words/origin-words';
 import { openWith, textOf } from '../open-sheet';
 
 const openSheet = openWith('care');

@@ -2,8 +2,8 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { createStore, type Store } from '../../../src/batch/store';
-import type { Recipe } from '../../../src/formula/recipe';
+import { createStore, type Store } from '../../../src/batch/store/store';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { SugarFate } from '../../../src/ui/fizz/SugarFate';
 import { recipeOf, typed } from '../../batches';
 import { documentOf } from '../../stocked';

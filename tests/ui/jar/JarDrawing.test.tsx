@@ -1,9 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { drawJar } from '../../../src/formula/drawing';
-import { formulate } from '../../../src/formula/formulate';
-import type { Recipe } from '../../../src/formula/recipe';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
+import { drawJar } from '../../../src/formula/steps/drawing';
 import { JarDrawing } from '../../../src/ui/jar/JarDrawing';
 import { jarIds, recipeOf, typed } from '../../batches';
 import { openSheet, textOf } from '../open-sheet';

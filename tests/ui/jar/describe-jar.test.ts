@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { formulate } from '../../../src/formula/formulate';
-import type { Recipe } from '../../../src/formula/recipe';
+import { demo } from '../../../src/batch/document/demo';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { describeJar } from '../../../src/ui/jar/describe-jar';
 import { recipeOf, typed } from '../../batches';
 

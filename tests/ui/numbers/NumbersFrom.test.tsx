@@ -2,7 +2,7 @@
 import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { everyFigure } from '../../../src/formula/every-figure';
+import { everyFigure } from '../../../src/formula/working/every-figure';
 import { NumbersFrom } from '../../../src/ui/numbers/NumbersFrom';
 import { openWith } from '../open-sheet';
 

@@ -3,10 +3,10 @@ import 'fake-indexeddb/auto';
 import { cleanup, render, screen } from '@testing-library/preact';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { keepSheet } from '../../../src/batch/keep-sheet';
-import { createStore } from '../../../src/batch/store';
-import { rowOrder } from '../../../src/formula/order';
+import { demo } from '../../../src/batch/document/demo';
+import { keepSheet } from '../../../src/batch/keeping/keep-sheet';
+import { createStore } from '../../../src/batch/store/store';
+import { rowOrder } from '../../../src/formula/recipe/order';
 import { App } from '../../../src/ui/page/App';
 import { openSheet, textOf } from '../open-sheet';
 

@@ -2,9 +2,9 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { openText } from '../../../src/batch/open-saved';
-import { withSettings } from '../../../src/batch/settings';
-import { createStore } from '../../../src/batch/store';
+import { openText } from '../../../src/batch/keeping/open-saved';
+import { withSettings } from '../../../src/batch/reading/settings';
+import { createStore } from '../../../src/batch/store/store';
 import { App } from '../../../src/ui/page/App';
 import { partIds } from '../../../src/ui/page/part-ids';
 import '../../../src/ui/sheet/Remarks';

@@ -2,7 +2,7 @@
 import { cleanup, render } from '@testing-library/preact';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import { createStore } from '../../../src/batch/store';
+import { createStore } from '../../../src/batch/store/store';
 import { App } from '../../../src/ui/page/App';
 import { loadPart } from '../../../src/ui/page/PartPane';
 import { partIds } from '../../../src/ui/page/part-ids';

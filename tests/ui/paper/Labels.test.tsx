@@ -2,8 +2,8 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { setWhen } from '../../../src/batch/plan-edits';
-import { createStore, type Store } from '../../../src/batch/store';
+import { setWhen } from '../../../src/batch/store/plan-edits';
+import { createStore, type Store } from '../../../src/batch/store/store';
 import { Labels } from '../../../src/ui/paper/Labels';
 import { recipeOf } from '../../batches';
 import { documentOf } from '../../stocked';

@@ -2,10 +2,10 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { demo, startBatch } from '../../../src/batch/demo';
-import type { SheetDocument } from '../../../src/batch/document';
-import { mostBatches } from '../../../src/batch/document-limits';
-import { createStore } from '../../../src/batch/store';
+import { demo, startBatch } from '../../../src/batch/document/demo';
+import type { SheetDocument } from '../../../src/batch/document/document';
+import { mostBatches } from '../../../src/batch/document/document-limits';
+import { createStore } from '../../../src/batch/store/store';
 import { writeCopy } from '../../../src/interchange/json-file';
 import { OpenFile } from '../../../src/ui/paper/OpenFile';
 import { createSheetState } from '../../../src/ui/sheet/sheet-state';

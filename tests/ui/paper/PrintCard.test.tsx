@@ -1,9 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { setWhen } from '../../../src/batch/plan-edits';
-import { createStore, type Store } from '../../../src/batch/store';
+import { demo } from '../../../src/batch/document/demo';
+import { setWhen } from '../../../src/batch/store/plan-edits';
+import { createStore, type Store } from '../../../src/batch/store/store';
 import { PrintCard } from '../../../src/ui/paper/PrintCard';
 import PrintCards from '../../../src/ui/paper/PrintCards';
 import { PrintTools } from '../../../src/ui/paper/PrintTools';

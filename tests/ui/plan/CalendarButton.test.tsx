@@ -2,7 +2,7 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { TimelineEvent } from '../../../src/formula/timeline/event';
+import type { TimelineEvent } from '../../../src/formula/time/event';
 import { CalendarButton } from '../../../src/ui/plan/CalendarButton';
 
 const event: TimelineEvent = {

@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { setWhen } from '../../../src/batch/plan-edits';
-import type { Store } from '../../../src/batch/store';
+import { setWhen } from '../../../src/batch/store/plan-edits';
+import type { Store } from '../../../src/batch/store/store';
 import { openWith, textOf } from '../open-sheet';
 
 const openSheet = openWith('plan');

@@ -2,7 +2,7 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { createStore, type Store } from '../../../src/batch/store';
+import { createStore, type Store } from '../../../src/batch/store/store';
 import { RecipeOut } from '../../../src/ui/recipe/RecipeOut';
 import { recipeOf, typed } from '../../batches';
 import { documentOf } from '../../stocked';

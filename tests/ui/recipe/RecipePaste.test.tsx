@@ -2,9 +2,9 @@
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { keepOwnFood } from '../../../src/batch/larder';
-import { createStore, type Store } from '../../../src/batch/store';
+import { demo } from '../../../src/batch/document/demo';
+import { keepOwnFood } from '../../../src/batch/edits/larder';
+import { createStore, type Store } from '../../../src/batch/store/store';
 import { RecipePaste } from '../../../src/ui/recipe/RecipePaste';
 import { createSheetState } from '../../../src/ui/sheet/sheet-state';
 import { textOf } from '../open-sheet';

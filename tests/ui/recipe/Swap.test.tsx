@@ -2,9 +2,9 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { Batch } from '../../../src/batch/document';
-import { createStore, type Store } from '../../../src/batch/store';
-import type { Given } from '../../../src/formula/recipe';
+import type { Batch } from '../../../src/batch/document/document';
+import { createStore, type Store } from '../../../src/batch/store/store';
+import type { Given } from '../../../src/formula/recipe/recipe';
 import { Swap } from '../../../src/ui/recipe/Swap';
 import { onHand, recipeOf, typed } from '../../batches';
 import { documentOf } from '../../stocked';

@@ -2,8 +2,8 @@
 import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { createStore, type Store } from '../../../src/batch/store';
+import { demo } from '../../../src/batch/document/demo';
+import { createStore, type Store } from '../../../src/batch/store/store';
 import { SwapAnswer } from '../../../src/ui/recipe/SwapAnswer';
 import { textOf } from '../open-sheet';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { listFoods } from '../../../src/formula/look-up';
+import { listFoods } from '../../../src/formula/foods/look-up';
 import { foodMenu } from '../../../src/ui/recipe/food-menu';
 
 const oats = { name: 'Sprouted oats', grams: 90, millilitres: 237 };

@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { cleanup, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { labelOf } from '../../../src/formula/labels';
-import { rowOrder } from '../../../src/formula/order';
+import { rowOrder } from '../../../src/formula/recipe/order';
+import { labelOf } from '../../../src/formula/words/labels';
 import { sources } from '../../../src/reference/sources';
 import { sweeteners } from '../../../src/reference/sweeteners';
 import { openSheet, textOf } from '../open-sheet';

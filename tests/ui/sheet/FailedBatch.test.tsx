@@ -2,10 +2,10 @@
 import { act, cleanup, render, screen, within } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { demo, startBatch } from '../../../src/batch/demo';
-import type { Batch, SheetDocument } from '../../../src/batch/document';
-import { createStore } from '../../../src/batch/store';
-import { numericRows } from '../../../src/formula/sheet';
+import { demo, startBatch } from '../../../src/batch/document/demo';
+import type { Batch, SheetDocument } from '../../../src/batch/document/document';
+import { createStore } from '../../../src/batch/store/store';
+import { numericRows } from '../../../src/formula/rows/sheet';
 import { App } from '../../../src/ui/page/App';
 import { Guarded } from '../../../src/ui/page/Guarded';
 import { loadPart } from '../../../src/ui/page/PartPane';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { createStore } from '../../../src/batch/store';
+import { demo } from '../../../src/batch/document/demo';
+import { createStore } from '../../../src/batch/store/store';
 import { tellingRows } from '../../../src/ui/sheet/telling';
 
 /** The details that show by themselves after an edit to the demo. */

@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { flowsOf } from '../../../src/formula/flows';
-import { formulate } from '../../../src/formula/formulate';
-import type { Recipe } from '../../../src/formula/recipe';
+import { demo } from '../../../src/batch/document/demo';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
+import { flowsOf } from '../../../src/formula/steps/flows';
 import { Flows } from '../../../src/ui/steps/Flows';
 import { recipeOf, sourceIds, typed } from '../../batches';
 import { textOf } from '../open-sheet';

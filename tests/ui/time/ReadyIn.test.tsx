@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { Store } from '../../../src/batch/store';
+import type { Store } from '../../../src/batch/store/store';
 import { openWith, textOf } from '../open-sheet';
 
 const openSheet = openWith('time');

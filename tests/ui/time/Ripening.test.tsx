@@ -1,9 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { demo } from '../../../src/batch/demo';
-import { formulate } from '../../../src/formula/formulate';
-import type { Recipe } from '../../../src/formula/recipe';
+import { demo } from '../../../src/batch/document/demo';
+import { formulate } from '../../../src/formula/engine/formulate';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { Ripening } from '../../../src/ui/time/Ripening';
 import { recipeOf, typed } from '../../batches';
 import { openWith, textOf } from '../open-sheet';

@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { Logged } from '../../../src/batch/document';
-import { now, wallOf } from '../../../src/batch/local-time';
-import { addEntry } from '../../../src/batch/log-edits';
-import type { Store } from '../../../src/batch/store';
+import type { Logged } from '../../../src/batch/document/document';
+import { addEntry } from '../../../src/batch/edits/log-edits';
+import { now, wallOf } from '../../../src/batch/reading/local-time';
+import type { Store } from '../../../src/batch/store/store';
 import { openWith, textOf } from '../open-sheet';
 
 const openSheet = openWith('log');

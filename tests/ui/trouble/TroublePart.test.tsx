@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
-import { describeOrigin } from '../../../src/formula/origin-words';
+import { describeOrigin } from '../../../src/formula/words/origin-words';
 import { troubles } from '../../../src/reference/troubles';
 import { openWith, textOf } from '../open-sheet';
 

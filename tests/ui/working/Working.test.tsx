@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { rowOrder } from '../../../src/formula/order';
-import { describeCoefficient } from '../../../src/formula/origin-words';
-import { workingIn } from '../../../src/formula/working';
-import { inNumbers, inSymbols } from '../../../src/formula/working-text';
+import { rowOrder } from '../../../src/formula/recipe/order';
+import { describeCoefficient } from '../../../src/formula/words/origin-words';
+import { workingIn } from '../../../src/formula/working/working';
+import { inNumbers, inSymbols } from '../../../src/formula/working/working-text';
 import { openSheet, textOf } from '../open-sheet';
 
 afterEach(cleanup);

@@ -1,0 +1,13 @@
+import type { Recipe } from '../../formula/recipe/recipe';
+import type { Batch, SheetDocument } from './document-schema';
+
+export { largestShare, longestName, longestText, mostBatches } from './document-limits';
+export type { Batch, Cell, GivenCell, Logged, Settings, SheetDocument } from './document-schema';
+
+const nothing = {};
+
+/** What the engine works this batch out from: its own cells, and the corrections that hold for every batch. */
+export function recipeOf({ yours }: SheetDocument, batch: Batch): Recipe {
+  const { id: jarOf, vessel, source, sweetener, grains, given, measured, heat, onHand = nothing } = batch;
+  return { vessel, source, sweetener, grains, given, measured, yours, heat, onHand, jarOf };
+}

@@ -1,0 +1,36 @@
+import type { SweetenerId } from '../../reference/sweeteners';
+import type { SheetDocument } from '../document/document';
+import { mostOwnFoods } from '../document/document-limits';
+
+/** A food that was weighed once: so much of it in so many mL. */
+export interface OwnFood {
+  readonly name: string;
+  readonly grams: number;
+  readonly millilitres: number;
+}
+
+/**
+ * Keeps what a measure of a food weighed; weighed again, the new figure takes the old one's place. The same figure, or
+ * one food more than can be saved, changes nothing.
+ */
+export function keepOwnFood(document: SheetDocument, food: OwnFood): SheetDocument {
+  const { ownFoods = [] } = document;
+  const old = ownFoods.find(({ name }) => name === food.name);
+  if (old?.grams === food.grams && old.millilitres === food.millilitres) return document;
+  if (old === undefined && ownFoods.length >= mostOwnFoods) return document;
+  const others = ownFoods.filter((one) => one !== old);
+  return { ...document, ownFoods: [...others, food] };
+}
+
+/** Forgets an own food. */
+export function forgetOwnFood(document: SheetDocument, name: string): SheetDocument {
+  if (document.ownFoods?.some((food) => food.name === name) !== true) return document;
+  return { ...document, ownFoods: document.ownFoods.filter((food) => food.name !== name) };
+}
+
+/** What a kilogram of a sweetener costs, in the cook's own currency; null forgets it. */
+export function setPrice(document: SheetDocument, id: SweetenerId, perKilogram: number | null): SheetDocument {
+  if (document.prices?.[id] === (perKilogram ?? undefined)) return document;
+  const { [id]: _, ...others } = document.prices ?? {};
+  return { ...document, prices: perKilogram === null ? others : { ...others, [id]: perKilogram + 0 } };
+}

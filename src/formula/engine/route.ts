@@ -1,0 +1,52 @@
+import type { Plan } from '../recipe/sizing';
+import type { TermId, Way } from '../rows/row';
+import { fillWay } from '../rows/terms/fill';
+import { type Rule, ruleOf } from './rule';
+import { termIds } from './slots';
+import { isRow, waysOf } from './ways-of';
+
+/** How each term comes about by a plan, by its slot: found once for all batches of which the same is typed. */
+export interface Route {
+  readonly plan: Plan;
+  /** The names of the ways, under which they are told too. */
+  readonly names: readonly string[];
+  readonly rules: readonly Rule[];
+}
+
+const routes = new WeakMap<Plan, Route>();
+const routesKnowing = new WeakMap<Plan, Route>();
+
+/** The route of a plan. `knowsSugarLeft`: whether somebody measured the sugar that was left when straining. */
+export function routeOf(plan: Plan, knowsSugarLeft: boolean): Route {
+  const among = knowsSugarLeft ? routesKnowing : routes;
+  const route = among.get(plan) ?? makeRoute(plan, knowsSugarLeft);
+  among.set(plan, route);
+  return route;
+}
+
+function makeRoute(plan: Plan, knowsSugarLeft: boolean): Route {
+  const names = termIds.map((id) => wayName(id, plan, knowsSugarLeft));
+  return {
+    plan,
+    names,
+    rules: termIds.map((id, slot) => ruleOf(wayCalled(names[slot] ?? '', id))),
+  };
+}
+
+function wayName(id: TermId, plan: Plan, knowsSugarLeft: boolean): string {
+  const ways = waysOf(id);
+  const name = isRow(id) ? plan.ways[id] : sharedWay(id, plan, knowsSugarLeft);
+  return (name !== undefined && name in ways ? name : Object.keys(ways)[0]) ?? '';
+}
+
+function sharedWay(id: string, plan: Plan, knowsSugarLeft: boolean): string | undefined {
+  if (id === 'sugarForgotten') return knowsSugarLeft ? 'measured' : 'all';
+  return fillWay(id, plan);
+}
+
+/** A way by its name. */
+export function wayCalled(name: string, id: TermId): Way {
+  const way = waysOf(id)[name];
+  if (way === undefined) throw new Error(id);
+  return way;
+}

@@ -1,0 +1,161 @@
+import { convertNumber } from '../../measure/units';
+import { handwork } from '../../reference/handwork';
+import { kitchen as limits } from '../../reference/kitchen';
+import type { Coefficient } from '../../reference/origins';
+import type { Formulation, RowResult } from '../engine/formulate';
+import { readGiven } from '../engine/givens';
+import { type NumericRowId, type StockId, stockRows } from '../recipe/order';
+import { numericRows } from '../rows/sheet';
+import { labelDaysOf } from '../steps/label-text';
+import { dayMinutes } from '../time/span';
+import { describeProblem } from '../words/words';
+import type { Kitchen } from '../words/write-row';
+import type { Making, Wait } from './making';
+
+/** The batch that is planned, beside what is worked out of it. */
+export interface PlannedBatch {
+  readonly id: string;
+  readonly name: string;
+  readonly opened?: { readonly days: number };
+}
+
+/**
+ * What a plan has to know of a batch that is worked out. Times are whole minutes in steps of five. A homemade milk is
+ * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that.
+ * Where it may be slower, its pH is checked by that line. Daily checks are only for a carton opened for this batch.
+ */
+export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
+  const { choices } = formulation;
+  const ferment = fermentOf(formulation, kitchen);
+  const second = secondOf(formulation);
+  const isCarton = choices.source.heated;
+  const isSlow = !isCarton && mayTake(formulation) > sourLine;
+  const keep = labelDaysOf(formulation);
+  return {
+    batch: id,
+    name,
+    soak: soakOf(formulation),
+    make: makeOf(formulation),
+    ferment,
+    taste: handwork.taste.value,
+    strain: workOn(handwork.strain.value, handwork.strainJar.value, numberAt(formulation, 'vesselCount')),
+    second,
+    chill: chillOf(keep, second),
+    keep,
+    checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
+    isHome: !isCarton,
+    grains: {
+      ...{ kind: formulation.recipe.grains, name: choices.grain.name },
+      ...{ need: numberAt(formulation, 'grainMass') ?? 0, have: stockOf(formulation, 'grains') },
+    },
+    jars: {
+      ...{ kind: formulation.recipe.vessel, name: choices.jar.name },
+      ...{ need: numberAt(formulation, 'vesselCount') ?? 1, have: stockOf(formulation, 'jars') },
+    },
+  };
+}
+
+const sourLine = minutesOf(limits.acidityTime.value);
+
+function minutesOf(hours: number): number {
+  const { value: step } = handwork.step;
+  return Math.round(convertNumber(hours, 'h', 'min') / step) * step;
+}
+
+function waitOf(low: number, likely: number, high: number): Wait {
+  return { low: minutesOf(low), likely: minutesOf(likely), high: minutesOf(high) };
+}
+
+/** A time that was typed is as long as that; else it may be as long as is usual. */
+function rangedWait({ status }: RowResult, likely: number, { low, high }: Partial<Coefficient>): Wait {
+  if (status === 'given') return waitOf(likely, likely, likely);
+  return waitOf(Math.min(low ?? likely, likely), likely, Math.max(high ?? likely, likely));
+}
+
+function numberAt({ rows }: Formulation, id: NumericRowId): number | null {
+  const { value } = rows[id];
+  return typeof value === 'number' ? value : null;
+}
+
+/** What steeps in its blending water is stood beside, and its few minutes count as work. */
+function soakOf(formulation: Formulation): Making['soak'] {
+  const { soak } = formulation.choices.source;
+  const hours = numberAt(formulation, 'soakTime') ?? soak?.hours.value ?? 0;
+  if (soak === null || soak.place === 'blending water' || hours <= 0) return null;
+  return { minutes: handwork.soak.value, wait: rangedWait(formulation.rows.soakTime, hours, soak.hours) };
+}
+
+function makeOf(formulation: Formulation): number {
+  const { recipe, choices } = formulation;
+  const { soak, form } = choices.source;
+  const loads = Math.ceil(numberAt(formulation, 'blenderLoads') ?? 1);
+  const steep = soak?.place === 'blending water' ? minutesOf(numberAt(formulation, 'soakTime') ?? soak.hours.value) : 0;
+  const milk = form === 'liquid' ? handwork.pour.value : handwork.weigh.value + steep + loads * handwork.load.value;
+  const heat = recipe.heat === null || recipe.heat === undefined ? 0 : handwork.heat.value + recipe.heat.minutes;
+  return workOn(
+    milk + Math.max(heat, 0) + handwork.setUp.value,
+    handwork.jar.value,
+    numberAt(formulation, 'vesselCount'),
+  );
+}
+
+/** For how long milk stands about while it is made, in minutes: from the first load until the last jar is filled. */
+export function standsAbout(formulation: Formulation): number {
+  const isPoured = formulation.choices.source.form === 'liquid';
+  const loads = Math.ceil(numberAt(formulation, 'blenderLoads') ?? 1);
+  const milk = isPoured ? handwork.pour.value : loads * handwork.load.value;
+  return workOn(milk, handwork.jar.value, numberAt(formulation, 'vesselCount'));
+}
+
+/** So many minutes once and so many for each jar or bottle, of which there is at least one, in whole steps. */
+function workOn(once: number, each: number, count: number | null): number {
+  const { value: step } = handwork.step;
+  return Math.ceil((once + each * Math.max(Math.ceil(count ?? 1), 1)) / step) * step;
+}
+
+/** How long the first ferment may take, in minutes, whatever a plan allows it; 0 where it has no time. */
+export function mayTake({ rows }: Formulation): number {
+  const { value, range } = rows.readyTime;
+  return typeof value === 'number' ? minutesOf(Math.max(range?.high ?? value, value)) : 0;
+}
+
+function fermentOf({ rows, choices }: Formulation, kitchen: Kitchen): Making['ferment'] {
+  const { value, range, problems } = rows.readyTime;
+  if (typeof value !== 'number') {
+    const [why] = problems;
+    return { why: why === undefined ? 'The sheet has no time for the first ferment.' : describeProblem(why, kitchen) };
+  }
+  const { low, likely, high } = waitOf(range?.low ?? value, value, range?.high ?? value);
+  const most = choices.source.heated || likely > sourLine ? high : Math.min(high, sourLine);
+  return { wait: { low: Math.min(low, likely), likely, high: Math.max(most, likely) } };
+}
+
+function secondOf(formulation: Formulation): Making['second'] {
+  const row = formulation.rows.bottleTime;
+  const hours = numberAt(formulation, 'bottleTime') ?? 0;
+  if (hours <= 0) return null;
+  const usual = numericRows.bottleTime.usual?.(formulation.evaluation) ?? {};
+  const bottles = numberAt(formulation, 'bottleCount');
+  return {
+    bottle: workOn(handwork.bottle.value, handwork.bottleEach.value, bottles),
+    wait: rangedWait(row, hours, usual),
+    fridge: workOn(handwork.fridge.value, handwork.fridgeEach.value, bottles),
+  };
+}
+
+/** Cold through after some hours, and drunk while it is at its best; within a day where that is not known. */
+function chillOf(keep: Making['keep'], second: Making['second']): Wait {
+  const low = minutesOf(handwork.chill.value);
+  const keeps = keep === null ? low + dayMinutes : keep.best * dayMinutes;
+  const gone = second === null ? 0 : second.bottle + second.wait.high + second.fridge;
+  return { low, likely: low, high: Math.max(low, keeps - gone) };
+}
+
+/** What there is of a stock, in the unit of its row; null where nothing readable was typed. */
+function stockOf({ recipe, evaluation }: Formulation, stock: StockId): number | null {
+  const have = recipe.onHand?.[stock];
+  if (have === undefined) return null;
+  const row = stockRows[stock];
+  const read = readGiven(evaluation, row, numericRows[row], have);
+  return typeof read === 'number' ? read : null;
+}

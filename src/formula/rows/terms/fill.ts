@@ -1,0 +1,60 @@
+import { wholeDepth } from '../../models/vessel';
+import type { Plan } from '../../recipe/sizing';
+import { jarProfile } from '../jar-profile';
+import type { Ways } from '../row';
+
+const sweetenerPerMilk = '{sugarRate} ÷ 1000 ÷ {fermentable} × {sweetenerRoom}';
+const sweetenerByWeight = '{sweetenerMass} × {sweetenerRoom}';
+const roomOfGrains = '{grainMass} ÷ {grainDensity}';
+
+/** What joins the jars to the milk: fills, headspaces, and the room that grains and sweetener take. */
+export const fillTerms = {
+  headspaceAsked: { usual: '{headspaceUsual}', typed: '{headspaceTyped}' },
+  fillAllowed: {
+    byDepth: {
+      formula: '{brimful} − {roomAsked}',
+      guard: (x, allowed) =>
+        allowed <= 0
+          ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth: wholeDepth(jarProfile(x)) })
+          : allowed,
+    },
+  },
+  totalFill: { sum: `{milkVolume} + ${sweetenerByWeight} + ${roomOfGrains}` },
+  roomPerMilk: {
+    both: `1 + ${sweetenerPerMilk} + {grainRate} ÷ 1000 ÷ {grainDensity}`,
+    sweetener: `1 + ${sweetenerPerMilk}`,
+    grains: '1 + {grainRate} ÷ 1000 ÷ {grainDensity}',
+    neither: '1',
+  },
+  fixedRoom: {
+    both: `${sweetenerByWeight} + ${roomOfGrains}`,
+    sweetener: sweetenerByWeight,
+    grains: roomOfGrains,
+    neither: '0',
+  },
+  drinkPerMilk: {
+    both: `1 + ${sweetenerPerMilk} − {grainRate} ÷ 1000 × {cling}`,
+    sweetener: `1 + ${sweetenerPerMilk}`,
+    grains: '1 − {grainRate} ÷ 1000 × {cling}',
+    neither: '1',
+  },
+  drinkFixed: {
+    both: `${sweetenerByWeight} − {grainMass} × {cling}`,
+    sweetener: sweetenerByWeight,
+    grains: '− {grainMass} × {cling}',
+    neither: '0',
+  },
+} satisfies Record<string, Ways>;
+
+/** The way a term of the fill takes: of sweetener and grains, those that grow with the batch, or those that do not. */
+export function fillWay(id: string, plan: Plan): string | undefined {
+  if (id === 'headspaceAsked') return plan.asksHeadspace ? 'typed' : 'usual';
+  if (id === 'fixedRoom' || id === 'drinkFixed') return wayName(plan.sweetenerFixed, plan.grainsFixed);
+  const sweetens = !plan.sweetenerFixed && plan.sugarBy !== 'none';
+  return id === 'roomPerMilk' || id === 'drinkPerMilk' ? wayName(sweetens, !plan.grainsFixed) : undefined;
+}
+
+function wayName(sweetener: boolean, grains: boolean): 'both' | 'sweetener' | 'grains' | 'neither' {
+  if (sweetener) return grains ? 'both' : 'sweetener';
+  return grains ? 'grains' : 'neither';
+}

@@ -1,0 +1,81 @@
+import { kitchen } from '../../reference/kitchen';
+import { kitchenLines } from '../../reference/kitchen-lines';
+import { holdsFor, isWarm } from '../advice/caution-conditions';
+import { labelOf } from '../words/labels';
+import type { StepDraft } from './step';
+import { type StepWriter, say } from './step-writer';
+
+/** Cooling what was warmed or heated; null where nothing was. */
+export function coolStep(writer: StepWriter): StepDraft | null {
+  if (!isWarm(writer.formulation)) return null;
+  const most = writer.quantity(kitchenLines.grainTemperatureLimit.value, 'temperature');
+  return { id: 'cool', title: 'Cool the milk', text: `Cool the milk to ${most} or less before the grains go in.` };
+}
+
+/** The grains, their dose, and where they gather. */
+export function cultureStep(writer: StepWriter): StepDraft {
+  const { floats, dairy } = writer.formulation.choices.grain;
+  const each = writer.eachJar('grainMass');
+  const text = say(
+    dairy ? 'Rinse the dairy milk off the grains with cool boiled water; some milk protein stays in them.' : null,
+    `Drain the grains and add ${writer.amount('grainMass')}.`,
+    floats ? 'Milk grains float.' : 'Water grains sink.',
+  );
+  const step: StepDraft = { id: 'culture', title: 'Add the grains', text };
+  return each === null ? step : { ...step, perJar: `Grains for each jar: ${each}.` };
+}
+
+/** Filling to the headspace, in how many jars, and a cover that lets gas escape. */
+export function coverStep(writer: StepWriter): StepDraft {
+  const { name } = writer.formulation.choices.jar;
+  const jars = writer.value('vesselCount');
+  const fill = writer.amount('fillVolume');
+  const cover = 'Cover with a cloth, an airlock, or a lid that is not tightened.';
+  const room = `Leave ${writer.amount('headspaceDepth')} free below the rim.`;
+  const step = { id: 'cover', title: 'Fill and cover' } as const;
+  if (jars === 1) return { ...step, text: say(`${name}, filled with milk and grains: ${fill}.`, room, cover) };
+  const count = writer.amount('vesselCount');
+  const filled = jars === null ? `Jars (${name}): ${count}.` : `${count} jars (${name}): share the milk equally.`;
+  const text = say(filled, room, cover);
+  return { ...step, text, perJar: `Milk and grains in each jar: ${fill}.` };
+}
+
+/** When to taste: the range of hours of this batch, as an estimate; the row to mend where no time can be told. */
+export function waitStep(writer: StepWriter): StepDraft {
+  const { range } = writer.formulation.rows.readyTime;
+  const from = range === null ? null : writer.quantity(range.low, 'time');
+  const to = range === null ? null : writer.quantity(range.high, 'time');
+  const room = writer.amount('roomTemperature');
+  const told = writer.value('readyTime') !== null;
+  const likely = told
+    ? `Likely ready after ${writer.amount('readyTime')}`
+    : `How long can’t be told: see “${labelOf('readyTime')}”`;
+  return {
+    id: 'wait',
+    title: 'Wait and taste',
+    text: say(
+      from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
+      to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
+      'Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted.',
+      holdsFor('acidityLine', writer.formulation)
+        ? `pH ${kitchen.acidityLine.value} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
+        : null,
+    ),
+  };
+}
+
+/** Straining the grains out, what there is to drink, and where the grains go. */
+export function liftStep(writer: StepWriter): StepDraft {
+  const { dairy } = writer.formulation.choices.grain;
+  return {
+    id: 'lift',
+    title: 'Lift the grains',
+    text: say(
+      'Strain the grains out through a clean, coarse sieve, helping with a spatula.',
+      writer.outcome('drinkVolume', 'kefir'),
+      dairy
+        ? 'Rinse the grains in a little dairy milk and put them back into their resting jar of it, or straight into the next batch.'
+        : 'Rinse the grains with cool water and put them back into their resting jar of sugar water, or straight into the next batch.',
+    ),
+  };
+}

@@ -1,0 +1,161 @@
+import { cartonWaiting } from '../../reference/carton-waiting';
+import { type CautionId, cautions } from '../../reference/cautions';
+import { kitchen } from '../../reference/kitchen';
+import { learning } from '../../reference/pace';
+import type { BatchCaution } from '../advice/cautions';
+import type { Formulation } from '../engine/formulate';
+import { type Look, makesOf, startOf, type TimedLook } from './looks';
+
+export type Verdict = 'wait' | 'ready' | 'throwOut' | 'cannotTell';
+
+/** Why the verdict is what it is; each has its sentence in `waiting-words.ts`. */
+export type WaitingReason =
+  | 'acidEnough'
+  | 'notYet'
+  | 'notInTime'
+  | 'noReading'
+  | 'measureNow'
+  | 'noReadingInTime'
+  | 'readingTooLate'
+  | 'undatedReading'
+  | 'undatedAfter'
+  | 'tasteOnly'
+  | 'noSign';
+
+export interface Waiting {
+  /** Whether it may be waited for longer than a homemade milk. */
+  readonly allowed: boolean;
+  /** Why it may or may not: only a carton, and only one opened for this batch, may. */
+  readonly milk: 'homemade' | 'cartonNotOpened' | 'cartonOpened';
+  /** The cautions that this rests on. */
+  readonly cautions: readonly BatchCaution[];
+  /** After how many days of 24 h it is given up. */
+  readonly days: number;
+  /** When the grains of the latest make went in, on the clock of the looks; null where no look says. */
+  readonly start: number | null;
+  /** What was found on each day that is waited for, from 1 on, and on days after the last where anything was. */
+  readonly lines: readonly { readonly day: number; readonly looks: readonly TimedLook[] }[];
+  readonly verdict: Verdict;
+  readonly reason: WaitingReason;
+}
+
+/**
+ * Whether there is still waiting for this batch, by what was found at its latest make: `looks` are those at this batch,
+ * `opened` says that a heat-treated carton was opened for it, `now` is on the clock of the looks, null to leave it out.
+ *
+ * Only a strip or a meter says that it is acid enough: the last reading at the usual line or below, and one such within
+ * the time. A milk that is not a carton opened for this batch has `acidityTime`. Without a reading nobody can tell, nor
+ * from one of which nobody says when it was taken; but a carton that neither was read acid nor tasted ready in its days
+ * is thrown out.
+ */
+export function waitingOf(
+  { choices, rows }: Formulation,
+  looks: readonly Look[],
+  opened: { readonly days: number } | null,
+  now: number | null,
+): Waiting {
+  const isCarton = choices.source.heated;
+  const allowed = isCarton && opened !== null;
+  const slack = allowed ? cartonWaiting.sameCarton.value : learning.sameMake.value;
+  const day = kitchen.acidityTime.value;
+  const days = allowed ? opened.days : 1;
+  const make = datedMake(looks, slack);
+  const [first] = make;
+  const start = first === undefined ? null : startOf(first);
+  const elapsed = Math.max(make.at(-1)?.hours ?? 0, start === null || now === null ? 0 : now - start);
+  const { value } = rows.finalPH;
+  const measured = typeof value === 'number' ? value : null;
+  const undated = make.length === 0 ? latestAcidity(looks) : null;
+  const { verdict, reason } = judge(make, higher(undated, measured), {
+    limit: days * day,
+    elapsed,
+    day,
+    mayTaste: allowed,
+  });
+  const last = Math.max(days, ...make.map(({ hours }) => dayOf(hours)));
+  const lines = Array.from({ length: last }, (_, n) => n + 1)
+    .map((number) => ({ day: number, looks: make.filter(({ hours }) => dayOf(hours) === number) }))
+    .filter(({ day: number, looks: found }) => number <= days || found.length > 0);
+  const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
+  const ids: readonly CautionId[] = isCarton ? ['waitOnlyCartons'] : ['acidityLine', 'waitOnlyCartons'];
+  return { allowed, milk, cautions: ids.flatMap(findText), days, start, lines, verdict, reason };
+}
+
+/** After how many days a carton may be given up, to choose from; more, from an older sheet, only where it is set so. */
+export function daysOffered(set: number): readonly number[] {
+  const offered = Array.from({ length: cartonWaiting.mostDaysOffered.value }, (_, n) => n + 1);
+  return offered.includes(set) ? offered : [...offered, set];
+}
+
+/** The latest make, those of its looks that have no hours dated by when the grains went in. */
+function datedMake(looks: readonly Look[], slack: number): readonly TimedLook[] {
+  const make = makesOf(looks, slack).at(-1) ?? [];
+  const [first] = make;
+  if (first === undefined) return make;
+  const start = startOf(first);
+  const undated = looks.filter(({ hours, at }) => hours === null && at >= start);
+  const dated = undated.map((look) => ({ ...look, hours: look.at - start }));
+  return [...make, ...dated].sort((one, other) => one.hours - other.hours);
+}
+
+/** The pH of the latest look that has one, the higher of two at one time; null where none has. */
+function latestAcidity(looks: readonly Look[]): number | null {
+  const read = looks.flatMap(({ at, acidity }) => (acidity === null ? [] : [{ at, acidity }]));
+  const latest = Math.max(...read.map(({ at }) => at));
+  const found = read.filter(({ at }) => at === latest).map(({ acidity }) => acidity);
+  return found.length === 0 ? null : Math.max(...found);
+}
+
+/** Of two readings that nobody dated the more careful one. */
+function higher(one: number | null, other: number | null): number | null {
+  return one === null || other === null ? (one ?? other) : Math.max(one, other);
+}
+
+/** A look at 24 h is of the first day still. */
+function dayOf(hours: number): number {
+  return Math.max(1, Math.ceil(hours / kitchen.acidityTime.value));
+}
+
+interface Terms {
+  readonly limit: number;
+  readonly elapsed: number;
+  readonly day: number;
+  readonly mayTaste: boolean;
+}
+
+function judge(
+  make: readonly TimedLook[],
+  undated: number | null,
+  { limit, elapsed, day, mayTaste }: Terms,
+): Pick<Waiting, 'verdict' | 'reason'> {
+  const line = kitchen.acidityLine.value;
+  const isOver = elapsed > limit;
+  const readings = make.flatMap(({ hours, acidity }) => (acidity === null ? [] : [{ hours, acidity }]));
+  // What stands in the sheet has no hour of its own, and counts where the log has no reading. Still above the line it
+  // says that the line was not reached before now, however old it is; at the line it says nothing of when.
+  if (readings.length === 0 && undated !== null) {
+    if (undated <= line) return { verdict: 'cannotTell', reason: isOver ? 'undatedAfter' : 'undatedReading' };
+    readings.push({ hours: elapsed, acidity: undated });
+  }
+  const last = readings.at(-1);
+  if (last === undefined) {
+    const tastedReady = make.some(({ found, hours }) => found === 'ready' && hours <= limit);
+    if (mayTaste && tastedReady) return { verdict: 'cannotTell', reason: 'tasteOnly' };
+    if (mayTaste && isOver) return { verdict: 'throwOut', reason: 'noSign' };
+    if (isOver) return { verdict: 'cannotTell', reason: 'noReadingInTime' };
+    return { verdict: 'cannotTell', reason: elapsed > day ? 'measureNow' : 'noReading' };
+  }
+  if (last.acidity > line) {
+    return isOver || last.hours >= limit
+      ? { verdict: 'throwOut', reason: 'notInTime' }
+      : { verdict: 'wait', reason: 'notYet' };
+  }
+  return readings.some(({ hours, acidity }) => acidity <= line && hours <= limit)
+    ? { verdict: 'ready', reason: 'acidEnough' }
+    : { verdict: 'cannotTell', reason: 'readingTooLate' };
+}
+
+/** The words of the table, whether or not they hold for this source: why there is no waiting is said to whom it hits. */
+function findText(id: CautionId): readonly BatchCaution[] {
+  return cautions.filter((caution) => caution.id === id).map(({ text, origin }) => ({ id, text, origin }));
+}
