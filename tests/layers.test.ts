@@ -29,9 +29,9 @@ const guards: Record<string, Guard> = {
       ['src/reference/jars.ts', "export * from '../formula/models/vessel';"],
       ['src/formula/rows/jar.ts', "import { store } from '../../batch/store';"],
       ['src/formula/rows/jar.ts', "import { store } from '/src/batch/store';"],
-      ['src/batch/keeping/storage.ts', "const csv = await import('../interchange/csv');"],
-      ['src/batch/keeping/storage.ts', "type Csv = import('../interchange/csv').Csv;"],
-      ['src/batch/keeping/storage.ts', "import csv = require('../interchange/csv');"],
+      ['src/batch/keeping/storage.ts', "const csv = await import('../../interchange/csv');"],
+      ['src/batch/keeping/storage.ts', "type Csv = import('../../interchange/csv').Csv;"],
+      ['src/batch/keeping/storage.ts', "import csv = require('../../interchange/csv');"],
       ['src/batch/keeping/storage.ts', 'const part = await import(name);'],
       ['src/interchange/csv.ts', "import { App } from '../ui/App';"],
       ['src/ui/App.tsx', "import '../main';"],
@@ -203,11 +203,11 @@ describe('no file imports itself by way of others', () => {
   test('refuses a ring, of types too', () => {
     const ring = [
       { path: 'src/formula/rows/row.ts', text: "import type { Sheet } from './sheet';" },
-      { path: 'src/formula/rows/sheet.ts', text: "export { jar } from './rows/jar';" },
-      { path: 'src/formula/rows/jar.ts', text: "import { row } from '../row';" },
+      { path: 'src/formula/rows/sheet.ts', text: "export { jar } from './terms/jar';" },
+      { path: 'src/formula/rows/terms/jar.ts', text: "import { row } from '../row';" },
     ];
     const found =
-      'src/formula/rows/row.ts > src/formula/rows/sheet.ts > src/formula/rows/jar.ts > src/formula/rows/row.ts';
+      'src/formula/rows/row.ts > src/formula/rows/sheet.ts > src/formula/rows/terms/jar.ts > src/formula/rows/row.ts';
     expect(findImportCycles(ring)).toEqual([found]);
   });
 

@@ -12,7 +12,7 @@ import {
 
 // Lowest first: a file may import its own layer and those before it. Interchange stands before ui, which may call it.
 const layers = ['measure', 'reference', 'formula', 'batch', 'interchange', 'ui', 'main.tsx'];
-// So are the rooms of the layers that have some. A file of such a layer stands in a room, but for what sets it up.
+// So are the rooms of the layers that have some. Every script of such a layer stands in a room.
 const rooms: Readonly<Record<string, readonly string[]>> = {
   formula: [
     ...['models', 'recipe', 'composition', 'foods', 'rows', 'engine', 'words', 'advice', 'working'],
@@ -58,7 +58,7 @@ export function findUpwardImports(source: Source): string[] {
 export function findUpwardRooms(source: Source): string[] {
   const layer = findLayer(source.path) ?? '';
   const order = rooms[layer];
-  if (order === undefined) return [];
+  if (order === undefined || source.path.endsWith('.json')) return [];
   const from = findRoom(source.path);
   if (!order.includes(from)) return [`${source.path} stands in no room of ${layer}`];
   return askSyntax(source, (found) => {

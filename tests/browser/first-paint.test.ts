@@ -46,7 +46,7 @@ describeInBrowser('before its script has come, the page', () => {
       await waitForPage(page);
       await page.waitForLoadState('networkidle');
       await context.route('**/*.js', (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
-      await page.goto(opened.address);
+      await page.goto(opened.address, { waitUntil: 'networkidle' });
       const before = await readPicture(page);
       expect(before.length).toBeGreaterThan(20);
       expect(before.join(' ')).toMatch(/Almonds, whole.* g.*mL/);

@@ -48,6 +48,6 @@ describe('the list of every figure', () => {
   test('is the document that goes with the page; -u writes it anew', async () => {
     const head = 'about,of,figure,value,unit,low,high,mark,origin';
     const lines = groups.flatMap(({ title, figures }) => figures.map((figure) => lineOf(title, figure)));
-    await expect(`${[head, ...lines].join('\n')}\n`).toMatchFileSnapshot('../../public/coefficients.csv');
+    await expect(`${[head, ...lines].join('\n')}\n`).toMatchFileSnapshot('../../../public/coefficients.csv');
   });
 });
