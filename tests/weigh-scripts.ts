@@ -1,8 +1,11 @@
 import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 
-/** What the scripts that show the sheet and take its first edit may weigh at most, in bytes. */
-export const limit = 74_000;
+/**
+ * What the scripts that show the sheet and take its first edit may weigh at most, in bytes. The origins' texts are 3 kB of
+ * it, and stay beside their values: sent for apart, they would leave two places for one fact.
+ */
+export const limit = 78_000;
 const aim = 70_000;
 
 /**
