@@ -1,4 +1,4 @@
-import { decimal } from './decimal';
+import { exactly } from './exact';
 import { type Fraction, matchAt } from './read-number';
 
 export interface NumberWord {
@@ -32,7 +32,7 @@ const rows: readonly Row[] = [
 const table = rows.map(([words, numerator, denominator]) => ({
   // A hyphen makes another word of it: "one-pot".
   pattern: new RegExp(`${words.replaceAll(' ', '[ -]')}(?![\\p{L}\\p{M}'’-])`, 'iuy'),
-  value: { numerator: decimal(numerator), denominator: decimal(denominator) },
+  value: { numerator: exactly(numerator), denominator: exactly(denominator) },
 }));
 
 /** Reads a number in words that stands at this place of a normalised text, such as "two", "half a" and "a"; else null. */

@@ -1,10 +1,10 @@
-import { decimal, type Rational } from './decimal';
+import { type Exact, exactly } from './exact';
 import type { Fault } from './read-problem';
 import { readVulgarFraction, vulgarCharacters } from './vulgar-fractions';
 import { writeOneWay } from './write-one-way';
 
 /** A number kept as a fraction, so that three times ⅓ is exactly 1. */
-export type Fraction = { readonly numerator: Rational; readonly denominator: Rational };
+export type Fraction = { readonly numerator: Exact; readonly denominator: Exact };
 
 export type NumberRead =
   | { readonly ok: true; readonly value: Fraction; readonly end: number }
@@ -67,22 +67,22 @@ function readUnchecked(text: string, at: number, decimalComma: boolean): NumberR
 
   const after = plain.digits.includes('.') ? null : matchAt(fractionAfterWhole, text, end);
   if (after === null) {
-    return { ok: true, value: { numerator: decimal(plain.digits), denominator: decimal(1) }, end };
+    return { ok: true, value: { numerator: exactly(plain.digits), denominator: exactly(1) }, end };
   }
   const [numerator, denominator] = readVulgarFraction(after[3] ?? '') ?? [after[1] ?? '', after[2] ?? ''];
   return makeFraction(plain.digits, String(numerator), String(denominator), at, end + after[0].length);
 }
 
 function makeFraction(whole: string, over: string, under: string, from: number, end: number): NumberRead {
-  const denominator = decimal(under);
+  const denominator = exactly(under);
   if (denominator.numerator === 0n) return { ok: false, fault: { code: 'divisionByZero', from, to: end } };
-  return { ok: true, value: { numerator: decimal(whole).times(denominator).plus(over), denominator }, end };
+  return { ok: true, value: { numerator: exactly(whole).times(denominator).plus(over), denominator }, end };
 }
 
 function applyExponent(digits: string, exponent: string, from: number, end: number): NumberRead {
   const power = Number(exponent);
   if (Math.abs(power) > largestExponent) return { ok: false, fault: { code: 'beyondNumbers', from, to: end } };
-  return { ok: true, value: { numerator: decimal(`${digits}e${power}`), denominator: decimal(1) }, end };
+  return { ok: true, value: { numerator: exactly(`${digits}e${power}`), denominator: exactly(1) }, end };
 }
 
 type Marks =

@@ -1,5 +1,4 @@
-import type { Rational } from './decimal';
-import { doubleOf } from './exact';
+import { doubleOf, type Exact } from './exact';
 import { matchAt, readNumber } from './read-number';
 import type { Fault } from './read-problem';
 import { roundTo } from './rounding';
@@ -7,8 +6,7 @@ import { writeOneWay } from './write-one-way';
 
 export type ProportionRead =
   /** `told` where the text says what goes to what, and nothing was taken for granted. */
-  | { readonly ok: true; readonly value: Rational; readonly told: boolean }
-  | { readonly ok: false; readonly fault: Fault };
+  { readonly ok: true; readonly value: Exact; readonly told: boolean } | { readonly ok: false; readonly fault: Fault };
 
 const colon = / ?: ?/y;
 // "4.5 parts", "4.5 parts water to 1 of almonds, by weight": it says itself which of them is the water.

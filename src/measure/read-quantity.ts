@@ -1,13 +1,11 @@
-import { toBase } from './convert';
-import { decimal, type Rational } from './decimal';
-import { doubleOf } from './exact';
+import { doubleOf, type Exact, exactly } from './exact';
 import { type Fraction, matchAt } from './read-number';
 import type { Fault, ReadProblem } from './read-problem';
 import { readProportion } from './read-proportion';
 import { type Part, readTypedSum, type Term } from './typed-sum';
 import { normaliseTyped, type TypedText } from './typed-text';
 import { chooseUnit } from './unit-words';
-import { type CupStandardId, type Kind, type UnitId, units } from './units';
+import { type CupStandardId, type Kind, toBase, type UnitId, units } from './units';
 
 export type { ReadProblem } from './read-problem';
 
@@ -33,7 +31,7 @@ export type Reading = {
   /** In the base unit of the kind; always finite, never negative zero. */
   readonly amount: number;
   /** The same before it became a double; exact wherever the decimals end within 30 places. */
-  readonly exact: Rational;
+  readonly exact: Exact;
   /** The last unit written, null when none was. */
   readonly unit: UnitId | null;
   /** What had to be taken for granted, so that the page can say so. */
@@ -134,13 +132,7 @@ function settle(written: string, options: ReadOptions): Settled {
   return addTerms(sum.value, signed?.[1] === '-', text, options);
 }
 
-function settleAmount(
-  exact: Rational,
-  kind: Kind,
-  unit: UnitId | null,
-  assumed: Assumption | null,
-  end: number,
-): Settled {
+function settleAmount(exact: Exact, kind: Kind, unit: UnitId | null, assumed: Assumption | null, end: number): Settled {
   const amount = doubleOf(exact);
   if (!Number.isFinite(amount)) return { ok: false, fault: { code: 'beyondNumbers', from: 0, to: end } };
   const reading = { kind, amount, exact, unit };
@@ -150,7 +142,7 @@ function settleAmount(
 function addTerms(terms: readonly Term[], negative: boolean, text: string, options: ReadOptions): Settled {
   const end = text.length;
   const ounces = kindOfOunces(terms, options);
-  let total = decimal(0);
+  let total = exactly(0);
   let kind: Kind | null = null;
   let last: { readonly part: Part; readonly unit: UnitId | null } | null = null;
   let first = true;
@@ -182,13 +174,13 @@ function addTerms(terms: readonly Term[], negative: boolean, text: string, optio
   }
   if (kind === null || last === null) return { ok: false, fault: { code: 'noNumber', from: 0, to: end } };
   if (last.unit === null && options.askUnit !== undefined) {
-    const isMore = total.compare(toBase(decimal(1), options.bareUnit)) > 0;
+    const isMore = total.compare(toBase(exactly(1), options.bareUnit)) > 0;
     const readings = options.askUnit.map((word) => `${text} ${isMore && word === 'cup' ? 'cups' : word}`);
     return { ok: false, fault: { code: 'eitherUnit', from: 0, to: end, readings } };
   }
   const degrees = last.part.unit?.meanings.get(kind);
   const unit = degrees !== undefined && 'degree' in degrees ? null : last.unit;
-  return settleAmount(decimal(total), kind, unit, findAssumption(last.part, kind, unit, ounces !== null), end);
+  return settleAmount(exactly(total), kind, unit, findAssumption(last.part, kind, unit, ounces !== null), end);
 }
 
 /** Where another unit of the sum is a weight or a volume, its plain ounces are too: 2 lb 3 oz is a weight anywhere. */
@@ -230,7 +222,7 @@ function resolveUnit(
   return { ok: false, fault: { code: 'wrongKind', found, from: word.from, to: word.to } };
 }
 
-function scalePart(value: Fraction, factors: readonly Fraction[], negative: boolean, unit: UnitId): Rational {
+function scalePart(value: Fraction, factors: readonly Fraction[], negative: boolean, unit: UnitId): Exact {
   let { numerator, denominator } = value;
   for (const factor of factors) {
     numerator = numerator.times(factor.numerator);

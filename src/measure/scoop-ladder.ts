@@ -58,11 +58,10 @@ function buildDrawer(set: ScoopSet, cups: CupStandardId): Drawer | null {
     .map((scoop): Owned => ({ ...scoop, ticks: countTicks(scoop.id, cups) }));
   const smallest = owned.at(-1);
   if (smallest === undefined) return null;
-  const { numerator, denominator } = scaleOf(cupStandards[cups].tsp);
   return {
     owned,
     smallest,
-    tickVolume: doubleOf({ numerator, denominator: denominator * BigInt(ticksPerTeaspoon) }),
+    tickVolume: doubleOf(scaleOf(cupStandards[cups].tsp).factor.div(ticksPerTeaspoon)),
     ladders: finest.flatMap((most) => {
       const [largest, ...others] = owned.filter(({ measure, part }) => measure !== 'tsp' || part <= most);
       return largest === undefined ? [] : [buildLadder(largest, others)];

@@ -1,4 +1,4 @@
-import { doubleOf, exactly } from './exact';
+import { doubleOf, Exact, exactly, type Operand } from './exact';
 import type { Kind, UnitRow } from './unit-row';
 import { scaleOf } from './unit-scale';
 import { units } from './unit-table';
@@ -33,16 +33,30 @@ export const baseUnits = {
 } as const satisfies { readonly [K in Kind]: UnitOf<K> };
 
 /**
- * A number in one unit said in another of the same kind: exact inside, rounded once. A number that is not finite comes
- * back as it is. Units of two kinds do not compile; where ids are only known when running, they throw.
+ * The value in the base unit of its kind (g, mL, cm, °C, h, bar, …), exact. What names no finite number is a fault in our
+ * own code and throws.
  */
-export function convertNumber<U extends UnitId>(value: number, from: U, to: UnitOf<KindOf<U>>): number {
+export function toBase(value: Operand, unit: UnitId): Exact {
+  const { zero, factor } = scaleOf(unit);
+  return exactly(value).minus(new Exact(zero, 1n)).times(factor);
+}
+
+/**
+ * The value said in another unit of the same kind, exact. Units of two kinds do not compile; where ids are only known
+ * when running, they throw.
+ */
+export function convert<U extends UnitId>(value: Operand, from: U, to: UnitOf<KindOf<U>>): Exact {
   refuseTwoKinds(from, to);
-  if (!Number.isFinite(value)) return value;
   const [source, goal, typed] = [scaleOf(from), scaleOf(to), exactly(value)];
-  const denominator = typed.denominator * source.denominator * goal.numerator;
-  const scaled = (typed.numerator - source.zero * typed.denominator) * source.numerator * goal.denominator;
-  return doubleOf({ numerator: scaled + goal.zero * denominator, denominator });
+  const denominator = typed.denominator * source.factor.denominator * goal.factor.numerator;
+  const moved = typed.numerator - source.zero * typed.denominator;
+  const numerator = moved * source.factor.numerator * goal.factor.denominator + goal.zero * denominator;
+  return new Exact(numerator, denominator);
+}
+
+/** The same of a double, rounded once; a number that is not finite comes back as it is. */
+export function convertNumber<U extends UnitId>(value: number, from: U, to: UnitOf<KindOf<U>>): number {
+  return Number.isFinite(value) ? doubleOf(convert(value, from, to)) : value;
 }
 
 /** Throws where two units measure different kinds, which is a fault in our own code. */

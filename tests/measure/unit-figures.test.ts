@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { convert, toBase } from '../../src/measure/convert';
-import { type UnitId, unitList } from '../../src/measure/units';
+import { convert, toBase, type UnitId, unitList } from '../../src/measure/units';
 import { big } from '../big';
 
 // What so much of each unit is in the base unit of its kind, typed apart from the table.

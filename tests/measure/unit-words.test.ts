@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { toBase } from '../../src/measure/convert';
 import { cupStandards } from '../../src/measure/cup-standards';
 import { chooseUnit, findUnitWord, squeezeWord, unitEntries } from '../../src/measure/unit-words';
-import { type Kind, units } from '../../src/measure/units';
+import { type Kind, toBase, units } from '../../src/measure/units';
 
 function nameUnit(word: string, kind: Kind): string | null {
   const found = findUnitWord(word, 0);

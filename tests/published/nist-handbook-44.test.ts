@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { convert, toBase } from '../../src/measure/convert';
 import type { UnitId } from '../../src/measure/units';
+import { convert, toBase } from '../../src/measure/units';
 import { big } from '../big';
 
 // NIST Handbook 44, Appendix C, General Tables of Units of Measurement: the gallon is 231 cubic inches exactly; the

@@ -1,6 +1,6 @@
 import type { NumericRowId } from '../../formula/recipe/order';
 import { numericRows } from '../../formula/rows/sheet';
-import { decimal } from '../../measure/decimal';
+import { exactly } from '../../measure/exact';
 import { type Reading, type ReadResult, readQuantity } from '../../measure/read-quantity';
 import { normaliseTyped } from '../../measure/typed-text';
 import { baseUnits, cupStandards, type Kind, type UnitId } from '../../measure/units';
@@ -85,7 +85,7 @@ const overnight = /^(?:about |~ ?)?over[ -]?night$/i;
 const night: Reading = {
   kind: 'time',
   amount: kitchen.overnight.value,
-  exact: decimal(kitchen.overnight.value),
+  exact: exactly(kitchen.overnight.value),
   unit: 'h',
   assumed: 'overnight',
 };

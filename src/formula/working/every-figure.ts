@@ -112,7 +112,7 @@ function ofUnits(): readonly ListedFigure[] {
     .map(({ id, symbol, kind }): ListedFigure => {
       const { kind: mark, work } = unitOrigins[id];
       const from = `${mark.replace(/^./, (first) => first.toUpperCase())}: ${work}.`;
-      const value = doubleOf(scaleOf(id));
+      const value = doubleOf(scaleOf(id).factor);
       return { of: id, label: `One ${symbol}`, value, unit: units[baseUnits[kind]].symbol, mark, from };
     });
 }

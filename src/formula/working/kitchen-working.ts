@@ -48,7 +48,7 @@ export function kitchenWorking(formulation: Formulation, id: RowId, kitchen: Kit
   if (weight === null) return null;
   const { cup, tbsp } = cupStandards[kitchen.cups];
   const volume = value / weight;
-  const measure = volume < doubleOf(scaleOf(cup)) ? tbsp : cup;
+  const measure = volume < doubleOf(scaleOf(cup).factor) ? tbsp : cup;
   const { weighing } = row;
   const isPoured = row.kind === 'volume' || weighing === undefined || weighing === 'water' || weighing === 'milk';
   const told = {
@@ -60,7 +60,7 @@ export function kitchenWorking(formulation: Formulation, id: RowId, kitchen: Kit
   };
   const { symbol } = units[measure];
   return {
-    measured: workedOut('c', 'In kitchen measure', symbol, volume / doubleOf(scaleOf(measure)), told),
+    measured: workedOut('c', 'In kitchen measure', symbol, volume / doubleOf(scaleOf(measure).factor), told),
     error: isPoured ? null : errorOf(weighing, formulation),
     finely:
       Math.abs(inScoops(volume, kitchen).error) > scoopSlack.value

@@ -1,4 +1,4 @@
-import { decimal, type Rational } from '../../measure/decimal';
+import { type Exact, exactly } from '../../measure/exact';
 import { isNumberAt, matchAt } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 import { findUnitWord, type UnitWord } from '../../measure/unit-words';
@@ -6,8 +6,8 @@ import { readCount } from './count';
 
 /** One number or range with its unit, not yet turned into g or mL: that an ounce is fluid depends on the food. */
 export interface AmountPart {
-  readonly low: Rational;
-  readonly high: Rational;
+  readonly low: Exact;
+  readonly high: Exact;
   readonly unit: UnitWord | null;
   /** Of the upper end, where it has a unit of its own, as in "2 tbsp to ¼ cup". */
   readonly highUnit?: UnitWord | null;
@@ -104,7 +104,7 @@ function readMeasured(text: string, start: number, decimalComma: boolean): Measu
     const { low, high } = count;
     const size = sized.size;
     const part = size
-      ? { low: decimal(low.times(size.low)), high: decimal(high.times(size.high)), unit: size.unit }
+      ? { low: exactly(low.times(size.low)), high: exactly(high.times(size.high)), unit: size.unit }
       : { low, high, unit: null };
     return {
       ok: true,
@@ -121,10 +121,10 @@ function readMeasured(text: string, start: number, decimalComma: boolean): Measu
   const part = matchAt(andPart, text, unit.to);
   const rest = part === null || findUnitWord(text, skip(/ ?/y, text, unit.to + part[0].length)) !== null ? null : part;
   const [over, under] = partsOfUnit[rest?.[1]?.toLowerCase() ?? ''] ?? [0, 1];
-  const more = decimal(over).div(under);
+  const more = exactly(over).div(under);
   const after = readModifiers(text, unit.to + (rest?.[0].length ?? 0));
   const unitText = text.slice(unit.from, unit.to);
-  const amount = { low: decimal(count.low.plus(more)), high: decimal(count.high.plus(more)), unit };
+  const amount = { low: exactly(count.low.plus(more)), high: exactly(count.high.plus(more)), unit };
   const read = { ...bare, part: amount, modifiers: [...before.words, ...after.words], unitText };
   const can = matchAt(container, text, after.end);
   return { ok: true, read: { ...read, end: can ? after.end + can[0].length : after.end, container: can?.[1] ?? null } };

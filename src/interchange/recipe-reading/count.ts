@@ -1,10 +1,10 @@
-import { decimal, type Rational } from '../../measure/decimal';
+import { type Exact, exactly } from '../../measure/exact';
 import { type Fraction, isNumberAt, matchAt, readNumber } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 
 export interface Count {
-  readonly low: Rational;
-  readonly high: Rational;
+  readonly low: Exact;
+  readonly high: Exact;
   readonly end: number;
   /** Written as a word, such as "a" or "two", which only counts before a unit or a food that is known. */
   readonly inWords: boolean;
@@ -45,13 +45,13 @@ const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})|up to(?!\p{L})) ?(?:about )?/i
 const between = /between /iy;
 const betweenAnd = / (?:and|&) /iy;
 
-function inDecimals({ numerator, denominator }: Fraction): Rational {
-  return decimal(numerator.div(denominator));
+function inDecimals({ numerator, denominator }: Fraction): Exact {
+  return exactly(numerator.div(denominator));
 }
 
 function readOne(text: string, at: number, decimalComma: boolean): CountRead | null {
   const beforeSize = matchAt(countBeforeSize, text, at);
-  if (beforeSize !== null) return number(decimal(beforeSize[1] ?? ''), at + (beforeSize[1] ?? '').length);
+  if (beforeSize !== null) return number(exactly(beforeSize[1] ?? ''), at + (beforeSize[1] ?? '').length);
   if (!isNumberAt(text, at)) return readWords(text, at);
   const read = readNumber(text, at, decimalComma);
   if (!read.ok) return read;
@@ -68,40 +68,40 @@ function readOne(text: string, at: number, decimalComma: boolean): CountRead | n
 
 /** "Two", "two and a half", "half a", "two thirds of a": the number that words say. */
 function readWords(text: string, at: number): CountRead | null {
-  const say = (value: Rational, length: number): CountRead => ({
+  const say = (value: Exact, length: number): CountRead => ({
     ok: true,
-    count: { ...same(decimal(value)), end: at + length, inWords: true },
+    count: { ...same(exactly(value)), end: at + length, inWords: true },
   });
   const both = matchAt(wholeAndFraction, text, at);
   if (both !== null) return say(wholeOf(both[1]).plus(fractionOf(both[2], both[3])), both[0].length);
   const dozen = matchAt(dozenWords, text, at);
-  if (dozen !== null) return say(decimal(dozen[1] === undefined ? 12 : 6), dozen[0].length);
+  if (dozen !== null) return say(exactly(dozen[1] === undefined ? 12 : 6), dozen[0].length);
   const part = matchAt(fractionWords, text, at);
   const named = part?.[3]?.toLowerCase() ?? '';
   // Without a number before it, only a half is a half: "quarter the lemons" and "third, blend" are none.
   if (part !== null && (part[1] !== undefined || part[2] !== undefined || named.startsWith('hal')))
     return say(fractionOf(part[2], part[1] ?? named), part[0].length);
   const couple = matchAt(coupleOf, text, at);
-  if (couple !== null) return say(decimal(2), couple[0].length);
+  if (couple !== null) return say(exactly(2), couple[0].length);
   const alone = matchAt(wholeAlone, text, at);
   return alone === null ? null : say(wholeOf(alone[1]), alone[0].length);
 }
 
-function wholeOf(word = 'one'): Rational {
+function wholeOf(word = 'one'): Exact {
   const place = wholeWords.indexOf(word.toLowerCase());
-  return decimal(place < 0 ? 1 : place + 1);
+  return exactly(place < 0 ? 1 : place + 1);
 }
 
-function fractionOf(times: string | undefined, word = 'half'): Rational {
+function fractionOf(times: string | undefined, word = 'half'): Exact {
   const [over, under] = namedFractions[word.toLowerCase()] ?? [1, 2];
-  return decimal(wholeOf(times).times(over).div(under));
+  return exactly(wholeOf(times).times(over).div(under));
 }
 
-function number(value: Rational, end: number): CountRead {
-  return { ok: true, count: { ...same(decimal(value)), end, inWords: false } };
+function number(value: Exact, end: number): CountRead {
+  return { ok: true, count: { ...same(exactly(value)), end, inWords: false } };
 }
 
-function same(value: Rational) {
+function same(value: Exact) {
   return { low: value, high: value };
 }
 

@@ -1,8 +1,7 @@
-import { toBase } from '../../measure/convert';
-import type { Rational } from '../../measure/decimal';
-import { doubleOf } from '../../measure/exact';
+import { doubleOf, type Exact } from '../../measure/exact';
 import { chooseUnit, type UnitWord } from '../../measure/unit-words';
 import type { CupStandardId } from '../../measure/units';
+import { toBase } from '../../measure/units';
 import type { AmountPart } from './amount';
 import type { Ends } from './shape';
 
@@ -11,7 +10,7 @@ export interface InBase extends Ends {
 }
 
 /** So much of a unit in mL; null where the unit is of no volume. */
-export function volumeOf(value: Rational, unit: UnitWord, cups: CupStandardId): Rational | null {
+export function volumeOf(value: Exact, unit: UnitWord, cups: CupStandardId): Exact | null {
   const meaning = unit.meanings.get('volume');
   return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
 }
@@ -32,7 +31,7 @@ export function inBaseUnits(part: AmountPart, liquid: boolean, cups: CupStandard
   return finite(isMass ? 'mass' : 'volume', doubleOf(least), doubleOf(most));
 }
 
-function massOf(value: Rational, unit: UnitWord, cups: CupStandardId): Rational | null {
+function massOf(value: Exact, unit: UnitWord, cups: CupStandardId): Exact | null {
   const meaning = unit.meanings.get('mass');
   return meaning === undefined ? null : toBase(value, chooseUnit(meaning, cups, '°C'));
 }

@@ -1,6 +1,5 @@
-import { convert, toBase } from '../../../src/measure/convert';
 import { doubleOf } from '../../../src/measure/exact';
-import { cupStandards, type UnitId } from '../../../src/measure/units';
+import { convert, cupStandards, toBase, type UnitId } from '../../../src/measure/units';
 import { kept, type Reference, withinShare } from '../outside';
 
 const count = (larger: UnitId, smaller: UnitId): number => doubleOf(convert(1, larger, smaller));

@@ -25,7 +25,7 @@ export function oneOf(id: UnitId): Figure {
   const unit = `${units[baseUnits[kind]].symbol}/${symbol}`;
   const origin = `Exact by definition. ${describeUnitOrigin(id)}`;
   const told = relate(relation);
-  const one = { symbol, label: `One ${symbol}`, unit, value: doubleOf(scaleOf(id)) };
+  const one = { symbol, label: `One ${symbol}`, unit, value: doubleOf(scaleOf(id).factor) };
   return told === null
     ? { ...one, origin: () => origin, told: null }
     : workedOut(one.symbol, one.label, one.unit, one.value, { words: origin, ...told });
@@ -47,7 +47,7 @@ const measures: readonly UnitId[] = ['cup', 'tbsp', 'tsp', 'flOz'];
 export function inMeasures(symbol: string, label: string, millilitres: number): Figure {
   const slack = 1e-9; // tolerance: three teaspoons are a tablespoon, give or take rounding
   for (const id of measures) {
-    const count = millilitres / doubleOf(scaleOf(id));
+    const count = millilitres / doubleOf(scaleOf(id).factor);
     const whole = Math.round(count);
     if (whole < 1 || Math.abs(count - whole) > slack) continue;
     const told = { words: 'Measures of the US kitchen.', formula: `${whole} × {one}`, parts: { one: oneOf(id) } };
