@@ -2,6 +2,7 @@ import { demo } from '../batch/document/demo';
 import type { Batch, Cell, Settings } from '../batch/document/document';
 import { readCell, textsMeant } from '../batch/reading/read-cell';
 import { isMeasuredRow, type NumericRowId } from '../formula/recipe/order';
+import { nearly } from '../measure/nearly';
 import { cupStandards } from '../measure/units';
 
 /** Every way a cook can have set the sheet that wrote a text: nobody sends along whose cups they were. */
@@ -40,6 +41,6 @@ function asTyped(row: NumericRowId, { text, kind, amount }: Cell): Cell {
 
 /** An earlier page may have read the last digits otherwise. */
 function isNear(one: number | null, other: number | null): boolean {
-  const slack = 1e-6; // tolerance
-  return one !== null && other !== null && Math.abs(one - other) <= slack * Math.abs(other);
+  const slack = 1e-6;
+  return one !== null && other !== null && nearly(one, other, slack);
 }

@@ -1,3 +1,4 @@
+import { wholeAbove } from '../../measure/nearly';
 import { convertNumber, units } from '../../measure/units';
 import { writeUS } from '../../measure/write-quantity';
 import { bottles } from '../../reference/bottles';
@@ -117,8 +118,7 @@ function moreEmpty(formulation: Formulation): readonly WayOut[] {
 
 /** Leaving at least so much of the bottle empty, in mL. */
 export function emptierBottle(least: number): readonly WayOut[] {
-  const slack = 1e-9; // tolerance
-  const empty = Math.ceil(least - slack);
+  const empty = wholeAbove(least);
   return [{ label: `Leave ${empty} mL of the bottle empty`, changes: [typeIn('bottleHeadspace', empty, 'mL')] }];
 }
 

@@ -1,3 +1,4 @@
+import { rounding, wholeAbove } from '../../measure/nearly';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { type JarId, jars } from '../../reference/jars';
 import { kitchen } from '../../reference/kitchen';
@@ -157,8 +158,7 @@ function roomier(formulation: Formulation): readonly WayOut[] {
 /** The fewest jars of this kind that keep the headspace; null where the batch is made to fill its jars. */
 function moreJars({ of, evaluation }: Formulation): WayOut | null {
   if (evaluation.plan.ways.fillVolume !== 'shared') return null;
-  const slack = 1e-9; // tolerance
-  const needed = Math.ceil(of('totalFill') / of('fillAllowed') - slack);
+  const needed = wholeAbove(of('totalFill') / of('fillAllowed'));
   const { most } = numericRows.vesselCount.range;
   if (!(needed <= most) || needed <= of('vesselCount')) return null;
   return { label: `Use ${needed} jars`, changes: [typeJars(needed)] };
@@ -198,10 +198,9 @@ function nextJarUp(formulation: Formulation, most = Number.POSITIVE_INFINITY): W
     if (jars[vessel].brimful.value <= brimful) continue;
     const { rows } = formulate({ ...recipe, given, vessel });
     const depth = rows.headspaceDepth.value;
-    const slack = 1e-9; // tolerance
     const count = rows.vesselCount.value;
     if (typeof count !== 'number' || count > most) continue;
-    if (typeof depth !== 'number' || depth < asked - slack || rows.headspaceVolume.status === 'refused') continue;
+    if (typeof depth !== 'number' || depth < asked - rounding || rows.headspaceVolume.status === 'refused') continue;
     const name = jars[vessel].name;
     // Several jars are still several, so their number is typed to be the cook’s own.
     const several = Number.isFinite(most) && count > 1;

@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import type { Kind } from '../../measure/units';
 import { writeMetric, writeUS } from '../../measure/write-quantity';
 import { carrollHenry } from '../../reference/fermenting';
@@ -136,8 +137,8 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
         }),
       );
     const sum = sharesOf(x.recipe);
-    const slack = 1e-6; // tolerance
-    return Math.abs(sum - 1) <= slack ? refused : [...refused, { code: 'sharesOff', at: 'sweetener', sum }];
+    const typedSlack = 1e-6; // tolerance
+    return nearly(sum, 1, typedSlack) ? refused : [...refused, { code: 'sharesOff', at: 'sweetener', sum }];
   },
   vessel: (x) => (x.plan.accepted.has('brimful') ? [{ code: 'ownCapacity', at: 'vessel' }] : none),
   source: (x) => {
@@ -160,8 +161,9 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   headspaceDepth: (x) => {
     const actual = x.of('headspaceDepth');
     const wise = kitchen.headspaceDepth.low ?? 0;
-    const slack = 1e-9; // tolerance
-    return actual < wise * (1 - slack) ? [{ code: 'headspaceUnderWise', at: 'headspaceDepth', actual, wise }] : [];
+    return actual < wise && !nearly(actual, wise)
+      ? [{ code: 'headspaceUnderWise', at: 'headspaceDepth', actual, wise }]
+      : [];
   },
   blendWater: (x) => {
     const own = x.of('ownLiquid');

@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import { kitchen } from '../../reference/kitchen';
 import { isMeasuredRow, type NumericRowId } from '../recipe/order';
 import type { Problem } from '../recipe/problem';
@@ -60,7 +61,7 @@ export class NumericResult implements RowResult {
     if (this.measured !== null) return 'measured';
     const { typed } = this;
     if (typed === null) return 'workedOut';
-    return this.x.plan.accepted.has(this.id) || isSame(typed, this.number) ? 'given' : 'workedOut';
+    return this.x.plan.accepted.has(this.id) || nearly(typed, this.number) ? 'given' : 'workedOut';
   }
 
   get range(): RowResult['range'] {
@@ -131,12 +132,6 @@ function dedupe(problems: readonly Problem[]): readonly Problem[] {
   return problems.filter((_, at) => written.indexOf(written[at] ?? '') === at);
 }
 
-const rounding = 1e-9; // tolerance
-
-function isSame(typed: number, computed: number, slack = rounding): boolean {
-  return Math.abs(typed - computed) <= slack * Math.max(Math.abs(typed), Math.abs(computed));
-}
-
 /** Whether a typed value that was not taken as it stands differs from what comes out, and what it differs from. */
 function disagree(
   id: NumericRowId,
@@ -145,12 +140,12 @@ function disagree(
   planned: Evaluation,
   actual: Evaluation,
 ): Problem | null {
-  if (isSame(typed, computed)) return null;
+  if (nearly(typed, computed)) return null;
   const { plan } = planned;
   const sized = plan.sizedFrom === 'jar' || !isRow(plan.sizedFrom) ? [] : [plan.sizedFrom];
   const isLeast = plan.depthIsLeast && (id === 'headspaceDepth' || id === 'headspaceVolume');
   const against = plan.against.get(id) ?? (isLeast ? sized : undefined);
-  if (isSame(typed, computed, kitchen.agreement.value))
+  if (nearly(typed, computed, kitchen.agreement.value))
     return against === undefined || actual !== planned
       ? null
       : { code: 'nearlyAgrees', at: id, typed, computed, with: against };

@@ -1,3 +1,4 @@
+import { wholeAbove } from '../../measure/nearly';
 import { coefficientSlot, isCoefficient } from '../recipe/coefficients';
 import { figureValue } from '../rows/figure-values';
 import type { Access, Way } from '../rows/row';
@@ -6,8 +7,6 @@ import { slots } from './slots';
 
 /** What works a term out, bound to the places of what goes into it. */
 export type Rule = (x: Access) => number;
-
-const hair = 1e-9; // tolerance: what is a hair over a whole number, from rounding, is that number
 
 const larger = (left: Rule, right: Rule) => (x: Access) => Math.max(left(x), right(x));
 
@@ -25,8 +24,7 @@ const pairs: Readonly<Record<Pairing, (left: Rule, right: Rule) => Rule>> = {
   ', if above 0': larger,
   ', never below 0': larger,
   ', at least 1': larger,
-  // Adding 0 turns a negative zero into a plain one.
-  ', rounded up': (left) => (x) => Math.ceil(left(x) - hair) + 0,
+  ', rounded up': (left) => (x) => wholeAbove(left(x)),
   ', rounded': (left) => (x) => Math.round(left(x)),
 };
 

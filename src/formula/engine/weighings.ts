@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import { roundNumber } from '../../measure/rounding';
 import { convertNumber } from '../../measure/units';
 import { kitchen } from '../../reference/kitchen';
@@ -130,8 +131,7 @@ function meantIn(
 /** Whether a number has no more decimals than a scale shows. */
 function isTypedBySomeone(number: number): boolean {
   const thousandths = 1000 * number;
-  const slack = 1e-9; // tolerance
-  return Math.abs(thousandths - Math.round(thousandths)) <= slack * thousandths;
+  return nearly(thousandths, Math.round(thousandths));
 }
 
 function distance(ratio: number): number {

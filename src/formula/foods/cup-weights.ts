@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import { convertNumber } from '../../measure/units';
 import { foodMeasures } from '../../reference/food-measures';
 import { grains } from '../../reference/grains';
@@ -50,8 +51,8 @@ export function cupWeights(food: string, own: readonly OwnFood[] = []): readonly
 }
 
 function isSame(a: CupWeight, b: CupWeight): boolean {
-  const near = 1e-6; // tolerance: three teaspoons are a tablespoon, give or take rounding
-  return a.form === b.form && Math.abs((a.grams * b.millilitres) / (b.grams * a.millilitres) - 1) < near;
+  const measureSlack = 1e-6; // tolerance: three teaspoons are a tablespoon, give or take their printed decimals
+  return a.form === b.form && nearly(a.grams * b.millilitres, b.grams * a.millilitres, measureSlack);
 }
 
 function usedBySheet({ part, own, record }: FoodEntry): readonly Bare[] {

@@ -1,3 +1,4 @@
+import { rounding } from '../../measure/nearly';
 import { depthBelowRim, roomAbove, wholeDepth } from '../models/vessel';
 import { jarProfile } from './jar-profile';
 import type { NumericRow } from './row';
@@ -68,8 +69,7 @@ export const headspaceVolume: NumericRow = {
     fromFill: {
       formula: '{brimful} − {fillVolume}',
       guard: (x, room) => {
-        const slack = 1e-9; // tolerance: full to the brim, give or take rounding
-        return room < -slack * x.of('brimful')
+        return room < -rounding * x.of('brimful')
           ? x.fail({ code: 'overBrim', at: 'headspaceVolume', over: -room, fits: x.of('brimful') })
           : Math.max(room, 0);
       },

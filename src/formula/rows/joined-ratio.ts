@@ -1,3 +1,4 @@
+import { rounding } from '../../measure/nearly';
 import { nativeRange } from '../composition/native';
 import { combine, freeWaterAt, type Linear, ratiosFor, valueAt } from '../models/milk';
 import type { Access } from './row';
@@ -31,10 +32,10 @@ export function joinedRatio(x: Access): number {
     });
   });
   const least = x.c('ownWater');
-  const slack = 1e-9; // tolerance: a poured source joined to its own volume needs no water, give or take rounding
+  // A poured source joined to its own volume needs no water.
   const possible = ratios
-    .filter((ratio) => ratio >= least - slack)
-    .map((ratio) => (ratio > least + slack ? ratio : least));
+    .filter((ratio) => ratio >= least - rounding)
+    .map((ratio) => (ratio > least + rounding ? ratio : least));
   const off = (ratio: number): number => Math.abs(ratio - x.c('usualRatio'));
   if (possible.length > 0) return possible.reduce((best, ratio) => (off(ratio) < off(best) ? ratio : best));
   return Number.isNaN(target) || Number.isNaN(fixed) || Number.isNaN(x.of(anchor(x))) ? Number.NaN : refuse(x);

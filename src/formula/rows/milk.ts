@@ -1,3 +1,4 @@
+import { rounding } from '../../measure/nearly';
 import { ratioForSolids } from '../models/milk';
 import type { NumericRowId } from '../recipe/order';
 import { joinedRatio } from './joined-ratio';
@@ -75,8 +76,8 @@ export const waterRatio: NumericRow = {
     usual: '{usualRatio}',
     fromSolids: (x) => {
       const ratio = ratioForSolids(x.reduced(), x.of('milkSolids') / 100);
-      const slack = 1e-9; // tolerance: the solids of a poured source as it is need no water, give or take rounding
-      if (ratio !== null && ratio >= -slack) return ratio > slack ? ratio : 0;
+      // The solids of a poured source as it is need no water.
+      if (ratio !== null && ratio >= -rounding) return ratio > rounding ? ratio : 0;
       return Number.isNaN(x.of('milkSolids')) ? Number.NaN : x.fail({ code: 'noSolids', at: 'milkSolids' });
     },
     fromSourceAndWater: '{ownWater} + {blendWater} × {waterDensity} ÷ {sourceMass}',

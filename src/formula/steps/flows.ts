@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import type { Formulation } from '../engine/formulate';
 
 /** A stream of mass into or out of making the milk, g. */
@@ -40,9 +41,8 @@ export function flowsOf(formulation: Formulation): Flows | null {
   ] as const;
   const total = into.reduce((sum, { mass }) => sum + mass, 0);
   if (!Number.isFinite(total) || !Number.isFinite(milk) || total <= 0) return null;
-  const rest = total - out.reduce((sum, { mass }) => sum + mass, 0);
-  const slack = 1e-9; // tolerance
-  if (Math.abs(rest) > slack * total) return null;
+  const told = out.reduce((sum, { mass }) => sum + mass, 0);
+  if (!nearly(told, total)) return null;
   const withShare = (flow: Omit<Flow, 'share'>): Flow => ({ ...flow, share: flow.mass / total });
   return {
     into: into.filter(({ mass }) => mass > 0).map(withShare),

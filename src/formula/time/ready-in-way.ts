@@ -1,3 +1,4 @@
+import { nearly } from '../../measure/nearly';
 import { readQuantity } from '../../measure/read-quantity';
 import { convertNumber, units } from '../../measure/units';
 import { writeTrimmed } from '../../measure/write-quantity';
@@ -77,8 +78,7 @@ function typed(row: HasteRowId, text: string, kitchen: Kitchen): Typing {
 
 function takes(after: Formulation, { row, amount }: Typing): boolean {
   const { value, status } = after.rows[row];
-  const slack = 1e-9; // tolerance
-  const same = typeof value === 'number' && Math.abs(value - amount) <= slack * amount;
+  const same = typeof value === 'number' && nearly(value, amount);
   return same && status === 'given' && typeof after.rows.readyTime.value === 'number';
 }
 

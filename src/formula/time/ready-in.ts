@@ -1,3 +1,4 @@
+import { rounding } from '../../measure/nearly';
 import { kitchen } from '../../reference/kitchen';
 import type { Formulation } from '../engine/formulate';
 import { timesAsLong } from '../models/ripening';
@@ -117,8 +118,7 @@ function nearestAt(
   hours: number,
   { hours: asked, now }: Haste,
 ): ReadyIn {
-  const slack = 1e-9; // tolerance
   const off = (time: number): number => Math.abs(Math.log(time / asked));
-  const isNearer = now === null || off(hours) < off(now) - slack;
+  const isNearer = now === null || off(hours) < off(now) - rounding;
   return { ...offer, value: null, nearest: isNearer ? { value, hours } : null };
 }

@@ -1,3 +1,4 @@
+import { rounding } from '../../measure/nearly';
 import type { Formulation } from '../engine/formulate';
 import { type CoefficientId, coefficientInEffect, coefficientKey } from '../recipe/coefficients';
 import type { MeasuredRowId } from '../recipe/order';
@@ -34,8 +35,7 @@ export function findMeasured(row: MeasuredRowId, { recipe, choices, evaluation }
     if (value === undefined) continue;
     const key = coefficientKey(id, recipe);
     const known = [coefficientInEffect(id, recipe, choices).value, recipe.yours[key]?.value ?? Number.NaN];
-    const slack = 1e-9; // tolerance
-    if (known.some((figure) => Math.abs(value - figure) <= slack)) return null;
+    if (known.some((figure) => Math.abs(value - figure) <= rounding)) return null;
     return { key, label: coefficientNames[id].label, value };
   }
   return null;

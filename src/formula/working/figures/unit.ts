@@ -1,4 +1,5 @@
 import { doubleOf } from '../../../measure/exact';
+import { nearly } from '../../../measure/nearly';
 import { unitOrigins } from '../../../measure/unit-origins';
 import type { Relation } from '../../../measure/unit-row';
 import { scaleOf } from '../../../measure/unit-scale';
@@ -45,11 +46,10 @@ const measures: readonly UnitId[] = ['cup', 'tbsp', 'tsp', 'flOz'];
 
 /** A volume that a table gives as so many measures of the US kitchen: the largest of them that it is a whole number of. */
 export function inMeasures(symbol: string, label: string, millilitres: number): Figure {
-  const slack = 1e-9; // tolerance: three teaspoons are a tablespoon, give or take rounding
   for (const id of measures) {
     const count = millilitres / doubleOf(scaleOf(id).factor);
     const whole = Math.round(count);
-    if (whole < 1 || Math.abs(count - whole) > slack) continue;
+    if (whole < 1 || !nearly(count, whole)) continue;
     const told = { words: 'Measures of the US kitchen.', formula: `${whole} × {one}`, parts: { one: oneOf(id) } };
     return workedOut(symbol, label, 'mL', millilitres, told);
   }
