@@ -14,7 +14,6 @@ import { waysOut } from '../src/formula/advice/ways-out';
 import { isRow } from '../src/formula/engine/evaluate';
 import { type Formulation, formulate } from '../src/formula/engine/formulate';
 import { fizzOf, tightLidOf } from '../src/formula/fizz/fizz';
-import { drawFizz } from '../src/formula/fizz/fizz-picture';
 import {
   adviseFizz,
   describeFizz,
@@ -42,7 +41,6 @@ import { learnPace } from '../src/formula/time/learn-pace';
 import { readyIn } from '../src/formula/time/ready-in';
 import { wayToBeReady } from '../src/formula/time/ready-in-way';
 import { ripeningAgainstRoom } from '../src/formula/time/ripening-chart';
-import { drawRipening } from '../src/formula/time/ripening-picture';
 import { describeChart, describeReady, ripeningLines } from '../src/formula/time/ripening-words';
 import { waitingOf } from '../src/formula/time/waiting';
 import { describeWaiting } from '../src/formula/time/waiting-words';
@@ -62,9 +60,12 @@ import { onlyBatches, writeCopy } from '../src/interchange/json-file';
 import { recipeMarkup, writeMarkupSnippet } from '../src/interchange/recipe-markup';
 import { writeRecipe } from '../src/interchange/recipe-out';
 import { plainFragment } from '../src/interchange/share-link';
+import { drawFizz } from '../src/ui/fizz/fizz-picture';
 import { describeJar } from '../src/ui/jar/describe-jar';
 import { eventsFor } from '../src/ui/plan/events-for';
+import { drawPlanned } from '../src/ui/plan/timeline-picture';
 import { stepAmounts } from '../src/ui/steps/step-amounts';
+import { drawRipening } from '../src/ui/time/ripening-picture';
 
 /** A text or number that the page, a file or the paper would show, and where it is from. */
 export interface Said {
@@ -92,7 +93,7 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
       return about.map(({ where, what }) => ({ where: `${batch.id} ${where}`, what }));
     }),
     ...saidOf('rows that differ', [...rowsThatDiffer(document.batches.map(formulationOf), document.settings)]),
-    ...saidOf('plan', planned.picture),
+    ...saidOf('plan', drawPlanned(planned)),
     ...planned.clashes.told.flatMap((clash) => saidOf('clash', clash)),
     ...planned.plans.flatMap(({ batch, plan }) => saidOf('events', eventsFor(batch, plan, store))),
     ...saidOf('log', [

@@ -1,6 +1,5 @@
 import type { Formulation } from '../../formula/engine/formulate';
 import { type Clashes, findClashes } from '../../formula/plan/clashes';
-import { drawTimeline, type Picture } from '../../formula/plan/picture';
 import {
   type BatchPlan,
   type FirstGlass,
@@ -28,8 +27,9 @@ export interface PlannedBatches {
   /** Those whose last day is past: they are in nobody's way and not drawn. */
   readonly over: readonly Planned[];
   readonly clashes: Clashes;
-  /** Null where no batch is planned. */
-  readonly picture: Picture | null;
+  /** What they were looked at by. */
+  readonly clock: WallClock;
+  readonly present: Instant;
 }
 
 interface Remembered {
@@ -43,7 +43,7 @@ interface Remembered {
 // Looking for a start goes through thousands of them, and an edit of one batch leaves the plans of the others.
 const remembered = new WeakMap<Formulation, Remembered>();
 
-/** All batches of a sheet that are planned, in its order, with where they clash and the drawing of them. */
+/** All batches of a sheet that are planned, in its order, with where they clash. */
 export function planBatches(
   { batches, settings }: SheetDocument,
   formulationOf: (batch: Batch) => Formulation,
@@ -57,12 +57,12 @@ export function planBatches(
   const isOver = ({ plan }: Planned): boolean => overAt(plan, clock) <= present;
   const plans = all.filter((one) => !isOver(one));
   const placed = plans.map(({ plan }) => plan);
-  const drawn = placed.map(({ schedule }) => schedule).filter(({ steps }) => steps.length > 0);
   return {
     plans,
     over: all.filter(isOver),
     clashes: clashesOf(placed, clock, present),
-    picture: drawTimeline(drawn, { clock, present, hoursOf }),
+    clock,
+    present,
   };
 }
 
@@ -76,14 +76,6 @@ let latest: Found = { plans: [], present: 0, clashes: { told: [], more: 0 } };
 
 /** More clashes than these nobody reads; the first that are mended take others with them. */
 const mostTold = 8;
-
-/** Between midnight and midnight these are enough to read any hour by. */
-const hoursDrawn = ['06:00', '12:00', '18:00'];
-
-function hoursOf(midnight: Instant): readonly Instant[] {
-  const day = wallOf(midnight).slice(0, 10);
-  return hoursDrawn.map((time) => instantOf(`${day}T${time}`)).filter((at) => at !== null);
-}
 
 /** The clashes of the latest plans again, where none has changed in the same minute: an edit elsewhere moves nothing. */
 function clashesOf(plans: readonly BatchPlan[], clock: WallClock, present: Instant): Clashes {

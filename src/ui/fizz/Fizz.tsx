@@ -6,7 +6,6 @@ import type { Store } from '../../batch/store/store';
 import { findCaution } from '../../formula/advice/cautions';
 import { waysOut } from '../../formula/advice/ways-out';
 import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../../formula/fizz/fizz';
-import { type DrawnPressure, drawFizz } from '../../formula/fizz/fizz-picture';
 import {
   adviseFizz,
   describeFizz,
@@ -26,6 +25,7 @@ import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { Whose } from '../page/Whose';
 import { FizzAddition } from './FizzAddition';
+import { type DrawnPressure, drawFizz } from './fizz-picture';
 
 interface Props {
   readonly batch: Batch;

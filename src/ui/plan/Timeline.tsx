@@ -13,6 +13,7 @@ import { TimelineOver } from './TimelineOver';
 import { TimelinePicture } from './TimelinePicture';
 import { isToCome, TimelinePlan } from './TimelinePlan';
 import { TimelineWhen } from './TimelineWhen';
+import { drawPlanned } from './timeline-picture';
 import { useMinutes } from './use-minutes';
 
 interface Props {
@@ -29,7 +30,9 @@ export function Timeline({ store, state }: Props) {
   const { batch: here } = state.spot.value;
   const paper = useSheetOnPaper('plan');
   useMinutes();
-  const { plans, over, clashes, picture } = planBatches(document, store.formulationOf);
+  const planned = planBatches(document, store.formulationOf);
+  const { plans, over, clashes } = planned;
+  const picture = drawPlanned(planned);
   const ids = document.batches.map(({ id }) => id);
   // Found anew only where other batches are there or looked at: a field that is being used must not change its place.
   const foldedIds = useMemo(() => {

@@ -1,6 +1,6 @@
 import { writeDay, writeHour } from '../../batch/reading/write-time';
-import type { DrawnBatch, Picture, Place } from '../../formula/plan/picture';
 import type { Instant } from '../../formula/time/event';
+import type { DrawnBatch, Picture, Place } from './timeline-picture';
 
 /** All planned batches over one line of time, to scale. The lists beside it say the same in words. */
 export function TimelinePicture({ picture }: { picture: Picture }) {

@@ -1,9 +1,9 @@
 import type { Formulation } from '../../formula/engine/formulate';
 import { type RipeningPoint, ripeningAgainstRoom } from '../../formula/time/ripening-chart';
-import { drawRipening, type RipeningPicture, type Tick } from '../../formula/time/ripening-picture';
 import { describeChart, describeReady, ripeningLines } from '../../formula/time/ripening-words';
 import type { Kitchen } from '../../formula/words/write-row';
 import { Whose } from '../page/Whose';
+import { drawRipening, type RipeningPicture, type Tick } from './ripening-picture';
 import { waitingPlace } from './Waiting';
 
 interface Props {

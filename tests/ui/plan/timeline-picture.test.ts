@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type DrawnFor, drawTimeline, type Place } from '../../../src/formula/plan/picture';
 import { planBatch } from '../../../src/formula/plan/plan-batch';
 import type { Schedule } from '../../../src/formula/plan/schedule';
-import { at, clocks, makings, makingWith, starts, usualClock } from './makings';
+import { type DrawnFor, drawTimeline, type Place } from '../../../src/ui/plan/timeline-picture';
+import { at, clocks, makings, makingWith, starts, usualClock } from '../../formula/plan/makings';
 
 function scheduleFrom(start: number): Schedule {
   return planBatch(makingWith({ soak: null }), { by: 'start', at: start }, usualClock).schedule;

@@ -1,8 +1,11 @@
+import { instantOf, wallOf } from '../../batch/reading/local-time';
+import type { PlannedBatches } from '../../batch/store/plan-batches';
+import type { PlannedStep, Schedule, WaitKind } from '../../formula/plan/schedule';
+import type { Instant } from '../../formula/time/event';
+import { dayMinutes, type Span, type WallClock } from '../../formula/time/span';
 import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
-import type { Instant } from '../time/event';
-import { dayMinutes, type Span, type WallClock } from '../time/span';
-import type { PlannedStep, Schedule, WaitKind } from './schedule';
+import { placeOn } from '../page/axis';
 
 /** A place in the picture, in percent of its width. */
 export interface Place {
@@ -53,9 +56,12 @@ export interface Picture extends Span {
 
 /** How long after the first start another may be drawn, min. */
 const mostAhead = convertNumber(handwork.drawn.value, 'day', 'min');
-const mostNamed = 10; // geometry: names of days that fit side by side
-const nameWidth = 7; // geometry: percent of a narrow drawing, for the name of an hour and that of the present
-const mostHoured = 7; // geometry: days that are wide enough for the hours between
+/** Names of days that fit side by side. */
+const mostNamed = 10;
+/** Percent of a narrow drawing, for the name of an hour and that of the present. */
+const nameWidth = 7;
+/** Days that are wide enough for the hours between. */
+const mostHoured = 7;
 
 /** What the drawing has to know beside the plans. */
 export interface DrawnFor {
@@ -63,6 +69,20 @@ export interface DrawnFor {
   readonly present: Instant;
   /** The times of day to mark on the day that begins at a midnight. */
   readonly hoursOf: (midnight: Instant) => readonly Instant[];
+}
+
+/** Between midnight and midnight these are enough to read any hour by. */
+const hoursDrawn = ['06:00', '12:00', '18:00'];
+
+function hoursOf(midnight: Instant): readonly Instant[] {
+  const day = wallOf(midnight).slice(0, 10);
+  return hoursDrawn.map((time) => instantOf(`${day}T${time}`)).filter((at) => at !== null);
+}
+
+/** The drawing of all that is planned and still to come; null where that is nothing. */
+export function drawPlanned({ plans, clock, present }: PlannedBatches): Picture | null {
+  const drawn = plans.map(({ plan }) => plan.schedule).filter(({ steps }) => steps.length > 0);
+  return drawTimeline(drawn, { clock, present, hoursOf });
 }
 
 /**
@@ -132,7 +152,7 @@ function drawBatch(schedule: Schedule, frame: Span, place: (span: Span) => Place
 }
 
 function placeIn(frame: Span, { from, to }: Span): Place {
-  const length = frame.to - frame.from;
-  const clip = (at: Instant): number => Math.min(Math.max(at, frame.from), frame.to) - frame.from;
-  return { left: (100 * clip(from)) / length, width: (100 * (clip(to) - clip(from))) / length };
+  const clip = (at: Instant): number => Math.min(Math.max(at, frame.from), frame.to);
+  const length = { from: 0, to: frame.to - frame.from };
+  return { left: placeOn(frame, clip(from)), width: placeOn(length, clip(to) - clip(from)) };
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { ripeningAgainstRoom } from '../../../src/formula/time/ripening-chart';
-import { drawRipening, type RipeningPicture } from '../../../src/formula/time/ripening-picture';
+import { drawRipening, type RipeningPicture } from '../../../src/ui/time/ripening-picture';
 import { recipeOf, sensibleRecipe, typed } from '../../batches';
 
 function draw(changes: Partial<Recipe> = {}, decimalComma = false): RipeningPicture {

@@ -1,7 +1,8 @@
+import type { Formulation } from '../../formula/engine/formulate';
+import type { RipeningPoint } from '../../formula/time/ripening-chart';
 import { convertNumber } from '../../measure/units';
 import { writeMetric, writeNumber } from '../../measure/write-quantity';
-import type { Formulation } from '../engine/formulate';
-import type { RipeningPoint } from './ripening-chart';
+import { axisOver, placeOn } from '../page/axis';
 
 /** A mark on an axis, in percent of its length from the left or the top. */
 export interface Tick {
@@ -35,8 +36,11 @@ export interface DrawnPoint {
   readonly side: 'left' | 'right';
 }
 
-const dayParts = [1, 2, 6, 12]; // geometry: hours between two lines, parts of a day
-const mostLines = 6; // geometry: lines across that a small drawing has room for
+/** Hours between two lines: parts of a day, and days beyond. */
+function* dayParts(): Generator<number> {
+  yield* [1, 2, 6];
+  for (let hours = 12; ; hours *= 2) yield hours;
+}
 
 /** The drawing of a batch’s ready time; null where there are fewer than two temperatures to draw. */
 export function drawRipening(
@@ -46,23 +50,21 @@ export function drawRipening(
 ): RipeningPicture | null {
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined || first === last) return null;
-  const step = stepFor(Math.max(...points.map(({ latest }) => latest)));
-  const lines = Math.ceil(Math.max(...points.map(({ latest }) => latest)) / step);
-  const across = (celsius: number): number => (100 * (celsius - first.celsius)) / (last.celsius - first.celsius);
-  const down = (hours: number): number => 100 * (1 - hours / (lines * step));
+  const { most, lines } = axisOver(Math.max(...points.map(({ latest }) => latest)), dayParts());
+  const across = (celsius: number): number => placeOn({ from: first.celsius, to: last.celsius }, celsius);
+  const down = (hours: number): number => 100 - placeOn({ from: 0, to: most }, hours);
   const place = (celsius: number, hours: number): string => `${short(across(celsius))} ${short(down(hours))}`;
   const curve = (end: 'soonest' | 'likely' | 'latest'): readonly string[] =>
     points.map((point) => place(point.celsius, point[end]));
   const marked = points.filter((_, at) => at % 2 === 0);
   const marks = marked.map(({ celsius }) => ({ celsius, at: across(celsius) }));
-  const hours = Array.from({ length: lines + 1 }, (_, line) => line * step);
   return {
     band: `M${[...curve('latest'), ...[...curve('soonest')].reverse()].join('L')}Z`,
     soonest: pathOf(curve('soonest')),
     likely: pathOf(curve('likely')),
     latest: pathOf(curve('latest')),
-    grid: hours.map((hour) => `M0 ${short(down(hour))}H100`).join(''),
-    hours: hours.map((hour) => ({ at: down(hour), text: writeNumber(hour, 0, decimalComma) })),
+    grid: lines.map((hour) => `M0 ${short(down(hour))}H100`).join(''),
+    hours: lines.map((hour) => ({ at: down(hour), text: writeNumber(hour, 0, decimalComma) })),
     celsius: marks.map(({ celsius, at }) => ({ at, text: writeNumber(celsius, 0, decimalComma) })),
     fahrenheit: marks.map(({ celsius, at }) => {
       return { at, text: writeNumber(convertNumber(celsius, '°C', '°F'), 0, decimalComma) };
@@ -90,14 +92,6 @@ function drawPoint({ rows }: Formulation, axes: Axes, decimalComma: boolean): Dr
     text: writeMetric(value, 'time', decimalComma),
     side: 2 * left > 100 ? 'left' : 'right',
   };
-}
-
-/** Hours between two lines, so that few lines reach over so many hours: parts of a day, and days beyond. */
-function stepFor(most: number): number {
-  const part = dayParts.find((hours) => most <= hours * mostLines);
-  if (part !== undefined) return part;
-  const largest = Math.max(...dayParts);
-  return largest * 2 ** Math.ceil(Math.log2(most / (largest * mostLines)));
 }
 
 function pathOf(places: readonly string[]): string {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { drawFizz } from '../../../src/formula/fizz/fizz-picture';
+import { drawFizz } from '../../../src/ui/fizz/fizz-picture';
 
 describe('the drawing of a bottle', () => {
   test('of 1, 9 and a limit of 6 bar goes to 10 by 2', () => {
