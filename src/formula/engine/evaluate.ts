@@ -6,7 +6,7 @@ import type { NumericRowId } from '../recipe/order';
 import type { Problem } from '../recipe/problem';
 import type { Recipe } from '../recipe/recipe';
 import type { Plan } from '../recipe/sizing';
-import type { Access, NumericRow, TermId } from '../rows/row';
+import type { Access, TermId } from '../rows/row';
 import { numericRows } from '../rows/sheet';
 import { readGiven } from './givens';
 import { type Route, routeOf } from './route';
@@ -37,7 +37,6 @@ const balanceSlot = termIds.length;
 // Copied for each evaluation: to copy a plain list of doubles takes a tenth of the time of a new Float64Array.
 const noValues: readonly number[] = [...termIds.map(() => Number.NaN), Number.NaN];
 const allOpen: readonly number[] = noValues.map(() => open);
-const rowsBySlot: readonly (NumericRow | undefined)[] = termIds.map((id) => (isRow(id) ? numericRows[id] : undefined));
 
 /**
  * Works out terms on demand, each once. A value that can't be had is NaN in here and bears its root: the place of the
@@ -169,13 +168,11 @@ export class Evaluation implements Access {
   }
 
   private valueOf(slot: number): number {
-    const id = termIds[slot];
-    if (id === undefined) return this.balance();
-    const row = rowsBySlot[slot];
-    if (row !== undefined && isRow(id) && this.plan.accepted.has(id)) return this.typed(id);
-    if (row?.absent?.(this)) return 0;
+    if (slot === balanceSlot) return this.balance();
+    const { absent, rules } = this.route;
+    if (absent[slot]?.(this)) return 0;
     this.root = open;
-    return this.route.rules[slot]?.(this) ?? Number.NaN;
+    return rules[slot]?.(this) ?? Number.NaN;
   }
 
   /** Finds the balance at the water ratio in effect. Where the slurry is no wetter than the pulp: that it gels. */

@@ -2,7 +2,7 @@ import { settledFor } from '../composition/settled';
 import type { Recipe } from '../recipe/recipe';
 import { numericRows } from '../rows/sheet';
 import { evaluate } from './evaluate';
-import { choiceResult, everyRow, type Formulation } from './formulation';
+import { ChoiceResult, everyRow, type Formulation } from './formulation';
 import { isTypable } from './givens';
 import { evaluateMeasured, isMeasured } from './measured';
 import { notesFor } from './row-notes';
@@ -41,7 +41,7 @@ function workOut(recipe: Recipe): Formulation {
   const rows = everyRow((id) =>
     isRow(id)
       ? new NumericResult(id, numericRows[id], planned, actual)
-      : choiceResult(id, recipe, notesFor(id, actual)),
+      : new ChoiceResult(id, recipe, () => notesFor(id, actual)),
   );
   const { sizedFrom } = plan;
   const { choices } = settled;

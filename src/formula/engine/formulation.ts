@@ -1,6 +1,6 @@
 import type { Kind } from '../../measure/units';
 import type { Choices } from '../recipe/coefficients';
-import { type NumericRowId, type RowId, rowOrder } from '../recipe/order';
+import { type ChoiceRowId, type RowId, rowOrder } from '../recipe/order';
 import type { Problem } from '../recipe/problem';
 import type { Recipe } from '../recipe/recipe';
 import type { Absence, TermId } from '../rows/row';
@@ -41,13 +41,32 @@ export interface Formulation {
 /** Of a row: nothing typed, planned or told. */
 export const nothing = { typed: null, planned: null, range: null, absence: null, from: null };
 
-export function choiceResult(
-  id: Exclude<RowId, NumericRowId>,
-  recipe: Recipe,
-  problems: readonly Problem[],
-): RowResult {
-  const value = id === 'sweetener' ? recipe.sweetener.map((part) => part.id).join(' + ') : recipe[id];
-  return { id, kind: 'choice', value, status: 'choice', problems, ...nothing };
+/** A choice as it stands in a batch; what is to be said about it is found when it is first read. */
+export class ChoiceResult implements RowResult {
+  readonly kind = 'choice';
+  readonly status = 'choice';
+  readonly typed = null;
+  readonly planned = null;
+  readonly range = null;
+  readonly absence = null;
+  readonly from = null;
+  private problemsOnce: readonly Problem[] | undefined;
+
+  constructor(
+    readonly id: ChoiceRowId,
+    private readonly recipe: Recipe,
+    private readonly findProblems: () => readonly Problem[],
+  ) {}
+
+  get value(): string {
+    const { id, recipe } = this;
+    return id === 'sweetener' ? recipe.sweetener.map((part) => part.id).join(' + ') : recipe[id];
+  }
+
+  get problems(): readonly Problem[] {
+    this.problemsOnce ??= this.findProblems();
+    return this.problemsOnce;
+  }
 }
 
 /** The results of all rows, each as `make` gives it. */

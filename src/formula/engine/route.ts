@@ -1,5 +1,7 @@
+import type { NumericRowId } from '../recipe/order';
 import type { Plan } from '../recipe/sizing';
-import type { TermId, Way } from '../rows/row';
+import type { Access, NumericRow, TermId, Way } from '../rows/row';
+import { numericRows } from '../rows/sheet';
 import { fillWay } from '../rows/terms/fill';
 import { type Rule, ruleOf } from './rule';
 import { termIds } from './slots';
@@ -11,6 +13,8 @@ export interface Route {
   /** The names of the ways, under which they are told too. */
   readonly names: readonly string[];
   readonly rules: readonly Rule[];
+  /** Whether there is no such quantity, which counts as 0; undefined of what is always there. */
+  readonly absent: readonly NumericRow['absent'][];
 }
 
 const routes = new WeakMap<Plan, Route>();
@@ -26,10 +30,14 @@ export function routeOf(plan: Plan, knowsSugarLeft: boolean): Route {
 
 function makeRoute(plan: Plan, knowsSugarLeft: boolean): Route {
   const names = termIds.map((id) => wayName(id, plan, knowsSugarLeft));
+  const isTyped = (id: TermId): id is NumericRowId => isRow(id) && plan.accepted.has(id);
   return {
     plan,
     names,
-    rules: termIds.map((id, slot) => ruleOf(wayCalled(names[slot] ?? '', id))),
+    rules: termIds.map((id, slot) =>
+      isTyped(id) ? (x: Access) => x.typed(id) : ruleOf(wayCalled(names[slot] ?? '', id)),
+    ),
+    absent: termIds.map((id) => (isRow(id) && !plan.accepted.has(id) ? numericRows[id].absent : undefined)),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Problem } from '../recipe/problem';
 import type { Recipe } from '../recipe/recipe';
 import { numericRows } from '../rows/sheet';
 import { evaluate } from './evaluate';
-import { choiceResult, everyRow, type Formulation, nothing } from './formulation';
+import { ChoiceResult, everyRow, type Formulation, nothing } from './formulation';
 import { planBatch } from './size';
 import { termIds } from './slots';
 import { isRow } from './ways-of';
@@ -17,7 +17,7 @@ export function withoutNumbers(recipe: Recipe): Formulation {
   const x = evaluate(settled, bare, plan, { values, coefficients: new Map() });
   const why: Problem = { code: 'notWorkedOut', at: 'vessel' };
   const rows = everyRow((id) => {
-    if (!isRow(id)) return choiceResult(id, recipe, id === why.at ? [why] : []);
+    if (!isRow(id)) return new ChoiceResult(id, recipe, () => (id === why.at ? [why] : []));
     const waits: Problem = { code: 'waits', at: id, for: why.at };
     return { id, kind: numericRows[id].kind, value: null, status: 'refused', problems: [waits], ...nothing };
   });
