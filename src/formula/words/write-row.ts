@@ -62,13 +62,16 @@ const hardSpace = '\u00A0';
 export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen): WrittenRow | null {
   const { value } = formulation.rows[id];
   if (typeof value !== 'number' || !isRow(id)) return null;
-  const whole = writeNumeric(formulation, id, value, kitchen);
+  const { metric, us, spoons, off } = writeNumeric(formulation, id, value, kitchen);
   const jars = formulation.rows.vesselCount.value;
   const shares = typeof jars === 'number' && jars > 1 && sharedAmongJars.includes(id);
   const range = writeRange(formulation, id, kitchen);
   const planned = numericRows[id].typed !== 'never';
   return {
-    ...whole,
+    metric,
+    us,
+    spoons,
+    off,
     range: planned ? null : range,
     spread: planned ? range : null,
     each: shares ? writeNumeric(formulation, id, value / jars, kitchen) : null,
