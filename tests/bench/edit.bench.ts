@@ -1,10 +1,10 @@
 import { HyperFormula } from 'hyperformula';
-import { build } from 'vite';
 import { describe } from 'vitest';
 import { demo, startBatch } from '../../src/batch/document/demo';
 import { type Batch, recipeOf } from '../../src/batch/document/document';
 import { sources } from '../../src/reference/sources';
 import { sourceIds } from '../batches';
+import { buildForNode } from './build-for-node';
 import { report, timeInTurn } from './in-turn';
 import { sharedRows, writeInFormulas } from './sheet-in-formulas';
 
@@ -25,20 +25,7 @@ function batchesOf(count: number): readonly Batch[] {
 const depths = [3, 3.5, 4, 4.5];
 const depthAt = (round: number): number => depths[round % depths.length] ?? 5;
 
-/** Our store as the page gets it, built: called through the test runner's own imports it takes a third as long again. */
-async function buildStore(): Promise<typeof import('../../src/batch/store/store')> {
-  const built = await build({
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    ssr: { noExternal: true },
-    build: { ssr: 'src/batch/store.ts', write: false },
-  });
-  const [part] = 'output' in built ? built.output : [];
-  if (part === undefined) throw new Error('the store was not built');
-  return import(`data:text/javascript,${encodeURIComponent(part.code)}`);
-}
-const { createStore } = await buildStore();
+const { createStore } = await buildForNode();
 
 function editOurs(batches: readonly Batch[]): (round: number) => number {
   const store = createStore({ ...demo, batches });

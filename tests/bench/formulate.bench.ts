@@ -1,7 +1,9 @@
-import { bench, describe, expect } from 'vitest';
-import { formulate } from '../../src/formula/engine/formulate';
-import { workingIn } from '../../src/formula/working/working';
+import { describe } from 'vitest';
 import { numericRowIds, recipeOf, typed } from '../batches';
+import { buildForNode } from './build-for-node';
+import { report, timeInTurn } from './in-turn';
+
+const { demo, formulate, workingIn, writeRow } = await buildForNode();
 
 const batches = {
   'almonds filling a jar': recipeOf(),
@@ -13,19 +15,31 @@ const batches = {
   }),
 };
 
-// The sum is used, so that nothing read can be left out.
-let sum = 0;
+/** The most each may take, µs. */
+const limits = { values: 15, printed: 120 };
 
-describe.each(Object.entries(batches))('%s', (_, recipe) => {
-  bench('every value', () => {
-    const { rows } = formulate(recipe);
-    for (const id of numericRowIds) sum += Number(rows[id].value);
-    expect(sum).toBeGreaterThan(0);
-  });
-
-  bench('every value with its working', () => {
-    const { rows } = formulate(recipe);
-    for (const id of numericRowIds) sum += workingIn(rows[id])?.inputs.length ?? 0;
-    expect(sum).toBeGreaterThan(0);
-  });
+describe('a batch worked out', () => {
+  for (const [name, recipe] of Object.entries(batches))
+    report(name, () => {
+      // The sums are used, so that nothing read can be left out.
+      const sums = { values: 0, printed: 0, working: 0 };
+      const contenders = {
+        values: () => {
+          const { rows } = formulate(recipe);
+          for (const id of numericRowIds) sums.values += Number(rows[id].value);
+        },
+        printed: () => {
+          const formulation = formulate(recipe);
+          for (const id of numericRowIds) sums.printed += writeRow(formulation, id, demo.settings)?.metric.length ?? 0;
+        },
+        working: () => {
+          const { rows } = formulate(recipe);
+          for (const id of numericRowIds) sums.working += workingIn(rows[id])?.inputs.length ?? 0;
+        },
+      };
+      const took = timeInTurn(contenders, { warmUps: 2000, rounds: 2000 });
+      if (!Object.values(sums).every((sum) => sum > 0)) throw new Error('nothing was worked out');
+      const micro = (name: keyof typeof sums) => `${(1000 * took(name)).toFixed(1)} µs`;
+      return `${name}: every value ${micro('values')} of ${limits.values}, with results printed ${micro('printed')} of ${limits.printed}, with workings ${micro('working')}`;
+    });
 });

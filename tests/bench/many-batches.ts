@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { demo, startBatch } from '../../src/batch/document/demo';
+import type { SheetDocument } from '../../src/batch/document/document';
 import { earlierKey } from '../../src/batch/keeping/storage';
 import { type OpenedPage, openPage, type Visit } from '../browser/page';
 
@@ -21,11 +22,23 @@ export function depthAt(round: number): string {
 }
 
 /** The built page of a folder with many batches, by one visitor at a desk. */
-export async function openMany(dist?: string): Promise<{ readonly opened: OpenedPage; readonly visit: Visit }> {
+export function openMany(dist?: string): Promise<{ readonly opened: OpenedPage; readonly visit: Visit }> {
+  return openWith(manyBatches(count), dist);
+}
+
+/** A sheet of so many batches. */
+export function manyBatches(many: number): SheetDocument {
+  return { ...demo, batches: Array.from({ length: many }, (_, at) => startBatch(`b${at}`, `Batch ${at}`)) };
+}
+
+/** The built page of a folder with a sheet of which the first batch is b0. */
+export async function openWith(
+  sheet: SheetDocument,
+  dist?: string,
+): Promise<{ readonly opened: OpenedPage; readonly visit: Visit }> {
   const opened = await openPage(dist === undefined ? {} : { dist });
   const visit = await opened.visit({ viewport: { width: 1280, height: 900 } });
-  const batches = Array.from({ length: count }, (_, at) => startBatch(`b${at}`, `Batch ${at}`));
-  const text = JSON.stringify({ ...demo, batches });
+  const text = JSON.stringify(sheet);
   await visit.page.evaluate(([at, saved]) => localStorage.setItem(at, saved), [earlierKey, text] as const);
   await visit.page.reload();
   await visit.page.locator(edited).waitFor();
