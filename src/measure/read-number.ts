@@ -3,11 +3,8 @@ import type { Fault } from './read-problem';
 import { readVulgarFraction, vulgarCharacters } from './vulgar-fractions';
 import { writeOneWay } from './write-one-way';
 
-/** A number kept as a fraction, so that three times ⅓ is exactly 1. */
-export type Fraction = { readonly numerator: Exact; readonly denominator: Exact };
-
 export type NumberRead =
-  | { readonly ok: true; readonly value: Fraction; readonly end: number }
+  | { readonly ok: true; readonly value: Exact; readonly end: number }
   | { readonly ok: false; readonly fault: Fault };
 
 // Beyond this the doubles end; a longer exponent would also make exact sums allocate without bound.
@@ -26,6 +23,11 @@ const glued = new RegExp(`[.,]?\\d| ?/|[${vulgarCharacters}]`, 'uy');
 export function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
   pattern.lastIndex = at;
   return pattern.exec(text);
+}
+
+/** Moves past a pattern, if it stands here. */
+export function skip(pattern: RegExp, text: string, at: number): number {
+  return at + (matchAt(pattern, text, at)?.[0].length ?? 0);
 }
 
 /** Whether a number without a sign starts at this place of a normalised text. */
@@ -67,7 +69,7 @@ function readUnchecked(text: string, at: number, decimalComma: boolean): NumberR
 
   const after = plain.digits.includes('.') ? null : matchAt(fractionAfterWhole, text, end);
   if (after === null) {
-    return { ok: true, value: { numerator: exactly(plain.digits), denominator: exactly(1) }, end };
+    return { ok: true, value: exactly(plain.digits), end };
   }
   const [numerator, denominator] = readVulgarFraction(after[3] ?? '') ?? [after[1] ?? '', after[2] ?? ''];
   return makeFraction(plain.digits, String(numerator), String(denominator), at, end + after[0].length);
@@ -76,13 +78,13 @@ function readUnchecked(text: string, at: number, decimalComma: boolean): NumberR
 function makeFraction(whole: string, over: string, under: string, from: number, end: number): NumberRead {
   const denominator = exactly(under);
   if (denominator.numerator === 0n) return { ok: false, fault: { code: 'divisionByZero', from, to: end } };
-  return { ok: true, value: { numerator: exactly(whole).times(denominator).plus(over), denominator }, end };
+  return { ok: true, value: exactly(over).div(denominator).plus(whole), end };
 }
 
 function applyExponent(digits: string, exponent: string, from: number, end: number): NumberRead {
   const power = Number(exponent);
   if (Math.abs(power) > largestExponent) return { ok: false, fault: { code: 'beyondNumbers', from, to: end } };
-  return { ok: true, value: { numerator: exactly(`${digits}e${power}`), denominator: exactly(1) }, end };
+  return { ok: true, value: exactly(`${digits}e${power}`), end };
 }
 
 type Marks =

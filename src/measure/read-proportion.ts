@@ -21,14 +21,13 @@ const places = 4;
 export function readProportion(text: string, at: number, decimalComma: boolean): ProportionRead | null {
   const source = readNumber(text, at, decimalComma);
   if (source.ok && matchAt(partsOfWater, text, source.end) !== null)
-    return { ok: true, value: source.value.numerator.div(source.value.denominator), told: true };
+    return { ok: true, value: source.value, told: true };
   const parted = source.ok ? matchAt(colon, text, source.end) : null;
   if (!source.ok || parted === null) return null;
   const water = readNumber(text, source.end + parted[0].length, decimalComma);
   if (!water.ok) return water;
   if (water.end !== text.length) return { ok: false, fault: { code: 'unexpected', from: water.end, to: text.length } };
-  const over = water.value.numerator.times(source.value.denominator);
-  const under = water.value.denominator.times(source.value.numerator);
+  const [over, under] = [water.value, source.value];
   if (over.numerator === 0n || under.numerator === 0n)
     return { ok: false, fault: { code: 'divisionByZero', from: at, to: text.length } };
   if (over.compare(under) >= 0) return { ok: true, value: over.div(under), told: false };

@@ -1,5 +1,6 @@
 import { doubleOf, type Exact, exactly } from './exact';
-import { type Fraction, matchAt } from './read-number';
+import { hedgeWords } from './number-words';
+import { matchAt } from './read-number';
 import type { Fault, ReadProblem } from './read-problem';
 import { readProportion } from './read-proportion';
 import { type Part, readTypedSum, type Term } from './typed-sum';
@@ -49,7 +50,7 @@ type Settled = { readonly ok: true; readonly reading: Reading } | { readonly ok:
 type WrongKind = Extract<Fault, { readonly code: 'wrongKind' }>;
 
 const longest = 200;
-const hedge = /(?:[~≈]|(?:about|around|roughly|approximately|approx|circa|ca)(?!\p{L})\.?|level(?!\p{L})) ?/iuy;
+const hedge = new RegExp(String.raw`(?:[~≈]|(?:${hedgeWords})(?!\p{L})\.?|level(?!\p{L})) ?`, 'iuy');
 // What the page writes behind an amount; how far a measure is from what it stands for changes nothing of the measure.
 const remark = /, ?(?:\d+ ?% (?:less|more)|[+-]\d+ ?%|weigh it)$/iu;
 const heap = /(?<!\p{L})(?:heaped|heaping|rounded|scant|generous)(?!\p{L})/iu;
@@ -180,7 +181,7 @@ function addTerms(terms: readonly Term[], negative: boolean, text: string, optio
   }
   const degrees = last.part.unit?.meanings.get(kind);
   const unit = degrees !== undefined && 'degree' in degrees ? null : last.unit;
-  return settleAmount(exactly(total), kind, unit, findAssumption(last.part, kind, unit, ounces !== null), end);
+  return settleAmount(total, kind, unit, findAssumption(last.part, kind, unit, ounces !== null), end);
 }
 
 /** Where another unit of the sum is a weight or a volume, its plain ounces are too: 2 lb 3 oz is a weight anywhere. */
@@ -222,16 +223,9 @@ function resolveUnit(
   return { ok: false, fault: { code: 'wrongKind', found, from: word.from, to: word.to } };
 }
 
-function scalePart(value: Fraction, factors: readonly Fraction[], negative: boolean, unit: UnitId): Exact {
-  let { numerator, denominator } = value;
-  for (const factor of factors) {
-    numerator = numerator.times(factor.numerator);
-    denominator = denominator.times(factor.denominator);
-  }
-  if (negative) numerator = numerator.times(-1);
-  // A scale with its zero elsewhere must be divided first; the others last, so that three times ⅓ stays exact.
-  const affine = units[unit].kind === 'temperature';
-  return affine ? toBase(numerator.div(denominator), unit) : toBase(numerator, unit).div(denominator);
+function scalePart(value: Exact, factors: readonly Exact[], negative: boolean, unit: UnitId): Exact {
+  const scaled = factors.reduce((product, factor) => product.times(factor), value);
+  return toBase(negative ? scaled.times(-1) : scaled, unit);
 }
 
 function findAssumption(last: Part, kind: Kind, unit: UnitId | null, isSettled: boolean): Assumption | null {

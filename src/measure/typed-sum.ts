@@ -1,18 +1,19 @@
+import type { Exact } from './exact';
 import { readNumberWord } from './number-words';
-import { type Fraction, isNumberAt, matchAt, readNumber } from './read-number';
+import { isNumberAt, matchAt, readNumber, skip } from './read-number';
 import type { Fault } from './read-problem';
 import { findUnitWord, type UnitWord } from './unit-words';
 
 /** One number and the unit word after it, if any. */
 export type Part = {
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly unit: UnitWord | null;
   readonly from: number;
   readonly to: number;
 };
 
 /** Factors times the sum of the parts: "2 × 1 lb 3 oz" is one term with one factor and two parts. */
-export type Term = { readonly factors: readonly Fraction[]; readonly parts: readonly Part[] };
+export type Term = { readonly factors: readonly Exact[]; readonly parts: readonly Part[] };
 
 type Step<T> = { readonly ok: true; readonly value: T; readonly end: number } | { readonly ok: false; fault: Fault };
 
@@ -48,7 +49,7 @@ function explainRest(text: string, at: number): Fault {
 }
 
 function readTerm(text: string, start: number, decimalComma: boolean): Step<Term> {
-  const factors: Fraction[] = [];
+  const factors: Exact[] = [];
   let at = start;
   for (;;) {
     const number = readFigure(text, at, decimalComma);
@@ -62,7 +63,7 @@ function readTerm(text: string, start: number, decimalComma: boolean): Step<Term
 
 interface Figure {
   readonly ok: true;
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly end: number;
   readonly isArticle: boolean;
 }
@@ -79,7 +80,7 @@ function isFigureAt(text: string, at: number): boolean {
   return isNumberAt(text, at) || readNumberWord(text, at) !== null;
 }
 
-function readParts(text: string, start: number, decimalComma: boolean, before: readonly Fraction[]): Step<Term> {
+function readParts(text: string, start: number, decimalComma: boolean, before: readonly Exact[]): Step<Term> {
   const parts: Part[] = [];
   let at = start;
   for (;;) {
@@ -130,8 +131,4 @@ function readFactorsAfter(text: string, start: number, decimalComma: boolean, te
     factors.push(factor.value.value);
     at = factor.end;
   }
-}
-
-function skip(pattern: RegExp, text: string, at: number): number {
-  return at + (matchAt(pattern, text, at)?.[0].length ?? 0);
 }

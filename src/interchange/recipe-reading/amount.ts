@@ -1,5 +1,6 @@
 import { type Exact, exactly } from '../../measure/exact';
-import { isNumberAt, matchAt } from '../../measure/read-number';
+import { hedgeWords } from '../../measure/number-words';
+import { isNumberAt, matchAt, skip } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 import { findUnitWord, type UnitWord } from '../../measure/unit-words';
 import { readCount } from './count';
@@ -33,7 +34,7 @@ export type AmountResult =
   /** A number of hours, degrees or inches, which is no amount of food. */
   | { readonly ok: false; readonly fault: null };
 
-const hedge = /(?:[~≈]|(?:about|around|roughly|approximately|approx|circa|ca|up to|at least)(?!\p{L})\.?) ?/iuy;
+const hedge = new RegExp(String.raw`(?:[~≈]|(?:${hedgeWords}|up to|at least)(?!\p{L})\.?) ?`, 'iuy');
 const vagueWords =
   /(?:(?:\d+|an?|one|two|a few|few|some|generous|good|heaped|scant|big|small|large) ){0,3}(pinch(?:es)?|handfuls?|dash(?:es)?|splash(?:es)?|drizzles?|glugs?|sprinkles?|sprinklings?|knobs?|drops?|(?:dessert|soup) ?spoons?(?:fuls?)?|spoonfuls?|mugs?|scoops?|ladles?)(?!\p{L})(?: of(?!\p{L}))?/iuy;
 const modifier =
@@ -54,11 +55,6 @@ const partsOfUnit: Readonly<Record<string, readonly [over: number, under: number
 };
 const otherwise = / ?(?:\/|=|or(?!\p{L})|,) ?/iuy;
 const secondEnd = / ?(?:-|to(?!\p{L})) ?(?=[\d½⅓⅔¼¾⅕-⅞])/iuy;
-
-/** Moves past a pattern, if it stands here. */
-export function skip(pattern: RegExp, text: string, at: number): number {
-  return at + (matchAt(pattern, text, at)?.[0].length ?? 0);
-}
 
 function readModifiers(text: string, start: number): { readonly words: readonly string[]; readonly end: number } {
   const found: string[] = [];
@@ -104,7 +100,7 @@ function readMeasured(text: string, start: number, decimalComma: boolean): Measu
     const { low, high } = count;
     const size = sized.size;
     const part = size
-      ? { low: exactly(low.times(size.low)), high: exactly(high.times(size.high)), unit: size.unit }
+      ? { low: low.times(size.low), high: high.times(size.high), unit: size.unit }
       : { low, high, unit: null };
     return {
       ok: true,
@@ -124,7 +120,7 @@ function readMeasured(text: string, start: number, decimalComma: boolean): Measu
   const more = exactly(over).div(under);
   const after = readModifiers(text, unit.to + (rest?.[0].length ?? 0));
   const unitText = text.slice(unit.from, unit.to);
-  const amount = { low: exactly(count.low.plus(more)), high: exactly(count.high.plus(more)), unit };
+  const amount = { low: count.low.plus(more), high: count.high.plus(more), unit };
   const read = { ...bare, part: amount, modifiers: [...before.words, ...after.words], unitText };
   const can = matchAt(container, text, after.end);
   return { ok: true, read: { ...read, end: can ? after.end + can[0].length : after.end, container: can?.[1] ?? null } };

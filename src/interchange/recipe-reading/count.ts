@@ -1,5 +1,6 @@
 import { type Exact, exactly } from '../../measure/exact';
-import { type Fraction, isNumberAt, matchAt, readNumber } from '../../measure/read-number';
+import { readNumberWord } from '../../measure/number-words';
+import { isNumberAt, matchAt, readNumber } from '../../measure/read-number';
 import type { Fault } from '../../measure/read-problem';
 
 export interface Count {
@@ -12,29 +13,6 @@ export interface Count {
 
 export type CountRead = { readonly ok: true; readonly count: Count } | { readonly ok: false; readonly fault: Fault };
 
-const wholeWords = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
-const namedFractions: Readonly<Record<string, readonly [over: number, under: number]>> = {
-  half: [1, 2],
-  halves: [1, 2],
-  third: [1, 3],
-  quarter: [1, 4],
-  fourth: [1, 4],
-  eighth: [1, 8],
-};
-const ends = String.raw`(?![\p{L}\p{M}'’-])`;
-const whole = `(an?|${wholeWords.join('|')})`;
-const fraction = '(half|halves|third|quarter|fourth|eighth)s?';
-const ofOne = '(?: of)?(?: an?| one)?';
-// "Half a cup", "two-thirds of a cup", "a quarter cup"; a "third" alone is the third of something, unless a cup follows.
-const fractionWords = new RegExp(
-  `(?:(third|quarter)(?= (?:of an? )?(?:cup|tea|pound|lit|pint))|(?:${whole}[ -])?${fraction})${ofOne}(?![\\p{L}\\p{M}'’])`,
-  'iuy',
-);
-const dozenWords = new RegExp(`(half )?an? dozen${ends}`, 'iuy');
-const wholeAndFraction = new RegExp(`${whole} (?:and|&) (?:an? |one )?(?:(two|three)[ -])?${fraction}${ends}`, 'iuy');
-const coupleOf = /a couple of(?!\p{L})/iuy;
-const wholeAlone = new RegExp(`${whole}${ends}`, 'iuy');
-
 // "1 400 ml tin" is one tin of 400 mL and not fourteen hundred millilitres.
 const countBeforeSize =
   /(\d{1,2}) (?=\d{3} ?-? ?(?:ml|g|oz)(?!\p{L}).? ?(?:can|tin|carton|bottle|jar|pack|box|bag))/iuy;
@@ -45,64 +23,25 @@ const rangeSign = / ?(?:-|to(?!\p{L})|or(?!\p{L})|up to(?!\p{L})) ?(?:about )?/i
 const between = /between /iy;
 const betweenAnd = / (?:and|&) /iy;
 
-function inDecimals({ numerator, denominator }: Fraction): Exact {
-  return exactly(numerator.div(denominator));
-}
-
 function readOne(text: string, at: number, decimalComma: boolean): CountRead | null {
   const beforeSize = matchAt(countBeforeSize, text, at);
   if (beforeSize !== null) return number(exactly(beforeSize[1] ?? ''), at + (beforeSize[1] ?? '').length);
-  if (!isNumberAt(text, at)) return readWords(text, at);
+  if (!isNumberAt(text, at)) {
+    const word = readNumberWord(text, at);
+    return word === null ? null : number(word.value, word.end, true);
+  }
   const read = readNumber(text, at, decimalComma);
   if (!read.ok) return read;
   const half = matchAt(andHalf, text, read.end);
-  if (half !== null) return number(inDecimals(read.value).plus('0.5'), read.end + half[0].length);
+  if (half !== null) return number(read.value.plus('0.5'), read.end + half[0].length);
   const joined = matchAt(joinsFraction, text, read.end);
-  if (joined !== null) {
-    const fraction = readNumber(text, read.end + joined[0].length, decimalComma);
-    if (fraction.ok && inDecimals(fraction.value).compare(1) < 0)
-      return number(inDecimals(read.value).plus(inDecimals(fraction.value)), fraction.end);
-  }
-  return number(inDecimals(read.value), read.end);
+  const part = joined === null ? null : readNumber(text, read.end + joined[0].length, decimalComma);
+  if (part?.ok && part.value.compare(1) < 0) return number(read.value.plus(part.value), part.end);
+  return number(read.value, read.end);
 }
 
-/** "Two", "two and a half", "half a", "two thirds of a": the number that words say. */
-function readWords(text: string, at: number): CountRead | null {
-  const say = (value: Exact, length: number): CountRead => ({
-    ok: true,
-    count: { ...same(exactly(value)), end: at + length, inWords: true },
-  });
-  const both = matchAt(wholeAndFraction, text, at);
-  if (both !== null) return say(wholeOf(both[1]).plus(fractionOf(both[2], both[3])), both[0].length);
-  const dozen = matchAt(dozenWords, text, at);
-  if (dozen !== null) return say(exactly(dozen[1] === undefined ? 12 : 6), dozen[0].length);
-  const part = matchAt(fractionWords, text, at);
-  const named = part?.[3]?.toLowerCase() ?? '';
-  // Without a number before it, only a half is a half: "quarter the lemons" and "third, blend" are none.
-  if (part !== null && (part[1] !== undefined || part[2] !== undefined || named.startsWith('hal')))
-    return say(fractionOf(part[2], part[1] ?? named), part[0].length);
-  const couple = matchAt(coupleOf, text, at);
-  if (couple !== null) return say(exactly(2), couple[0].length);
-  const alone = matchAt(wholeAlone, text, at);
-  return alone === null ? null : say(wholeOf(alone[1]), alone[0].length);
-}
-
-function wholeOf(word = 'one'): Exact {
-  const place = wholeWords.indexOf(word.toLowerCase());
-  return exactly(place < 0 ? 1 : place + 1);
-}
-
-function fractionOf(times: string | undefined, word = 'half'): Exact {
-  const [over, under] = namedFractions[word.toLowerCase()] ?? [1, 2];
-  return exactly(wholeOf(times).times(over).div(under));
-}
-
-function number(value: Exact, end: number): CountRead {
-  return { ok: true, count: { ...same(exactly(value)), end, inWords: false } };
-}
-
-function same(value: Exact) {
-  return { low: value, high: value };
+function number(value: Exact, end: number, inWords = false): CountRead {
+  return { ok: true, count: { low: value, high: value, end, inWords } };
 }
 
 /**

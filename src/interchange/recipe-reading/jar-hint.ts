@@ -1,9 +1,10 @@
 import { doubleOf } from '../../measure/exact';
-import { matchAt } from '../../measure/read-number';
+import { wholeWords } from '../../measure/number-words';
+import { matchAt, skip } from '../../measure/read-number';
 import { findUnitWord } from '../../measure/unit-words';
 import { type CupStandardId, convertNumber } from '../../measure/units';
 import { type JarId, jars } from '../../reference/jars';
-import { readAmount, skip } from './amount';
+import { readAmount } from './amount';
 import { readCount } from './count';
 import { inBaseUnits, volumeOf } from './in-base-units';
 import type { JarHint } from './shape';
@@ -14,8 +15,7 @@ const size = /half[ -]gallon|half[ -]lit(?:re|er)|quart|pint|gallon|lit(?:re|er)
 const article =
   /(?:(?:an?|one(?!-)|1(?= \p{L}{3})|the|your|my|each|about|around|approximately|clean|large|glass|big|small|empty|sterili[sz]ed|(?:wide|regular)[- ]mouth(?:ed)?)(?!\p{L}) ?|~ ?)+/iuy;
 const toJar = / ?-?,? ?(?:[\p{L}-]+ ){0,3}?jars?(?!\p{L})/iuy;
-const numbered = /(one|two|three|four|five)[ -](?=lit|quart|gallon|pint)/iuy;
-const numberWords = ['one', 'two', 'three', 'four', 'five'];
+const numbered = new RegExp(`(${wholeWords.join('|')})[ -](?=lit|quart|gallon|pint)`, 'iuy');
 const manyJars = /(?:(?:\d{1,2}|two|three|four)(?: ?[x×] ?| (?=\d|one|half|quart|pint|lit|gal)))/iuy;
 const jarFirst =
   /(?:an? |the |your |one )?jars?(?: size)?(?: ?[:,=(-] ?| (?:of|holding|that holds) | )(?:(?:at least|about|around) )?(?=[\d½⅓⅔¼¾⅕-⅞\p{L}])/iuy;
@@ -42,7 +42,7 @@ function readVolume(text: string, at: number, decimalComma: boolean, cups: CupSt
   const words = matchAt(numbered, text, at);
   if (words !== null) {
     const one = readVolume(text, at + words[0].length, decimalComma, cups);
-    const times = numberWords.indexOf((words[1] ?? '').toLowerCase()) + 1;
+    const times = wholeWords.indexOf((words[1] ?? '').toLowerCase()) + 1;
     return one === null ? null : { ...one, volume: one.volume * times };
   }
   const count = readCount(text, at, decimalComma);

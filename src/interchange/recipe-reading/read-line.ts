@@ -1,6 +1,6 @@
-import { matchAt } from '../../measure/read-number';
+import { matchAt, skip } from '../../measure/read-number';
 import { normaliseTyped } from '../../measure/typed-text';
-import { readAmount, skip } from './amount';
+import { readAmount } from './amount';
 import { askNumber } from './either-number';
 import { matchFood, wordsOf } from './food-words';
 import { guessFood } from './guess-food';
