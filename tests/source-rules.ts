@@ -74,13 +74,16 @@ export function findUpwardRooms(source: Source): string[] {
 /** Says which files import each other in a ring, types included: a ring of types is one subject cut in two. */
 export function findImportCycles(sources: readonly Source[]): string[] {
   const paths = sources.map(({ path }) => path);
+  const known = new Set(paths);
   const imports = new Map(
     sources.map((source) => [
       source.path,
       findSyntax(source)
         .map((found) => readImport(found))
         .map((imported) => (typeof imported === 'string' ? resolveImport(source.path, imported) : undefined))
-        .map((target) => paths.find((path) => path === target || path === `${target}.ts` || path === `${target}.tsx`)),
+        .map((target) =>
+          [target, `${target}.ts`, `${target}.tsx`].find((path) => path !== undefined && known.has(path)),
+        ),
     ]),
   );
   const cleared = new Set<string>();
