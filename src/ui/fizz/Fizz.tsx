@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
 import { cellProblem } from '../../batch/reading/cell-problem';
 import { planFor } from '../../batch/store/plan-batches';
@@ -23,6 +22,7 @@ import { severities } from '../../formula/recipe/problem';
 import { describeProblem } from '../../formula/words/words';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { writeTrimmed } from '../../measure/write-quantity';
+import { KeptTyped, Refusal } from '../page/Typed';
 import { Whose } from '../page/Whose';
 import { FizzAddition } from './FizzAddition';
 import { type DrawnPressure, drawFizz } from './fizz-picture';
@@ -186,36 +186,24 @@ function State({ state: { pressure, volumes }, kitchen }: { state: SealedAt; kit
 function Limit({ batch, store, fizz }: Props & { readonly fizz: Fizzing | null }) {
   const settings = store.settings.value;
   const cell = batch.given.find(({ row }) => row === 'bottleLimit') ?? null;
-  const [text, setText] = useState<string | null>(null);
   const refusals = store
     .formulationOf(batch)
     .rows.bottleLimit.problems.filter(({ code }) => severities[code] === 'refusal');
   const unread = cell === null ? null : cellProblem('bottleLimit', cell, settings);
   const problem = unread ?? (refusals[0] === undefined ? null : describeProblem(refusals[0], settings));
   const means = fizz?.limit == null ? null : findCaution('limitMeans', store.formulationOf(batch));
-  const keep = () => {
-    if (text !== null) store.typeCell(batch.id, 'bottleLimit', text);
-    setText(null);
-  };
   return (
     <div class="fizz-field">
       <label>
         <span>What the maker of your bottle allows</span>
-        <input
-          value={text ?? cell?.text ?? ''}
+        <KeptTyped
+          kept={cell?.text ?? ''}
           placeholder={settings.leads === 'us' ? 'such as 90 psi' : 'such as 6 bar'}
-          autocomplete="off"
-          aria-invalid={problem !== null}
-          onInput={(event) => setText(event.currentTarget.value)}
-          onBlur={keep}
-          onKeyDown={(event) => event.key === 'Enter' && keep()}
+          isRefused={problem !== null}
+          onKeep={(text) => store.typeCell(batch.id, 'bottleLimit', text)}
         />
       </label>
-      {problem !== null && (
-        <p class="problem refusal" role="alert">
-          <span>{problem}</span>
-        </p>
-      )}
+      <Refusal why={problem} />
       {fizz?.sugarMost != null && (
         <p>
           Most sugar under that limit, what is left and what is added together:{' '}

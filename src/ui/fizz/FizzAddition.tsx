@@ -7,6 +7,7 @@ import type { Ranged } from '../../formula/models/sugar';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { readAddition } from '../../interchange/bottle-addition';
 import { leading } from '../jar/leading';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly batch: Batch;
@@ -45,17 +46,12 @@ export function FizzAddition({ batch, store }: Props) {
         {id === 'byLabel' && (
           <label>
             <span>Sugars in 100 g, by a label or a food table</span>
-            <input
-              value={labelSugar}
-              placeholder="such as 10"
-              autocomplete="off"
-              onInput={(event) => setLabelSugar(event.currentTarget.value)}
-            />
+            <Typed value={labelSugar} placeholder="such as 10" onText={setLabelSugar} />
           </label>
         )}
         <label>
           <span>How much in each bottle</span>
-          <input value={amount} autocomplete="off" onInput={(event) => setAmount(event.currentTarget.value)} />
+          <Typed value={amount} onText={setAmount} />
         </label>
       </div>
       {found.ok ? (
@@ -72,9 +68,7 @@ export function FizzAddition({ batch, store }: Props) {
       ) : id === 'byLabel' && labelSugar.trim() === '' ? (
         <p role="status">{found.why}</p>
       ) : (
-        <p class="problem refusal" role="alert">
-          <span>{found.why}</span>
-        </p>
+        <Refusal why={found.why} />
       )}
     </form>
   );

@@ -9,6 +9,7 @@ import { now, wallOf } from '../../batch/reading/local-time';
 import { type LogForm as Form, type LogField, readLogEntry } from '../../batch/reading/read-log-entry';
 import type { Store } from '../../batch/store/store';
 import { writeTrimmed } from '../../measure/write-quantity';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly batch: Batch;
@@ -80,16 +81,17 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
             {foundWords[id]}
           </label>
         ))}
-        <Told problem={problems.found} />
+        <Refusal why={problems.found ?? null} />
       </fieldset>
       <div class="log-fields">
         <Field label="Hours since the grains went in" hint="such as 14, 14 h or 13:30" problem={problems.hours}>
-          {(about) => <Text {...about} value={form.hours} onText={set('hours')} />}
+          {(about) => <Typed {...about} value={form.hours} onText={set('hours')} />}
         </Field>
         <Field label="When you looked" hint="empty is now" problem={problems.when}>
-          {(about) => (
+          {({ isRefused, ...about }) => (
             <input
               {...about}
+              aria-invalid={isRefused}
               type="datetime-local"
               value={form.when}
               onInput={({ currentTarget: { value } }) => set('when')(value)}
@@ -101,13 +103,13 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
           hint="such as 21 °C or 70 °F; empty is the sheet’s"
           problem={problems.temperature}
         >
-          {(about) => <Text {...about} value={form.temperature} onText={set('temperature')} />}
+          {(about) => <Typed {...about} value={form.temperature} onText={set('temperature')} />}
         </Field>
         <Field label="pH" hint="by strip or meter" problem={problems.acidity}>
-          {(about) => <Text {...about} value={form.acidity} onText={set('acidity')} />}
+          {(about) => <Typed {...about} value={form.acidity} onText={set('acidity')} />}
         </Field>
         <Field label="Note" hint="look, smell, taste" problem={problems.note}>
-          {(about) => <Text {...about} value={form.note} maxLength={longestNote} onText={set('note')} />}
+          {(about) => <Typed {...about} value={form.note} maxLength={longestNote} onText={set('note')} />}
         </Field>
       </div>
       <p class="main-action">
@@ -127,7 +129,7 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
 interface About {
   readonly id: string;
   readonly 'aria-describedby': string;
-  readonly 'aria-invalid': boolean;
+  readonly isRefused: boolean;
 }
 
 interface FieldProps {
@@ -142,30 +144,12 @@ function Field({ label, hint, problem, children }: FieldProps) {
   return (
     <div class="log-field">
       <label for={id}>{label}</label>
-      {children({ id, 'aria-describedby': `${id}-hint`, 'aria-invalid': problem !== undefined })}
-      <span id={`${id}-hint`}>
+      {children({ id, 'aria-describedby': `${id}-hint`, isRefused: problem !== undefined })}
+      <div id={`${id}-hint`}>
         <span class="hint">{hint}</span>
-        <Told problem={problem} />
-      </span>
+        <Refusal why={problem ?? null} />
+      </div>
     </div>
-  );
-}
-
-interface TextProps extends About {
-  readonly value: string;
-  readonly maxLength?: number;
-  readonly onText: (text: string) => void;
-}
-
-function Text({ onText, ...rest }: TextProps) {
-  return <input {...rest} autocomplete="off" onInput={({ currentTarget: { value } }) => onText(value)} />;
-}
-
-function Told({ problem }: { readonly problem: string | undefined }) {
-  return problem === undefined ? null : (
-    <span class="problem refusal" role="alert">
-      <span>{problem}</span>
-    </span>
   );
 }
 

@@ -11,6 +11,7 @@ import { type ChoiceRowId, type StockId, stockIds, stockRows } from '../../formu
 import { describeProblem } from '../../formula/words/words';
 import { writeRow, writeValue } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
+import { KeptTyped, Refusal } from '../page/Typed';
 import { menus } from '../sheet/choices';
 import { MenuOptions } from '../sheet/MenuOptions';
 import type { SheetState } from '../sheet/sheet-state';
@@ -173,15 +174,10 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
   const cell = draft.onHand?.[stock] ?? null;
   const found = stockProblem(stock, formulation);
   const impossible = found === null ? null : describeProblem(found, kitchen);
-  const [text, setText] = useState<string | null>(null);
   const problem = cell === null ? null : (cellProblem(stockRows[stock], cell, kitchen) ?? impossible);
   const remark = cell === null ? null : cellRemark(stockRows[stock], cell, kitchen);
   const asked = cell === null ? [] : cellWaysOut(stockRows[stock], cell, kitchen, formulation);
   const takes = writeRow(formulation, stockRows[stock], kitchen);
-  const keep = () => {
-    if (text !== null) onType(text);
-    setText(null);
-  };
   const row = choiceOf[stock];
   const chosen = row === 'sweetener' ? draft.sweetener.map(({ id }) => id).join(' + ') : draft[row];
   return (
@@ -194,23 +190,18 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
         {row === 'sweetener' && draft.sweetener.length > 1 && <option value={chosen}>{name}</option>}
         <MenuOptions groups={menus[row]} />
       </select>
-      <input
+      <KeptTyped
         aria-label={`On hand: ${name}`}
-        value={text ?? cell?.text ?? ''}
+        kept={cell?.text ?? ''}
         placeholder={takes === null ? '' : `such as ${takes.metric}`}
-        autocomplete="off"
         inputMode={stock === 'jars' ? 'numeric' : 'decimal'}
-        onInput={(event) => setText(event.currentTarget.value)}
-        onBlur={keep}
-        onKeyDown={(event) => event.key === 'Enter' && keep()}
+        isRefused={problem !== null}
+        onKeep={onType}
       />
       {remark !== null && <span class="second">{remark}</span>}
-      {problem !== null && (
-        <div class="problem refusal" role="alert">
-          <p>{problem}</p>
-          <WaysOut ways={asked} onTake={(meant) => onType(meant.text)} />
-        </div>
-      )}
+      <Refusal why={problem}>
+        <WaysOut ways={asked} onTake={(meant) => onType(meant.text)} />
+      </Refusal>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import type { Batch } from '../../batch/document/document';
 import { planFor, plannedDay } from '../../batch/store/plan-batches';
 import type { Store } from '../../batch/store/store';
 import { type LabelLine, labelDaysOf, labelOfBatch } from '../../formula/steps/label-text';
+import { Refusal, Typed } from '../page/Typed';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
 interface Props {
@@ -62,29 +63,14 @@ function LabelsPanel({ batch, store }: Props) {
         </label>
         <label>
           <span>Number of labels</span>
-          <input
-            inputMode="numeric"
-            autocomplete="off"
-            value={typed ?? usual}
-            aria-invalid={count === null}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
+          <Typed inputMode="numeric" value={typed ?? usual} isRefused={count === null} onText={setTyped} />
         </label>
         <label class="label-extra">
           <span>A line of your own</span>
-          <input
-            autocomplete="off"
-            maxLength={longestExtra}
-            value={extra}
-            onInput={(event) => setExtra(event.currentTarget.value)}
-          />
+          <Typed maxLength={longestExtra} value={extra} onText={setExtra} />
         </label>
       </div>
-      {count === null && (
-        <p class="problem refusal" role="alert">
-          <span>Type a whole number of labels, from 1 to {mostLabels}.</span>
-        </p>
-      )}
+      <Refusal why={count === null ? `Type a whole number of labels, from 1 to ${mostLabels}.` : null} />
       {chosen === null && planned !== null && <p role="status">The day is the plan’s. Change it if it was another.</p>}
       {days.made === null && <p role="status">Choose the day, or print a line to write it on.</p>}
       {formulation.choices.source.label !== null && (

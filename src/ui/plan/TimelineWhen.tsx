@@ -6,6 +6,7 @@ import { soonestGlass } from '../../batch/store/plan-batches';
 import { clearWhen, drinkAt, isPlannable, setWhen, startAt } from '../../batch/store/plan-edits';
 import type { Store } from '../../batch/store/store';
 import type { BatchPlan } from '../../formula/plan/plan-batch';
+import { Refusal } from '../page/Typed';
 
 interface Props {
   readonly batch: Batch;
@@ -68,13 +69,13 @@ export function TimelineWhen({ batch, plan, store }: Props) {
       <button type="button" class="button" aria-label={`Start now: ${batch.name}`} onClick={() => start(now())}>
         Start now
       </button>
-      {draft !== null && when !== undefined && (
-        <p class="problem refusal" role="alert">
-          <span>
-            Type a whole date and time, or pick one. The plan is still for {writeDayAndTime(plan?.wanted.at ?? now())}.
-          </span>
-        </p>
-      )}
+      <Refusal
+        why={
+          draft === null || when === undefined
+            ? null
+            : `Type a whole date and time, or pick one. The plan is still for ${writeDayAndTime(plan?.wanted.at ?? now())}.`
+        }
+      />
     </fieldset>
   );
 }

@@ -9,6 +9,7 @@ import { readOwnFood } from '../../interchange/own-food';
 import { writeMetric } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
 import { MayEdit } from '../page/MayEdit';
+import { Refusal, Typed } from '../page/Typed';
 import { MenuOptions } from '../sheet/MenuOptions';
 import { foodMenu } from './food-menu';
 
@@ -64,7 +65,7 @@ export function LookUp({ store }: Props) {
         )}
         <label>
           Amount
-          <input value={text} autocomplete="off" onInput={(event) => setText(event.currentTarget.value)} />
+          <Typed value={text} onText={setText} />
         </label>
       </div>
       {found.ok ? (
@@ -79,9 +80,7 @@ export function LookUp({ store }: Props) {
           </span>
         </p>
       ) : (
-        <p class="problem refusal" role="alert">
-          <span>{found.why}</span>
-        </p>
+        <Refusal why={found.why} />
       )}
       <MayEdit store={store}>
         <OwnFoods store={store} onKept={(name) => setFood(ownKey(name))} />
@@ -115,25 +114,21 @@ function OwnFoods({ store, onKept }: Props & { onKept: (name: string) => void })
       <form class="stock" onSubmit={keep}>
         <label>
           Name of the food
-          <input value={name} autocomplete="off" onInput={(event) => setName(event.currentTarget.value)} />
+          <Typed value={name} onText={setName} />
         </label>
         <label>
           Measure filled
-          <input value={measure} autocomplete="off" onInput={(event) => setMeasure(event.currentTarget.value)} />
+          <Typed value={measure} onText={setMeasure} />
         </label>
         <label>
           It weighs
-          <input value={weight} autocomplete="off" onInput={(event) => setWeight(event.currentTarget.value)} />
+          <Typed value={weight} onText={setWeight} />
         </label>
         <button type="submit" class="button">
           Keep
         </button>
       </form>
-      {problem !== null && (
-        <p class="problem refusal" role="alert">
-          <span>{problem}</span>
-        </p>
-      )}
+      <Refusal why={problem} />
       <ul>
         {ownFoods.map((food) => (
           <li key={food.name}>

@@ -8,6 +8,7 @@ import { blendMass } from '../../formula/advice/blend-mass';
 import { type Swap as Swapped, swapsFor } from '../../formula/advice/swap';
 import { readPrice, readShare, writeGrams } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
+import { Refusal, Typed } from '../page/Typed';
 import { SwapTable } from './SwapTable';
 
 interface Props {
@@ -83,7 +84,7 @@ function Blend({ batch, store }: Props) {
     store.takeEdit(swapSweetener(store.document.value, batch.id, blended, text), stepNames.blendSweeteners(blended));
   };
   return (
-    <p class="correct">
+    <div class="correct">
       <label>
         Blend {sweeteners[first].name.toLowerCase()} with{' '}
         <select value={other} onChange={(event) => setPicked(idOf(event.currentTarget.value))}>
@@ -95,26 +96,21 @@ function Blend({ batch, store }: Props) {
         </select>
       </label>
       <label>
-        <input
+        <Typed
           class="share"
           inputMode="decimal"
           aria-label={`Share of ${sweeteners[other].name}, % of the weight`}
-          aria-invalid={parts === null}
+          isRefused={parts === null}
           value={share}
-          autocomplete="off"
-          onInput={(event) => setShare(event.currentTarget.value)}
+          onText={setShare}
         />{' '}
         % of the weight
       </label>
       <button type="button" class="button" onClick={blend}>
         Blend
       </button>
-      {parts === null && (
-        <span class="problem refusal" role="alert">
-          <span>A share lies between 0 and 100 %. Write it as a number, such as 30.</span>
-        </span>
-      )}
-    </p>
+      <Refusal why={parts === null ? 'A share lies between 0 and 100 %. Write it as a number, such as 30.' : null} />
+    </div>
   );
 }
 

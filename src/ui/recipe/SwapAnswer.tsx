@@ -7,6 +7,7 @@ import { readShare } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import { leading } from '../jar/leading';
 import './swap-answer.css';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly store: Pick<Store, 'settings' | 'document'>;
@@ -30,7 +31,7 @@ export function SwapAnswer({ store }: Props) {
       <div class="swap-asked">
         <label>
           Amount
-          <input value={text} autocomplete="off" onInput={(event) => setText(event.currentTarget.value)} />
+          <Typed value={text} onText={setText} />
         </label>
         <Menu label="of" value={from} onPick={setFrom} />
         <Menu label="in" value={to} onPick={setTo} />
@@ -38,12 +39,11 @@ export function SwapAnswer({ store }: Props) {
         {second !== null && (
           <label>
             % of the weight
-            <input
+            <Typed
               inputMode="decimal"
               aria-label={`Share of ${sweeteners[second].name}, % of the weight`}
               value={typedShare}
-              autocomplete="off"
-              onInput={(event) => setShare(event.currentTarget.value)}
+              onText={setShare}
             />
           </label>
         )}
@@ -79,9 +79,7 @@ export function SwapAnswer({ store }: Props) {
           ))}
         </div>
       ) : (
-        <p class="problem refusal" role="alert">
-          <span>{found.why}</span>
-        </p>
+        <Refusal why={found.why} />
       )}
     </section>
   );

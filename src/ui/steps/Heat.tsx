@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
 import { readHeat } from '../../batch/reading/read-heat';
 import type { Store } from '../../batch/store/store';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly batch: Batch;
@@ -68,31 +69,15 @@ export function Heat({ batch, store }: Props) {
           </select>
         </label>
         <label>
-          to{' '}
-          <input
-            aria-label="Temperature of the heat step"
-            value={temperature}
-            autocomplete="off"
-            onInput={(event) => setTemperature(event.currentTarget.value)}
-          />
+          to <Typed aria-label="Temperature of the heat step" value={temperature} onText={setTemperature} />
         </label>
         <label>
-          for{' '}
-          <input
-            aria-label="Time of the heat step"
-            value={minutes}
-            autocomplete="off"
-            onInput={(event) => setMinutes(event.currentTarget.value)}
-          />
+          for <Typed aria-label="Time of the heat step" value={minutes} onText={setMinutes} />
         </label>
         <button type="submit" class="button">
           Add
         </button>
-        {problem !== null && (
-          <p class="problem refusal" role="alert">
-            <span>{problem}</span>
-          </p>
-        )}
+        <Refusal why={problem} />
       </form>
     </details>
   );

@@ -9,6 +9,7 @@ import { labelOf } from '../../formula/words/labels';
 import { writeNumeric } from '../../formula/words/write-row';
 import { units } from '../../measure/units';
 import { leading } from '../jar/leading';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly row: MeasuredRowId;
@@ -73,14 +74,13 @@ function Asked({ row, batch, store, ask }: Props) {
     <form class="it-was" onSubmit={keep}>
       <label>
         {wordsOf(row)}{' '}
-        <input
-          ref={input}
+        <Typed
+          field={input}
           value={text}
           inputMode="decimal"
-          autocomplete="off"
           aria-label={`Measured: ${labelOf(row)}`}
-          aria-invalid={problem !== null}
-          onInput={({ currentTarget: { value } }) => setText(value)}
+          isRefused={problem !== null}
+          onText={setText}
           onKeyDown={({ key }) => key === 'Escape' && problem === null && ask(false)}
         />{' '}
         {units[bareUnitOf(row, store.settings.value)].symbol}
@@ -93,11 +93,7 @@ function Asked({ row, batch, store, ask }: Props) {
           Forget it
         </button>
       )}
-      {problem !== null && (
-        <div class="problem refusal" role="alert">
-          <p>{problem}</p>
-        </div>
-      )}
+      <Refusal why={problem} />
     </form>
   );
 }

@@ -9,6 +9,7 @@ import { describeReady } from '../../formula/time/ripening-words';
 import { labelOf } from '../../formula/words/labels';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/words/write-row';
 import { leading } from '../jar/leading';
+import { Refusal, Typed } from '../page/Typed';
 import { Whose } from '../page/Whose';
 
 interface Props {
@@ -50,14 +51,13 @@ export function ReadyIn({ batch, store, onPlan }: Props) {
       </h2>
       <label class="ready-in-asked" for={id}>
         To have it ready in
-        <input
+        <Typed
           id={id}
           value={text}
-          autocomplete="off"
-          aria-invalid={!wanted.ok}
+          isRefused={!wanted.ok}
           aria-describedby={`${id}-hint`}
-          onInput={(event) => {
-            setText(event.currentTarget.value);
+          onText={(typed) => {
+            setText(typed);
             setDone(null);
           }}
         />
@@ -72,11 +72,7 @@ export function ReadyIn({ batch, store, onPlan }: Props) {
         </button>
         .
       </p>
-      {!wanted.ok && (
-        <p class="problem refusal" role="alert">
-          <span>{wanted.why}</span>
-        </p>
-      )}
+      <Refusal why={wanted.ok ? null : wanted.why} />
       {offers === null && <p>{describeReady(formulation, settings)}</p>}
       <p class="said" role="status" tabIndex={-1} ref={said}>
         {done !== null && `${done} ${describeReady(formulation, settings)}`}

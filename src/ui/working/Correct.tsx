@@ -3,6 +3,7 @@ import { readCoefficient } from '../../batch/reading/read-coefficient';
 import type { Store } from '../../batch/store/store';
 import type { CoefficientId } from '../../formula/recipe/coefficients';
 import type { Coefficient } from '../../reference/origins';
+import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
   readonly id: CoefficientId;
@@ -61,14 +62,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
     <form class="correct" onSubmit={keep}>
       <label>
         <span class="unseen">{label}</span>
-        <input
-          ref={field}
-          value={text}
-          autocomplete="off"
-          inputMode="decimal"
-          aria-invalid={problem !== null}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
+        <Typed field={field} value={text} inputMode="decimal" isRefused={problem !== null} onText={setText} />
       </label>
       <span>{coefficient.unit}</span>
       <button type="submit" class="button">
@@ -77,11 +71,7 @@ export function Correct({ id, at, label, coefficient, store }: Props) {
       <button type="button" class="follow" onClick={leave}>
         Leave it
       </button>
-      {problem !== null && (
-        <p class="problem refusal" role="alert">
-          <span>{problem}</span>
-        </p>
-      )}
+      <Refusal why={problem} />
     </form>
   );
 }

@@ -8,6 +8,7 @@ import { writeNumeric } from '../../formula/words/write-row';
 import { findMeasured } from '../../formula/working/keep-measured';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { leading } from '../jar/leading';
+import { Refusal, Typed } from '../page/Typed';
 import { WaysOut } from '../sheet/WaysOut';
 
 interface Props {
@@ -40,13 +41,7 @@ export function Measuring({ id, batch, store }: Props) {
   return (
     <form class="correct" onSubmit={keep}>
       <label>
-        Measured: what it really was{' '}
-        <input
-          aria-label={`Measured: ${labelOf(id)}`}
-          value={text}
-          autocomplete="off"
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
+        Measured: what it really was <Typed aria-label={`Measured: ${labelOf(id)}`} value={text} onText={setText} />
       </label>
       <button type="submit" class="button">
         Measured
@@ -72,14 +67,9 @@ export function Measuring({ id, batch, store }: Props) {
         </button>
       )}
       {remark !== null && <p class="second">{remark}</p>}
-      {problem !== null && (
-        <div class="problem refusal" role="alert">
-          <div>
-            <p>{problem}</p>
-            <WaysOut ways={asked} onTake={take} />
-          </div>
-        </div>
-      )}
+      <Refusal why={problem}>
+        <WaysOut ways={asked} onTake={take} />
+      </Refusal>
     </form>
   );
 }
