@@ -41,10 +41,10 @@ export function JarDrawing({ drawing, words, headspace }: Props) {
         </clipPath>
       </defs>
       <g clip-path={`url(#${clip})`}>
-        <Band layer={{ from: surface, to: depth }} width={width} name="milk" />
-        <Band layer={drawing.cream} width={width} name="cream" />
-        <Band layer={drawing.grains} width={width} name="grain-bed" />
-        <Grains layer={drawing.grains} left={middle - widest / 2} width={widest} />
+        {band({ from: surface, to: depth }, width, 'milk')}
+        {band(drawing.cream, width, 'cream')}
+        {band(drawing.grains, width, 'grain-bed')}
+        {beads(drawing.grains, middle - widest / 2, widest)}
         <line class="surface" x1="0" x2={width} y1={surface} y2={surface} />
       </g>
       <path class="glass" d={outlinePath(drawing, middle, glass / 2)} />
@@ -77,16 +77,16 @@ function outlinePath(drawing: Drawing, middle: number, out: number): string {
   ].join(' ');
 }
 
-function Band({ layer, width, name }: { layer: Layer; width: number; name: string }) {
+function band(layer: Layer, width: number, name: string) {
   return <rect class={name} x="0" width={width} y={layer.from} height={Math.max(layer.to - layer.from, 0)} />;
 }
 
 /** Beads in the layer where the grains lie, in rows that fill it; the layer itself is to scale. One path, for speed. */
-function Grains({ layer, left, width }: { layer: Layer; left: number; width: number }) {
+function beads(layer: Layer, left: number, width: number) {
   const size = 0.34;
   const rows = Math.max(1, Math.round((layer.to - layer.from) / (size * 1.8)));
   const columns = Math.floor(width / (size * 2));
-  const beads = Array.from({ length: rows * columns }, (_, at) => {
+  const places = Array.from({ length: rows * columns }, (_, at) => {
     const row = Math.floor(at / columns);
     const column = at % columns;
     const step = (layer.to - layer.from) / rows;
@@ -97,7 +97,7 @@ function Grains({ layer, left, width }: { layer: Layer; left: number; width: num
       r: size * (0.72 + ((at * 7) % 5) * 0.06),
     };
   });
-  const circles = beads.map(
+  const circles = places.map(
     ({ x, y, r }) => `M ${x - r} ${y} a ${r} ${r} 0 1 0 ${2 * r} 0 a ${r} ${r} 0 1 0 ${-2 * r} 0`,
   );
   return <path class="grains" d={circles.join(' ')} />;

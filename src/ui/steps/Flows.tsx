@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Formulation } from '../../formula/engine/formulate';
 import { type Flow, flowsOf } from '../../formula/steps/flows';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
@@ -11,28 +12,32 @@ interface Props {
   readonly name: string;
 }
 
-/** Where the mass goes: what goes in over what comes out, to scale, and the same as a list. */
+/** Where the mass goes, once it is opened: what goes in over what comes out, to scale, and the same as a list. */
 export function Flows({ formulation, kitchen, name }: Props) {
-  const flows = flowsOf(formulation);
+  const [open, setOpen] = useState(false);
   return (
     <section class="flows" aria-label={`Where the mass goes in ${name}`}>
-      <details class="fold-panel">
+      <details class="fold-panel" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>
           <h2>
             Where the mass goes
             <Whose />
           </h2>
         </summary>
-        {flows === null ? (
-          <p>Nothing to draw yet: mend the marked cells first.</p>
-        ) : (
-          <>
-            <Side title="Goes in" flows={flows.into} kitchen={kitchen} />
-            <Side title="Comes out" flows={flows.out} kitchen={kitchen} />
-          </>
-        )}
+        {open && sides(formulation, kitchen)}
       </details>
     </section>
+  );
+}
+
+function sides(formulation: Formulation, kitchen: Kitchen) {
+  const flows = flowsOf(formulation);
+  if (flows === null) return <p>Nothing to draw yet: mend the marked cells first.</p>;
+  return (
+    <>
+      <Side title="Goes in" flows={flows.into} kitchen={kitchen} />
+      <Side title="Comes out" flows={flows.out} kitchen={kitchen} />
+    </>
   );
 }
 

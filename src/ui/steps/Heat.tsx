@@ -5,13 +5,13 @@ import type { Store } from '../../batch/store/store';
 import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
-  readonly batch: Batch;
+  readonly batch: string;
+  readonly heat: Batch['heat'];
   readonly store: Store;
 }
 
 /** The optional heat step: what is heated, to what, for how long, as the cook says; none is claimed safe. */
-export function Heat({ batch, store }: Props) {
-  const { heat } = batch;
+export function Heat({ batch, heat, store }: Props) {
   const [what, setWhat] = useState<'source' | 'milk'>(heat?.what ?? 'milk');
   const [temperature, setTemperature] = useState('');
   const [minutes, setMinutes] = useState('');
@@ -26,7 +26,7 @@ export function Heat({ batch, store }: Props) {
   if (heat !== null) {
     const leaveOut = () => {
       isPressed.current = true;
-      store.setHeat(batch.id, null);
+      store.setHeat(batch, null);
     };
     return (
       <button
@@ -45,7 +45,7 @@ export function Heat({ batch, store }: Props) {
     event.preventDefault();
     const read = readHeat(what, temperature, minutes, store.settings.value);
     isPressed.current = read.ok;
-    if (read.ok) store.setHeat(batch.id, read.heat);
+    if (read.ok) store.setHeat(batch, read.heat);
     setProblem(read.ok ? null : read.why);
   };
   return (

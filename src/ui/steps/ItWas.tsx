@@ -38,10 +38,10 @@ export function problemOf({ row, batch, store }: Pick<Props, 'row' | 'batch' | '
 }
 
 /** “Milk was …”: a press, and what the jug said can be typed. Not there once it was said. */
-export function ItWasButton({ row, batch, isAsked, ask }: Props) {
+export function itWasButton({ row, batch, isAsked, ask }: Props) {
   if (isAsked || batch.measured[row] !== undefined) return null;
   return (
-    <button type="button" class="button" data-asks={row} title={labelOf(row)} onClick={() => ask(true)}>
+    <button type="button" class="button" key={row} data-asks={row} title={labelOf(row)} onClick={() => ask(true)}>
       {wordsOf(row)} …
     </button>
   );

@@ -9,7 +9,7 @@ import type { Step } from '../../formula/steps/steps';
 import type { Source } from '../../reference/sources';
 import { MayEdit } from '../page/MayEdit';
 import type { Cooking } from './cooking';
-import { ItWas, ItWasButton, problemOf } from './ItWas';
+import { ItWas, itWasButton, problemOf } from './ItWas';
 import { inShort } from './in-short';
 import { StepFigures } from './StepFigures';
 import { StepTimer } from './StepTimer';
@@ -114,15 +114,16 @@ export function StepItem({ step, batch, measuredIn, source, store, cooking, isDo
         )}
       </div>
       <div class="acts">
-        {asks.length > 0 && (
-          <MayEdit store={store}>
-            {asks.map((one) => (
-              <ItWasButton key={one.row} {...one} />
-            ))}
-          </MayEdit>
-        )}
+        {asks.length > 0 && <MayEdit store={store}>{asks.map(itWasButton)}</MayEdit>}
         {isTimedStep(id) && (
-          <StepTimer id={id} step={step} batch={batch} cooking={cooking} kitchen={store.settings.value} />
+          <StepTimer
+            id={id}
+            title={title}
+            wait={step.wait}
+            batch={batch}
+            cooking={cooking}
+            kitchen={store.settings.value}
+          />
         )}
       </div>
     </li>

@@ -1,21 +1,21 @@
 import { useComputed } from '@preact/signals';
 import { isOver, type TimedStep, writeLeft } from '../../batch/keeping/timers';
-import type { Step } from '../../formula/steps/steps';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import type { Cooking } from './cooking';
 import { allowSound } from './ring';
 
 interface Props {
   readonly id: TimedStep;
-  readonly step: Step;
+  readonly title: string;
+  /** How long it takes, h; null where it takes no time now. */
+  readonly wait: number | null;
   readonly batch: string;
   readonly cooking: Cooking;
   readonly kitchen: Kitchen;
 }
 
 /** Starts the timer of a step, shows what is left of it, stops it; nothing where it takes no time now. */
-export function StepTimer({ id, step, batch, cooking, kitchen }: Props) {
-  const { wait, title } = step;
+export function StepTimer({ id, title, wait, batch, cooking, kitchen }: Props) {
   const left = useComputed(() => {
     const timer = cooking.timers.value.find((one) => one.batch === batch && one.step === id);
     if (timer === undefined) return null;

@@ -41,6 +41,14 @@ export function Steps({ batch, store, page }: Props) {
   const done = ticksOf(cooking.ticks.value, batch.id);
   const isAwake = cooking.atWork.value === batch.id;
   useAwake(isAwake);
+  const heat = useMemo(
+    () => (
+      <MayEdit store={store}>
+        <Heat batch={batch.id} heat={batch.heat} store={store} />
+      </MayEdit>
+    ),
+    [store, batch.id, batch.heat],
+  );
   const needed = sections.filter(({ id }) => !late.includes(id)).flatMap(({ rows }) => rows);
   const roots = needed.filter((id) => isRoot(formulation.rows[id]));
   const wait = shown === formulation && needed.some((id) => isWaiting(formulation.rows[id]));
@@ -92,9 +100,7 @@ export function Steps({ batch, store, page }: Props) {
             Keep the screen awake
           </button>
         )}
-        <MayEdit store={store}>
-          <Heat batch={batch} store={store} />
-        </MayEdit>
+        {heat}
       </div>
       <KitError formulation={formulation} kitchen={settings} />
       <p class="note">A timer rings while this page is open; one that ended while it was closed says so.</p>
