@@ -27,9 +27,10 @@ const drawerName = /^(index|utils?|helpers?|types?|common|misc)$/i;
 const mostLines = 300;
 const numbersInFormulas = [0, 1, 2, 100, 1000];
 // Two marks at the end of a line let a number pass, each within bounds so that it stays of no use to a coefficient:
-// `// tolerance` for how near is equal, `// geometry` for the whole number of an exact solid, such as the 3 of a cone.
+// `// tolerance` for how near is equal, `// geometry` and `// algebra` for the whole number of an exact solid or solution,
+// such as the 3 of a cone and the 4 of a quadratic.
 const largestTolerance = 1e-3;
-const largestOfSolids = 12;
+const largestExact = 12;
 // Only a file where zod hands over what it has checked belongs here, with its reason. None needs it so far.
 const assertingFiles: readonly string[] = [];
 // Files that turn lengths into places on the screen: layout, not quantities.
@@ -160,7 +161,8 @@ export function findCoefficients(source: Source): string[] {
     if ((isPlace || isExponent) && Number.isInteger(value)) return undefined;
     const [restOfLine = ''] = source.text.slice(node.start).split('\n');
     if (value <= largestTolerance && /\/\/ tolerance\b/.test(restOfLine)) return undefined;
-    if (Number.isInteger(value) && value <= largestOfSolids && /\/\/ geometry\b/.test(restOfLine)) return undefined;
+    if (Number.isInteger(value) && value <= largestExact && /\/\/ (geometry|algebra)\b/.test(restOfLine))
+      return undefined;
     return `holds the number ${value}, which belongs in src/reference`;
   });
 }

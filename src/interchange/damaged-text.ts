@@ -75,7 +75,9 @@ export function findParts(text: string): FoundParts | null {
   return {
     data: {
       ...(Number.isNaN(version) ? {} : { version }),
-      ...{ batches: batches.found, log: log.found, ownFoods: foods.found },
+      batches: batches.found,
+      log: log.found,
+      ownFoods: foods.found,
       ...(yours === undefined ? {} : { yours }),
       ...(settings === undefined ? {} : { settings }),
       ...(prices === undefined ? {} : { prices }),

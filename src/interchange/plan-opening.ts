@@ -32,7 +32,12 @@ export interface OpeningPlan {
 export function planOpening(document: SheetDocument, read: ReadParts): OpeningPlan {
   const { batches, log, yours, settings, ownFoods, prices } = read;
   const parts: SheetParts = {
-    ...{ batches, settings, log: log ?? [], yours: yours ?? {}, ownFoods: ownFoods ?? [], prices: prices ?? {} },
+    batches,
+    settings,
+    log: log ?? [],
+    yours: yours ?? {},
+    ownFoods: ownFoods ?? [],
+    prices: prices ?? {},
   };
   const { document: merged, leftOut } = mergeInto(document, parts);
   const replaced = replaceWith(document, withYours(document, read));
@@ -62,7 +67,8 @@ export function planOpening(document: SheetDocument, read: ReadParts): OpeningPl
 function withYours(document: SheetDocument, read: ReadParts): SheetParts {
   const { batches, settings, log, yours, ownFoods, prices } = read;
   return {
-    ...{ batches, settings },
+    batches,
+    settings,
     log: log ?? logBeside(document, batches),
     yours: yours ?? figuresBeside(document, batches),
     ownFoods: ownFoods ?? document.ownFoods ?? [],

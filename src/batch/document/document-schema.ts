@@ -227,14 +227,19 @@ function firstIssue(schema: z.ZodMiniType, data: unknown): readonly PropertyKey[
 
 /** What a sheet and a batch hold the most of, by path. */
 const mostInSheet: Most = {
-  ...{ batches: mostBatches, log: mostLogged, yours: mostCorrections, ownFoods: mostOwnFoods },
+  batches: mostBatches,
+  log: mostLogged,
+  yours: mostCorrections,
+  ownFoods: mostOwnFoods,
   prices: keysOf(sweeteners).length,
   'settings.scoops.cups': usualScoopSet.cups.length,
   'settings.scoops.teaspoons': usualScoopSet.teaspoons.length,
 };
 const mostInBatch: Most = {
-  ...{ sweetener: mostParts, given: rowOrder.length },
-  ...{ measured: measuredRows.length, onHand: stockIds.length },
+  sweetener: mostParts,
+  given: rowOrder.length,
+  measured: measuredRows.length,
+  onHand: stockIds.length,
 };
 type Most = Readonly<Record<string, number>>;
 type TooMany = Extract<DocumentProblem, { readonly code: 'tooMany' }>;

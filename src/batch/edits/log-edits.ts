@@ -88,7 +88,11 @@ export function isTaught(key: string, how: Yours['how']): boolean {
 /** The entries as the engine reads them. */
 export function looksOf(log: readonly Logged[]): readonly Look[] {
   return log.map(({ batch, found, at, hours, expected, acidity }) => ({
-    ...{ batch, found, hours, expected, acidity },
+    batch,
+    found,
+    hours,
+    expected,
+    acidity,
     at: hoursOf(instantOf(at)),
   }));
 }

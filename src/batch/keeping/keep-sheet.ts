@@ -217,7 +217,8 @@ export async function keepSheet({ storage, commitOpenCell }: Surroundings): Prom
   };
 
   const turns = createOneWindow({
-    ...{ locks, channel },
+    locks,
+    channel,
     name: databaseName,
     onGained: () => open().catch(fail),
     onLost: () => tell({ is: 'lost', to: 'elsewhere' }),

@@ -22,7 +22,10 @@ export function readHeat(what: HeatStep['what'], temperature: string, time: stri
   const hot = readQuantity(temperature, { kind: 'temperature', bareUnit, cups: 'us', decimalComma, within });
   if (!hot.ok) return { ok: false, why: describeReadProblem(hot.problem) };
   const long = readQuantity(time, {
-    ...{ kind: 'time', bareUnit: 'min', cups: 'us', decimalComma },
+    kind: 'time',
+    bareUnit: 'min',
+    cups: 'us',
+    decimalComma,
     within: { least: 0, most: convertNumber(longestHeat, 'min', 'h') },
   });
   if (!long.ok) return { ok: false, why: describeReadProblem(long.problem) };

@@ -38,11 +38,13 @@ const mostAcidity = 14;
 export function readLogEntry(form: LogForm, settings: Settings, now: string): LogRead {
   const hours = readHours(form.hours, settings);
   const temperature = readNumber(form.temperature, 'temperature', settings.leads === 'us' ? '°F' : '°C', settings, {
-    ...{ least: coldest, most: warmest },
+    least: coldest,
+    most: warmest,
     why: 'Type a temperature between 0 °C and 50 °C (32 °F and 122 °F).',
   });
   const acidity = readNumber(form.acidity, 'acidity', 'pH', settings, {
-    ...{ least: 0, most: mostAcidity },
+    least: 0,
+    most: mostAcidity,
     why: 'Type a pH between 0 and 14.',
   });
   const { found } = form;
@@ -77,7 +79,8 @@ function readHours(text: string, settings: Settings): NumberRead {
   const [, hours, minutes] = /^\s*(\d{1,3}):([0-5]\d)\s*(?:h)?\s*$/.exec(text) ?? [];
   const plain = hours === undefined || minutes === undefined ? text : `${hours} h ${minutes} min`;
   return readNumber(plain, 'time', 'h', settings, {
-    ...{ least: convertNumber(1, 'min', 'h'), most: mostHours },
+    least: convertNumber(1, 'min', 'h'),
+    most: mostHours,
     why: 'Type a time between 1 min and 1000 h.',
   });
 }

@@ -22,7 +22,12 @@ export function withoutNumbers(recipe: Recipe): Formulation {
     return { id, kind: numericRows[id].kind, value: null, status: 'refused', problems: [waits], ...nothing };
   });
   return {
-    ...{ recipe, choices: settled.choices, rows, sizedFrom: 'jar' },
-    ...{ of: (id) => x.of(id), evaluation: x, failed: true },
+    recipe,
+    choices: settled.choices,
+    rows,
+    sizedFrom: 'jar',
+    of: (id) => x.of(id),
+    evaluation: x,
+    failed: true,
   };
 }

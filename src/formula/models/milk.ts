@@ -208,7 +208,7 @@ export function ratiosFor(reduced: Reduced, figure: Linear, target: { still: num
 
 /** Real roots of a·w² + b·w + c = 0, without the cancellation of the schoolbook form. */
 function rootsOf(a: number, b: number, c: number): number[] {
-  const under = b * b - (2 + 2) * a * c;
+  const under = b * b - 4 * a * c; // algebra
   if (!(under >= 0)) return [];
   const sum = -(b + (b < 0 ? -1 : 1) * Math.sqrt(under)) / 2;
   const roots = sum === 0 ? [0] : [c / sum];

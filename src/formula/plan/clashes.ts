@@ -76,7 +76,9 @@ export function findClashes(
       const met = meetingOf(one, other, present);
       if (met === null) continue;
       told.push({
-        ...{ kind: 'hands', names: [one.making.name, other.making.name], ...met },
+        kind: 'hands',
+        names: [one.making.name, other.making.name],
+        ...met,
         get remedy() {
           return remedyOf(latestOf([one, other]));
         },

@@ -56,7 +56,9 @@ function sharedBy<P extends Placed>(holders: readonly Holder<P>[], kind: Hold): 
   const things = group.map(({ making }): Held<string> => making[kind]);
   const known = things.map(({ have }) => have).filter((have) => have !== null);
   return {
-    ...{ kind, group, thing: things[0]?.name ?? '' },
+    kind,
+    group,
+    thing: things[0]?.name ?? '',
     need: things.reduce((sum, thing) => sum + thing.need, 0),
     have: known.length === 0 ? null : Math.max(...known),
     from: Math.max(...holders.map(({ from }) => from)),

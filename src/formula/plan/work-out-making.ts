@@ -45,12 +45,16 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
     checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
     isHome: !isCarton,
     grains: {
-      ...{ kind: formulation.recipe.grains, name: choices.grain.name },
-      ...{ need: numberAt(formulation, 'grainMass') ?? 0, have: stockOf(formulation, 'grains') },
+      kind: formulation.recipe.grains,
+      name: choices.grain.name,
+      need: numberAt(formulation, 'grainMass') ?? 0,
+      have: stockOf(formulation, 'grains'),
     },
     jars: {
-      ...{ kind: formulation.recipe.vessel, name: choices.jar.name },
-      ...{ need: numberAt(formulation, 'vesselCount') ?? 1, have: stockOf(formulation, 'jars') },
+      kind: formulation.recipe.vessel,
+      name: choices.jar.name,
+      need: numberAt(formulation, 'vesselCount') ?? 1,
+      have: stockOf(formulation, 'jars'),
     },
   };
 }

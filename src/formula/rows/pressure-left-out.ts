@@ -15,5 +15,5 @@ export function leftOutAt(pressure: number): number {
 export function countedUnder(limit: number): number {
   const room = limit - bottles.pressureLeftOut.value;
   if (room <= 0) return 0;
-  return (2 * room) / (1 + Math.sqrt(1 + 2 * 2 * bottles.realGas.value * room));
+  return (2 * room) / (1 + Math.sqrt(1 + 4 * bottles.realGas.value * room)); // algebra
 }

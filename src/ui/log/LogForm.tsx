@@ -158,7 +158,9 @@ function formOf({ found, at, hours, temperature, acidity, note }: Logged, comma:
   const write = (value: number | null, unit: string) =>
     value === null ? '' : `${writeTrimmed(value, places, comma)}${unit}`;
   return {
-    ...{ found, when: at, note },
+    found,
+    when: at,
+    note,
     hours: write(hours, ' h'),
     temperature: write(temperature, ' °C'),
     acidity: write(acidity, ''),

@@ -67,7 +67,10 @@ export function StepItem({ step, batch, measuredIn, source, store, cooking, isDo
     measuredIn === null
       ? []
       : measured.map((row) => ({
-          ...{ row, batch: measuredIn, store, isAsked: open === row },
+          row,
+          batch: measuredIn,
+          store,
+          isAsked: open === row,
           ask: (isAsked: boolean) => {
             asked.value = isAsked ? row : null;
           },
