@@ -1,5 +1,4 @@
 import { convertNumber } from '../../measure/units';
-import { writeTrimmed } from '../../measure/write-quantity';
 import { handwork } from '../../reference/handwork';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../engine/formulate';
@@ -101,10 +100,10 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   check({ id }: PlannedStep): string {
     if (!this.writer.formulation.choices.source.heated) {
-      const may = `At ${this.line()} or less, by strip or meter, it may stand on until you strain it.`;
+      const may = `At ${this.writer.acidityLine()} or less, by strip or meter, it may stand on until you strain it.`;
       return say(may, this.notThere());
     }
-    const line = this.line();
+    const line = this.writer.acidityLine();
     const { checks } = this;
     const isLast = checks.at(-1)?.id === id;
     return say(
@@ -119,7 +118,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const isHome = !this.writer.formulation.choices.source.heated;
     const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
     return say(
-      this.onlyAt(),
+      this.writer.onlyAcid(),
       isHome ? this.again() : null,
       isHome ? this.notThere() : null,
       this.likely('ferment', 'Likely ready', 'after the grains went in'),
@@ -131,7 +130,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   bottle(): string {
     return say(
-      this.onlyAt(),
+      this.writer.onlyAcid(),
       'Fill the bottles, leave room in them, and close them.',
       `Let them stand${this.forAbout('second')}; a sealed bottle builds up pressure.`,
     );
@@ -162,14 +161,6 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
 
   private elapsed(minutes: number): string {
     return writeElapsed(minutes, this.decimalComma);
-  }
-
-  private line(): string {
-    return `pH ${writeTrimmed(limits.acidityLine.value, 1, this.decimalComma)}`;
-  }
-
-  private onlyAt(): string {
-    return `Only at ${this.line()} or less, by strip or meter.`;
   }
 
   /** How long it may still stand where it is not sour when it is to be strained; null where that time is over. */

@@ -3,6 +3,7 @@ import { ratioForSolids } from '../models/milk';
 import type { NumericRowId } from '../recipe/order';
 import { joinedRatio } from './joined-ratio';
 import type { Access, NumericRow } from './row';
+import { usualRange } from './usual-range';
 
 const solid = (x: Access): boolean => x.choices.source.form === 'solid';
 
@@ -47,12 +48,8 @@ export const soakTime: NumericRow = {
   range: { least: 0, most: 72, zero: true },
   absent: (x) => (x.choices.source.soak ? null : 'notSoaked'),
   ways: { usual: '{soakHours}' },
-  usual: (x) => rangeOf(x.choices.source.soak?.hours),
+  usual: (x) => usualRange(x.choices.source.soak?.hours),
 };
-
-function rangeOf(of: { readonly low?: number; readonly high?: number } | undefined) {
-  return of?.low === undefined || of.high === undefined ? null : { low: of.low, high: of.high };
-}
 
 export const soakedMass: NumericRow = {
   label: 'After soaking and draining',

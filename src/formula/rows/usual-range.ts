@@ -1,6 +1,6 @@
 import type { Coefficient } from '../../reference/origins';
 
-/** The range that is usual for a figure, in its unit, where its table believes one; else null. */
-export function usualRange({ low, high }: Coefficient): { readonly low: number; readonly high: number } | null {
-  return low === undefined || high === undefined ? null : { low, high };
+/** The range that is usual for a figure, in its unit, where there is one and its table believes a range; else null. */
+export function usualRange(figure: Coefficient | undefined): { readonly low: number; readonly high: number } | null {
+  return figure?.low === undefined || figure.high === undefined ? null : { low: figure.low, high: figure.high };
 }

@@ -1,5 +1,4 @@
 import { handwork } from '../../reference/handwork';
-import { kitchen } from '../../reference/kitchen';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import { sweeteners } from '../../reference/sweeteners';
 import { fermentableOfOne } from '../models/blend';
@@ -18,7 +17,7 @@ export function bottleStep(writer: StepWriter): StepDraft | null {
     id: 'bottle',
     title: 'Fill the bottles',
     text: say(
-      `Only at pH ${kitchen.acidityLine.value} or less, by strip or meter.`,
+      writer.onlyAcid(),
       `Clean bottles made for fizz, of ${writer.amount('bottleVolume')} to the rim: ${writer.amount('bottleCount')}.`,
       describeAddition(writer),
       `Leave this much empty in each: ${writer.amount('bottleHeadspace')}.`,

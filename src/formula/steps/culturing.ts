@@ -58,7 +58,7 @@ export function waitStep(writer: StepWriter): StepDraft {
       to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
       'Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted.',
       holdsFor('acidityLine', writer.formulation)
-        ? `pH ${kitchen.acidityLine.value} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
+        ? `${writer.acidityLine()} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
         : null,
     ),
   };

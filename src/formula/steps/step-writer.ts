@@ -1,5 +1,6 @@
 import { convertNumber, type Kind, units } from '../../measure/units';
 import { writeMetric, writeTrimmed, writeUS } from '../../measure/write-quantity';
+import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../engine/formulate';
 import type { NumericRowId } from '../recipe/order';
 import { bothUnits } from '../words/both-units';
@@ -67,6 +68,16 @@ export class StepWriter {
 
   minutes(value: number): string {
     return this.quantity(convertNumber(value, 'min', 'h'), 'time');
+  }
+
+  /** The acidity that kefir has to reach. */
+  acidityLine(): string {
+    return `pH ${writeTrimmed(limits.acidityLine.value, 1, this.kitchen?.decimalComma ?? false)}`;
+  }
+
+  /** Under which kefir alone goes on to what follows. */
+  onlyAcid(): string {
+    return `Only at ${this.acidityLine()} or less, by strip or meter.`;
   }
 
   private lead(written: Pick<Written, 'metric' | 'us'>): string {

@@ -1,4 +1,3 @@
-import type { ReadonlySignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
 import type { Store } from '../../batch/store/store';
@@ -7,21 +6,12 @@ import { labelOf } from '../../formula/words/labels';
 import { sweeteners } from '../../reference/sweeteners';
 import { menus } from './choices';
 import { typesCharacter } from './grid-keys';
-import type { Range } from './grid-range';
 import { HowSo } from './HowSo';
 import { MenuOptions } from './MenuOptions';
-import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
-import { type CellPlace, useCell } from './use-cell';
+import { type CellProps, useCell } from './use-cell';
 
-interface Props {
-  readonly id: ChoiceRowId;
-  readonly batch: string;
-  readonly store: Store;
-  readonly state: SheetState;
-  readonly column: number;
-  readonly place: CellPlace;
-  readonly range: ReadonlySignal<Range>;
+interface Props extends CellProps<ChoiceRowId> {
   /** Whether it is pressed with a thumb, for whom the way to the working is elsewhere. */
   readonly thumb: boolean;
 }

@@ -1,5 +1,4 @@
-import { type ReadonlySignal, useComputed } from '@preact/signals';
-import type { Store } from '../../batch/store/store';
+import { useComputed } from '@preact/signals';
 import type { NumericRowId } from '../../formula/recipe/order';
 import { numericRows } from '../../formula/rows/sheet';
 import { labelOf } from '../../formula/words/labels';
@@ -8,20 +7,11 @@ import { leadingInShort } from '../jar/leading';
 import { CellEditor } from './CellEditor';
 import { typedText, viewCell } from './cell-view';
 import { typesCharacter } from './grid-keys';
-import type { Range } from './grid-range';
 import { HowSo } from './HowSo';
-import type { SheetState } from './sheet-state';
 import { useAlike } from './use-alike';
-import { type CellPlace, useCell } from './use-cell';
+import { type CellProps, useCell } from './use-cell';
 
-interface Props {
-  readonly id: NumericRowId;
-  readonly batch: string;
-  readonly store: Store;
-  readonly state: SheetState;
-  readonly column: number;
-  readonly place: CellPlace;
-  readonly range: ReadonlySignal<Range>;
+interface Props extends CellProps<NumericRowId> {
   /** Whether it is typed into at the thumb, not where it stands. */
   readonly thumb: boolean;
 }

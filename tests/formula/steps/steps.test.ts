@@ -287,6 +287,14 @@ describe('several jars', () => {
   });
 });
 
+test('the acidity to reach is written as the kitchen writes decimals', () => {
+  const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: true } as const;
+  const steps = stepsOf(formulate(recipeOf({ given: [typed('bottleTime', 12)] })), (row) => `<${row}>`, kitchen);
+  const text = (id: string) => steps.find((step) => step.id === id)?.text ?? '';
+  expect(text('bottle')).toContain('Only at pH 4,6 or less, by strip or meter.');
+  expect(text('wait')).toContain('pH 4,6 or less by strip or meter');
+});
+
 test('the wait is the range of hours of this batch, as an estimate, under a cover that lets gas out', () => {
   expect(textOf('wait', {})).toBe(
     'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, perhaps only after 16 h: an estimate, not a promise. Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted. pH 4.6 or less by strip or meter within 24 h, or throw it out.',
