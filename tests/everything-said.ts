@@ -6,7 +6,8 @@ import { takeChanges } from '../src/batch/edits/take-changes';
 import { cellProblem, cellRemark } from '../src/batch/reading/cell-problem';
 import { planBatches, planFor, plannedDay } from '../src/batch/store/plan-batches';
 import { createStore } from '../src/batch/store/store';
-import { allergensOf, cautionsAt, cautionsAtFoot } from '../src/formula/advice/cautions';
+import { cautionTopics } from '../src/formula/advice/caution-conditions';
+import { allergensOf, cautionsAbout, cautionsAt } from '../src/formula/advice/cautions';
 import { largestBatch, makeFrom, stockProblem } from '../src/formula/advice/on-hand';
 import { scaleTo } from '../src/formula/advice/scale-to';
 import { swapsFor } from '../src/formula/advice/swap';
@@ -253,7 +254,7 @@ function ofMaking(batch: Batch, formulation: Formulation, settings: SheetDocumen
       ...[title, text, perJar ?? ''],
       notes.map((note) => note.text),
     ]),
-    cautionsAtFoot(formulation).map(({ text }) => text),
+    cautionsAbout(cautionTopics, formulation).map(({ text }) => text),
     labelOfBatch(formulation, { name: batch.name, days, leads: settings.leads }),
     labelDaysOf(formulation),
     worstError(formulation, settings),

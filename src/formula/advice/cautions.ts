@@ -5,7 +5,7 @@ import { sweetenerNotes } from '../../reference/sweetener-notes';
 import type { Formulation } from '../engine/formulate';
 import type { RowId } from '../recipe/order';
 import { allergensOf } from './batch-allergens';
-import { type CautionTopic, cautionTopics, holdsFor, topicOf } from './caution-conditions';
+import { type CautionTopic, holdsFor, topicOf } from './caution-conditions';
 
 export { allergensOf, type BatchAllergen, type BatchAllergens } from './batch-allergens';
 
@@ -41,14 +41,9 @@ export function cautionsAt(row: RowId, formulation: Formulation): readonly Batch
 }
 
 /**
- * Everything to take care of in this batch, each once, those that stand at a row or a step included, in the order of
- * `cautionTopics`. A caution whose row is not on the sheet is only here.
+ * The cautions of this batch on these topics, each once, in the order of the topics, those included that stand at a row or
+ * a step. A caution whose row is not on the sheet is only here.
  */
-export function cautionsAtFoot(formulation: Formulation): readonly BatchCaution[] {
-  return cautionsAbout(cautionTopics, formulation);
-}
-
-/** The cautions of this batch on these topics, each once, in the order of the topics. */
 export function cautionsAbout(topics: readonly CautionTopic[], formulation: Formulation): readonly BatchCaution[] {
   const own = allergensOf(formulation).entries.map(
     ({ id, text, origin }): Placed => ({ id: `allergen:${id}`, at: 'foot', topic: 'allergens', text, origin }),

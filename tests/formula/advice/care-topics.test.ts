@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { careTopics } from '../../../src/formula/advice/care-topics';
-import { cautionsAtFoot } from '../../../src/formula/advice/cautions';
+import { cautionTopics } from '../../../src/formula/advice/caution-conditions';
+import { cautionsAbout } from '../../../src/formula/advice/cautions';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { anyRecipe, recipeOf } from '../../batches';
 
@@ -14,7 +15,7 @@ describe('care by topic', () => {
       fc.property(anyRecipe, (recipe) => {
         const formulation = formulate(recipe);
         const told = careTopics(formulation).flatMap(({ cautions }) => cautions);
-        const expected = new Set(cautionsAtFoot(formulation).map(({ text }) => text));
+        const expected = new Set(cautionsAbout(cautionTopics, formulation).map(({ text }) => text));
         expect(new Set(told.map(({ text }) => text)).size).toBe(told.length);
         expect(told.filter(({ text }) => expected.has(text))).toHaveLength(expected.size);
         for (const { text } of told.filter((one) => !expected.has(one.text)))

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { allergensOf, cautionsAt, cautionsAtFoot, findCaution } from '../../../src/formula/advice/cautions';
+import { cautionTopics } from '../../../src/formula/advice/caution-conditions';
+import { allergensOf, cautionsAbout, cautionsAt, findCaution } from '../../../src/formula/advice/cautions';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { type RowId, rowOrder } from '../../../src/formula/recipe/order';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
@@ -13,7 +14,7 @@ function at(row: RowId, changes: Partial<Recipe> = {}): readonly string[] {
 }
 
 function foot(changes: Partial<Recipe> = {}): readonly string[] {
-  return cautionsAtFoot(formulate(recipeOf(changes))).map(({ id }) => id);
+  return cautionsAbout(cautionTopics, formulate(recipeOf(changes))).map(({ id }) => id);
 }
 
 function sentenceFor(changes: Partial<Recipe>): string {
@@ -98,7 +99,7 @@ describe('the foot', () => {
     fc.assert(
       fc.property(anyRecipe, (recipe) => {
         const formulation = formulate(recipe);
-        const ids = cautionsAtFoot(formulation).map(({ id }) => id);
+        const ids = cautionsAbout(cautionTopics, formulation).map(({ id }) => id);
         const atRows = rowOrder.flatMap((row) => cautionsAt(row, formulation).map(({ id }) => id));
         expect(ids).toEqual(expect.arrayContaining(atRows));
         expect(new Set(ids).size).toBe(ids.length);
@@ -138,7 +139,7 @@ describe('the foot', () => {
 
   test('claims nothing to be safe', () => {
     for (const source of sourceIds) {
-      const texts = cautionsAtFoot(formulate(recipeOf({ source, ...heated }))).map(({ text }) => text);
+      const texts = cautionsAbout(cautionTopics, formulate(recipeOf({ source, ...heated }))).map(({ text }) => text);
       for (const text of texts.filter((one) => /\bsafe\b/.test(one))) expect(text).toMatch(/\bno\b|\bnot\b/i);
     }
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
-import { cautionsAtFoot } from '../../../src/formula/advice/cautions';
+import { cautionTopics } from '../../../src/formula/advice/caution-conditions';
+import { cautionsAbout } from '../../../src/formula/advice/cautions';
 import { waysOut } from '../../../src/formula/advice/ways-out';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { fizzOf } from '../../../src/formula/fizz/fizz';
@@ -43,7 +44,7 @@ describe('a batch over which working out fails', () => {
     expect(formulation.of('nativeSugar')).toBeNaN();
     expect(drawJar(formulation)).toBeNull();
     expect(fizzOf(formulation)).toBeNull();
-    expect(cautionsAtFoot(formulation).length).toBeGreaterThan(0);
+    expect(cautionsAbout(cautionTopics, formulation).length).toBeGreaterThan(0);
     const days = { made: null, tasteBy: null, useBy: null };
     expect(labelOfBatch(formulation, { name: 'Broken', days })[0]).toEqual({ id: 'name', text: 'Broken' });
   });
