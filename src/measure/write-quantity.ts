@@ -42,9 +42,12 @@ function inUnit<U extends UnitId>(from: U, to: UnitOf<KindOf<U>>) {
 }
 
 const inMinutes = inUnit('h', 'min');
+const inSeconds = inUnit('h', 's');
 const inOunces = inUnit('g', 'oz');
 const inInches = inUnit('cm', 'in');
 const inFahrenheit = inUnit('°C', '°F');
+const byFahrenheit = inUnit('Δ°C', 'Δ°F');
+const inPsi = inUnit('bar', 'psi');
 
 /** From which rounded size on a number is written in which unit with how many decimals; the last that fits counts. */
 type Step = { readonly below: number; readonly unit: UnitId; readonly divisor: number; readonly places: number };
@@ -75,7 +78,7 @@ function writeTime(hours: number, decimalComma: boolean): string {
   const size = Math.abs(minutes);
   if (size >= 60 || hours === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
   if (size >= 1) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
-  return withUnit(writeNumber(convertNumber(hours, 'h', 's'), 0, decimalComma), 's');
+  return withUnit(writeNumber(inSeconds(hours, 0), 0, decimalComma), 's');
 }
 
 function writeHalves(value: number, unit: UnitId, decimalComma: boolean): string {
@@ -155,10 +158,11 @@ const usWriters: { readonly [K in Kind]: ((value: number, decimalComma: boolean)
   mass: writePoundsAndOunces,
   length: writeInches,
   temperature: (value, comma) => withUnit(writeNumber(inFahrenheit(value, 0), 0, comma), '°F'),
-  temperatureDifference: (value, comma) => withUnit(writeNumber(convertNumber(value, 'Δ°C', 'Δ°F'), 0, comma), 'Δ°F'),
+  temperatureDifference: (value, comma) => withUnit(writeNumber(byFahrenheit(value, 0), 0, comma), 'Δ°F'),
   pressure: (value, comma) => {
-    const psi = convertNumber(value, 'bar', 'psi');
-    return withUnit(writeNumber(psi, Math.abs(roundNumber(psi, 1)) < 100 ? 1 : 0, comma), 'psi');
+    const tenths = inPsi(value, 1);
+    const isLarge = Math.abs(tenths) >= 100;
+    return withUnit(writeNumber(isLarge ? inPsi(value, 0) : tenths, isLarge ? 0 : 1, comma), 'psi');
   },
   volume: null,
   time: null,

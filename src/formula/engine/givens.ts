@@ -4,6 +4,10 @@ import type { Problem } from '../recipe/problem';
 import type { Amount } from '../recipe/recipe';
 import type { Access, NumericRow, Weighing } from '../rows/row';
 
+// Converting is exact and takes its time, so not at each batch.
+const tablespoon = convertNumber(1, 'tbsp', 'mL');
+const litre = convertNumber(1, 'L', 'mL');
+
 /** Weight of 1 mL of what a row measures, g; NaN where no weight of a cup of it is published. */
 function weightOf(x: Access, weighing: Weighing): number {
   switch (weighing) {
@@ -14,7 +18,7 @@ function weightOf(x: Access, weighing: Weighing): number {
     case 'cane':
       return x.of('caneWeight');
     case 'grains':
-      return x.c('grainSpoon') / convertNumber(1, 'tbsp', 'mL');
+      return x.c('grainSpoon') / tablespoon;
     case 'water':
       return x.of('waterDensity');
     case 'milk':
@@ -72,7 +76,7 @@ function inEachBottle(x: Access, id: NumericRowId, grams: number): number | Prob
   for (const row of ['bottleVolume', 'bottleHeadspace'] as const) {
     if (Number.isNaN(x.of(row))) return { code: 'waits', at: id, for: row };
   }
-  const litres = convertNumber(x.of('bottleVolume') - x.of('bottleHeadspace'), 'mL', 'L');
+  const litres = (x.of('bottleVolume') - x.of('bottleHeadspace')) / litre;
   return litres > 0 ? grams / litres : 0;
 }
 
