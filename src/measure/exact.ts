@@ -44,6 +44,7 @@ export class Exact {
  */
 export function exactly(value: Operand): Exact {
   if (value instanceof Exact) return value;
+  if (Number.isSafeInteger(value)) return new Exact(BigInt(value), 1n);
   if (value === '') throw new SyntaxError('no text is no number');
   const [digits = '', exponent = '0'] = String(value).split('e');
   const [whole = '', decimals = ''] = digits.split('.');

@@ -24,6 +24,7 @@ const replacements = new Map([
 ]);
 
 function normaliseCharacter(character: string): string {
+  if (character > ' ' && character < '\u007F') return character;
   if (/\s/u.test(character)) return ' ';
   if (invisible.test(character)) return '';
   if (dash.test(character)) return '-';
