@@ -2,11 +2,30 @@ import { type Coefficient, commonPractice, fromMemory, judgement, published } fr
 
 const table = {
   headspaceDepth: {
-    value: 5,
+    value: 2.5,
     unit: 'cm',
     low: 2.5,
     high: 5,
-    origin: commonPractice('1 to 2 in for a ferment; the deeper end, since plant milk rises.'),
+    origin: commonPractice('1 to 2 in for a ferment; where the share of the jar is deeper, that is kept.'),
+  },
+  headspaceShare: {
+    value: 20,
+    unit: '%',
+    low: 10,
+    high: 35,
+    origin: judgement('What rises grows with what is in the jar, so the room for it is a share: about a fifth.'),
+  },
+  headspaceShareLeast: {
+    value: 10,
+    unit: '%',
+    origin: judgement('So much at least stays free before a batch is shared out to one more jar.'),
+  },
+  jarSlack: {
+    value: 5,
+    unit: '%',
+    origin: judgement(
+      'A jar more is not worth it for less than this share of one: how much milk comes off differs by more.',
+    ),
   },
   addedSugar: {
     value: 26.26,

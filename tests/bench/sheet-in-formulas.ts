@@ -16,7 +16,8 @@ function inputsOf(recipe: Recipe): readonly (readonly [name: string, value: Cell
   const grain = grains[recipe.grains];
   const sweetener = sweeteners[recipe.sweetener[0]?.id ?? 'caneWhite'];
   return [
-    ['headspaceDepth', kitchen.headspaceDepth.value],
+    ['headspaceLeast', kitchen.headspaceDepth.value],
+    ['headspaceShare', kitchen.headspaceShare.value],
     ['brimful', jar.brimful.value],
     ['neckDiameter', jar.neckDiameter.value],
     ['neckHeight', jar.neckHeight.value],
@@ -130,6 +131,16 @@ const balance: readonly (readonly [string, string])[] = [
 
 /** A batch that fills one jar to its headspace, and what follows from its milk. */
 const batch: readonly (readonly [string, string])[] = [
+  // The share of every jar of the table reaches its body, or is less deep than the least that is kept.
+  [
+    'neckAndShoulder',
+    '=PI()*({neckHeight}*{neckDiameter}^2/4+{shoulderHeight}*({neckDiameter}^2+{neckDiameter}*{bodyDiameter}+{bodyDiameter}^2)/12)',
+  ],
+  [
+    'shareDepth',
+    '={neckHeight}+{shoulderHeight}+({headspaceShare}/100*{brimful}-{neckAndShoulder})/(PI()*({bodyDiameter}/2)^2)',
+  ],
+  ['headspaceDepth', '=MAX({headspaceLeast},{shareDepth})'],
   ['inNeck', '=MIN({headspaceDepth},{neckHeight})*PI()*({neckDiameter}/2)^2'],
   ['inShoulder', '=MIN(MAX({headspaceDepth}-{neckHeight},0),{shoulderHeight})'],
   ['reached', '={neckDiameter}+IF({shoulderHeight}>0,({bodyDiameter}-{neckDiameter})*{inShoulder}/{shoulderHeight},0)'],

@@ -1,7 +1,6 @@
 import { rounding, wholeAbove } from '../../measure/nearly';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { type JarId, jars } from '../../reference/jars';
-import { kitchen } from '../../reference/kitchen';
 import { isRow } from '../engine/evaluate';
 import { type Formulation, formulate } from '../engine/formulate';
 import { amountRows, isMeasuredRow, measuredRows, type NumericRowId, type RowId } from '../recipe/order';
@@ -158,7 +157,7 @@ function roomier(formulation: Formulation): readonly WayOut[] {
 /** The fewest jars of this kind that keep the headspace; null where the batch is made to fill its jars. */
 function moreJars({ of, evaluation }: Formulation): WayOut | null {
   if (evaluation.plan.ways.fillVolume !== 'shared') return null;
-  const needed = wholeAbove(of('totalFill') / of('fillAllowed'));
+  const needed = wholeAbove(of('totalFill') / of('fillMost'));
   const { most } = numericRows.vesselCount.range;
   if (!(needed <= most) || needed <= of('vesselCount')) return null;
   return { label: `Use ${needed} jars`, changes: [typeJars(needed)] };
@@ -168,20 +167,13 @@ function typeJars(amount: number): Change {
   return { do: 'type', row: 'vesselCount', text: String(amount), kind: 'count', amount };
 }
 
-/** A jar fewer, as far as the wise headspace allows, or of a bigger kind; none where the jars settle the water. */
+/** Jars of a bigger kind, so that there are fewer; none where the jars settle the water. */
 function fewerJars(most: number, formulation: Formulation): readonly WayOut[] {
-  const { recipe, evaluation } = formulation;
+  const { evaluation } = formulation;
   const beyond = most > numericRows.vesselCount.range.most;
   if (evaluation.plan.ways.vesselCount !== 'fewest' || beyond) return [];
   const bigger = nextJarUp(formulation, most);
-  const changes = [typeJars(most)];
-  const depth = formulate(changeRecipe(recipe, changes)).rows.headspaceDepth.value;
-  const keeps =
-    !evaluation.plan.asksHeadspace && typeof depth === 'number' && depth >= (kitchen.headspaceDepth.low ?? 0);
-  return [
-    ...(keeps ? [{ label: `Keep ${most} ${most === 1 ? 'jar' : 'jars'}`, changes }] : []),
-    ...(bigger === null ? [] : [bigger]),
-  ];
+  return bigger === null ? [] : [bigger];
 }
 
 /**
@@ -189,8 +181,8 @@ function fewerJars(most: number, formulation: Formulation): readonly WayOut[] {
  * jars at most, where that is asked.
  */
 function nextJarUp(formulation: Formulation, most = Number.POSITIVE_INFINITY): WayOut | null {
-  const { recipe, of } = formulation;
-  const asked = of('headspaceAsked');
+  const { recipe, of, evaluation } = formulation;
+  const least = evaluation.plan.asksHeadspace ? of('headspaceAsked') : 0;
   const brimful = of('brimful');
   const ownCapacity = recipe.given.some(({ row }) => row === 'brimful');
   const given = recipe.given.filter(({ row }) => row !== 'brimful');
@@ -200,7 +192,8 @@ function nextJarUp(formulation: Formulation, most = Number.POSITIVE_INFINITY): W
     const depth = rows.headspaceDepth.value;
     const count = rows.vesselCount.value;
     if (typeof count !== 'number' || count > most) continue;
-    if (typeof depth !== 'number' || depth < asked - rounding || rows.headspaceVolume.status === 'refused') continue;
+    if (typeof depth !== 'number' || depth < least - rounding || rows.headspaceVolume.status === 'refused') continue;
+    if (rows.headspaceDepth.problems.some(({ code }) => code === 'headspaceUnderWise')) continue;
     const name = jars[vessel].name;
     // Several jars are still several, so their number is typed to be the cook’s own.
     const several = Number.isFinite(most) && count > 1;

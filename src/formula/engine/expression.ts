@@ -1,4 +1,5 @@
-const token = /\{\w+\}|\d+|the warmer of|, (?:if above 0|never below 0|at least 1|rounded up|rounded)|[^ ]/g;
+const token =
+  /\{\w+\}|\d+|the warmer of|the most of|, (?:if above 0|never below 0|at least 1|rounded up|rounded)|[^ ]/g;
 
 /** What binds its two sides, the looser first; at 0 what may be said at an end, of all before it. */
 const ranks = {
@@ -17,7 +18,7 @@ const ranks = {
 type Ranked = keyof typeof ranks;
 
 /** What puts two sides together. */
-export type Pairing = Ranked | '−' | 'the warmer of';
+export type Pairing = Ranked | '−' | 'the warmer of' | 'the most of';
 
 function isRanked(op: string): op is Ranked {
   return op in ranks;
@@ -25,7 +26,7 @@ function isRanked(op: string): op is Ranked {
 
 /**
  * Reads a formula as the working writes it: `{id}` for each quantity, + − × ÷ ^ and brackets, and in words
- * `(…, if above 0)`, `the warmer of …, …`, and at its end `never below 0`, `at least 1`, `rounded` and `rounded up`. An
+ * `(…, if above 0)`, `the warmer of …, …` and `the most of …, …`, and at its end `never below 0`, `at least 1`, `rounded` and `rounded up`. An
  * empty one is 0. What is read is put together by `leaf`, of a number or an `{id}`, and by `pair`, of two sides; for
  * what is said at an end the other side is the number in it. Throws where it can't be read: that is a fault in our own
  * code.
@@ -40,7 +41,7 @@ export function readFormula<T>(
   const primary = (): T => {
     const one = tokens[at++] ?? '';
     if (one === '−') return pair(one, leaf('0'), chain(2));
-    if (one !== '(' && one !== 'the warmer of') return leaf(one);
+    if (one !== '(' && one !== 'the warmer of' && one !== 'the most of') return leaf(one);
     const inner = chain(0);
     at += 1;
     return one === '(' ? inner : pair(one, inner, chain(0));

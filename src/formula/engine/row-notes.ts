@@ -4,6 +4,7 @@ import { writeMetric, writeUS } from '../../measure/write-quantity';
 import { carrollHenry } from '../../reference/fermenting';
 import { kitchen } from '../../reference/kitchen';
 import { isLabelRead, nativeSugarRange } from '../composition/native';
+import { depthBelowRim } from '../models/vessel';
 import {
   type CoefficientId,
   coefficientIds,
@@ -15,6 +16,7 @@ import {
 } from '../recipe/coefficients';
 import { type NumericRowId, type RowId, stockIds, stockRows } from '../recipe/order';
 import type { Problem } from '../recipe/problem';
+import { jarProfile } from '../rows/jar-profile';
 import { numericRows } from '../rows/sheet';
 import type { Evaluation } from './evaluate';
 import { readGiven } from './givens';
@@ -43,6 +45,9 @@ const none: readonly Problem[] = [];
 /** Where a refused figure of the cook's own is told of, if it belongs to the kitchen and not to a choice. */
 const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
   headspaceUsual: 'headspaceDepth',
+  headspaceShare: 'headspaceDepth',
+  headspaceShareLeast: 'vesselCount',
+  jarSlack: 'vesselCount',
   blenderCapacity: 'blenderLoads',
   sugarUsual: 'sugarRate',
   nativeThreshold: 'sugarRate',
@@ -124,6 +129,17 @@ function isOverUnsweetened(x: Evaluation): boolean {
   return !x.standing.values.has('sugarLeft') && native > x.of('bottleSugarMost');
 }
 
+/** How much more goes into the jars than is wise where the batch says how much, mL; 0 where the jars do. */
+function overWise(x: Evaluation): number {
+  return x.plan.ways.vesselCount === 'fewest' ? x.of('totalFill') - x.of('vesselCount') * x.of('fillMost') : 0;
+}
+
+/** The least depth that is wise in this jar, cm: what is usual at least, and deep enough for the least share. */
+export function leastWise(x: Evaluation): number {
+  const share = kitchen.headspaceShareLeast.value / 100;
+  return Math.max(kitchen.headspaceDepth.low ?? 0, depthBelowRim(jarProfile(x), share * x.of('brimful')));
+}
+
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
   sweetener: (x) => {
     const refused = x.choices.sweetener
@@ -160,10 +176,12 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
       : none,
   headspaceDepth: (x) => {
     const actual = x.of('headspaceDepth');
-    const wise = kitchen.headspaceDepth.low ?? 0;
-    return actual < wise && !nearly(actual, wise)
-      ? [{ code: 'headspaceUnderWise', at: 'headspaceDepth', actual, wise }]
-      : [];
+    const isUnder = (depth: number): boolean => actual < depth && !nearly(actual, depth);
+    const wise = leastWise(x);
+    if (isUnder(wise)) return [{ code: 'headspaceUnderWise', at: 'headspaceDepth', actual, wise, over: overWise(x) }];
+    const usual = x.of('headspaceAsked');
+    const isPacked = x.plan.ways.vesselCount === 'fewest' && !x.plan.asksHeadspace && isUnder(usual);
+    return isPacked ? [{ code: 'fullerThanUsual', at: 'headspaceDepth', usual, jars: x.of('vesselCount') }] : none;
   },
   blendWater: (x) => {
     const own = x.of('ownLiquid');

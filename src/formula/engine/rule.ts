@@ -21,6 +21,7 @@ const pairs: Readonly<Record<Pairing, (left: Rule, right: Rule) => Rule>> = {
     return Number.isNaN(base) ? base : base ** right(x);
   },
   'the warmer of': larger,
+  'the most of': larger,
   ', if above 0': larger,
   ', never below 0': larger,
   ', at least 1': larger,

@@ -110,6 +110,7 @@ export const rowOrder: readonly RowId[] = sections.flatMap((section) => [...sect
 export type IntermediateId =
   | 'headspaceAsked'
   | 'fillAllowed'
+  | 'fillMost'
   | 'totalFill'
   | 'roomPerMilk'
   | 'fixedRoom'

@@ -52,7 +52,8 @@ type ProblemBody =
       readonly with: readonly NumericRowId[];
     }
   | { readonly code: 'headspaceKept'; readonly asked: number; readonly actual: number }
-  | { readonly code: 'headspaceUnderWise'; readonly actual: number; readonly wise: number }
+  | { readonly code: 'fullerThanUsual'; readonly usual: number; readonly jars: number }
+  | { readonly code: 'headspaceUnderWise'; readonly actual: number; readonly wise: number; readonly over: number }
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
   | { readonly code: 'ownWater'; readonly volume: number }
@@ -132,6 +133,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   nearlyAgrees: 'note',
   headspaceKept: 'note',
   headspaceUnderWise: 'caution',
+  fullerThanUsual: 'note',
   severalJars: 'note',
   outsideUsual: 'caution',
   ownWater: 'note',

@@ -46,6 +46,8 @@ function typedHeadspace(x: Access): number {
 const values = {
   headspaceTyped: typedHeadspace,
   fillTyped: (x) => x.typed('fillVolume'),
+  shareDepth: (x) => depthBelowRim(jarProfile(x), (x.c('headspaceShare') / 100) * x.of('brimful')),
+  roomAboveUsual: (x) => roomAbove(jarProfile(x), x.c('headspaceUsual')),
   roomAsked: (x) => roomAbove(jarProfile(x), x.of('headspaceAsked')),
   totalSugars: (x) => x.settled.totalSugars,
   slurryPerGram: stage('slurryMass'),

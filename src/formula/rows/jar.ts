@@ -10,7 +10,7 @@ export const vesselCount: NumericRow = {
   range: { least: 1, most: 1000, whole: true },
   ways: {
     usual: '1',
-    fewest: '{totalFill} ÷ {fillAllowed}, rounded up, at least 1',
+    fewest: '{totalFill} ÷ {fillMost} − {jarSlack} ÷ 100, rounded up, at least 1',
     nearest:
       '{usualMilk} × (1 + {sugarUsual} ÷ 1000 ÷ {fermentable} × {sweetenerRoom} + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',
     nearestUnsweetened: '{usualMilk} × (1 + {usualDose} ÷ 1000 ÷ {grainDensity}) ÷ {fillVolume}, rounded, at least 1',

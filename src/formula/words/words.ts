@@ -101,7 +101,10 @@ const sentences: Sentences = {
     `You typed ${write(typed)}; with ${rest(rows)} it comes to ${write(computed)}, which is as near as a kitchen measures.`,
   headspaceKept: ({ asked, actual }, write) =>
     `You asked for at least ${write(asked)}; this batch leaves ${write(actual)}.`,
-  headspaceUnderWise: ({ wise }, write) => `Under ${write(wise)} there is little room for rising: it may run over.`,
+  fullerThanUsual: ({ usual, jars }, write) =>
+    `Less than the usual ${write(usual)}, so that ${jars === 1 ? 'one jar takes' : `${jars} jars take`} it all. Room enough; stand ${jars === 1 ? 'it' : 'them'} in a dish.`,
+  headspaceUnderWise: ({ wise, over }, write) =>
+    `Under ${write(wise)} there is little room for rising: it may run over.${over > 0 ? ` Keep ${write(over, 'volume')} of the milk to drink.` : ''}`,
   severalJars: ({ jars }, write) =>
     `More than one jar of this kind takes with its headspace, so it is shared among ${write.number(jars, 0)}.`,
   outsideUsual: ({ low, high, kind }, write) => `Usual is ${write(low, kind)} to ${write(high, kind)}.`,

@@ -140,7 +140,7 @@ describe('what can’t be', () => {
   test.each([
     ['pulp heavier than the slurry', 'pulpMass', 1100],
     ['more milk than there was slurry', 'milkVolume', 1000],
-    ['more kefir than there was in the jars', 'drinkVolume', 800],
+    ['more kefir than there was in the jars', 'drinkVolume', 850],
     ['nuts lighter after soaking than before', 'soakedMass', 100],
     ['more milk than a bone-dry pulp would leave', 'milkVolume', 900],
     ['nuts heavier than nuts and soaking water', 'soakedMass', 700],

@@ -193,7 +193,7 @@ describe('a typed brimful capacity', () => {
   test('makes the jar an own jar and is not a size', () => {
     const formulation = sheet(typed('brimful', 1500));
     expect(formulation.sizedFrom).toBe('jar');
-    expect(formulation.of('totalFill')).toBeCloseTo(1500 - 262.94, 2);
+    expect(formulation.of('totalFill')).toBeCloseTo(1500 * 0.8, 2);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
-import { recipeOf, typed } from '../../batches';
+import { recipeOf, twoInches, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 
 describe('kefir to drink', () => {
@@ -16,7 +16,7 @@ describe('kefir to drink', () => {
   });
 
   test('is none, not less, where more clings to the grains than there is', () => {
-    const formulation = formulate(recipeOf({ vessel: 'pint', given: [typed('grainMass', 243)] }));
+    const formulation = formulate(recipeOf({ yours: twoInches, vessel: 'pint', given: [typed('grainMass', 243)] }));
     expect(numberIn(formulation, 'drinkVolume')).toBe(0);
     expect(numberIn(formulation, 'servings')).toBe(0);
   });

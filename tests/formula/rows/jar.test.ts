@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
-import { recipeOf, typed } from '../../batches';
+import { recipeOf, tightBag, twoInches, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 
 // The wide-mouth quart by hand: brimful 946.352946 × 1.06 = 1003.134 mL. Neck 7.6 cm across and 2.25 cm high:
 // π × 3.8² × 2.25 = 102.070 mL. Shoulder 1.5 cm, radius 3.8 to 4.5: π × 1.5 × (3.8² + 3.8 × 4.5 + 4.5²)/3 = 81.351 mL.
 // Body 9 cm across: π × 4.5² = 63.617 mL a cm.
-const quart = recipeOf();
+const quart = recipeOf({ yours: twoInches });
 
 describe('number of jars', () => {
   test('is one, unless something asks for more', () => {
@@ -14,7 +14,7 @@ describe('number of jars', () => {
   });
 
   test('is the fewest that keep the headspace: 3 L of milk fill 3200.8 mL, and 740.19 mL go in each', () => {
-    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 3000)] }));
+    const formulation = formulate({ ...quart, given: [typed('milkVolume', 3000)] });
     expect(formulation.of('totalFill')).toBeCloseTo(3200.8, 0);
     expect(numberIn(formulation, 'vesselCount')).toBe(5);
     expect(codesAt(formulation, 'vesselCount')).toEqual(['severalJars']);
@@ -41,7 +41,7 @@ describe('brimful capacity', () => {
   });
 
   test('typed makes it a jar of its own, with the shape of its kind', () => {
-    const formulation = formulate(recipeOf({ given: [typed('brimful', 1200)] }));
+    const formulation = formulate({ ...quart, given: [typed('brimful', 1200)] });
     expect(numberIn(formulation, 'brimful')).toBe(1200);
     expect(numberIn(formulation, 'headspaceVolume')).toBeCloseTo(262.94, 2);
     expect(numberIn(formulation, 'fillVolume')).toBeCloseTo(1200 - 262.94, 2);
@@ -60,6 +60,52 @@ describe('brimful capacity', () => {
 });
 
 describe('headspace', () => {
+  test('is a fifth of the jar', () => {
+    // 0.2 × 1003.134 = 200.627 mL: 17.206 mL into the body, 17.206 ÷ 63.617 = 0.270 cm below 3.75 cm.
+    const usual = formulate(recipeOf());
+    expect(numberIn(usual, 'headspaceVolume')).toBeCloseTo(200.627, 2);
+    expect(numberIn(usual, 'headspaceDepth')).toBeCloseTo(4.02, 2);
+    const large = formulate(recipeOf({ vessel: 'fiveLitre' }));
+    expect(numberIn(large, 'headspaceVolume') / numberIn(large, 'brimful')).toBeCloseTo(0.2, 9);
+  });
+
+  test('is never under 2.5 cm: a pint keeps more than its fifth', () => {
+    const pint = formulate(recipeOf({ vessel: 'pint' }));
+    expect(numberIn(pint, 'headspaceDepth')).toBe(2.5);
+    expect(numberIn(pint, 'headspaceVolume') / numberIn(pint, 'brimful')).toBeGreaterThan(0.2);
+  });
+
+  test('gives way to the least that is wise before a batch takes one jar more, and says so', () => {
+    // 170 g almonds, 3 ¼ cups of water, 18 g sugar, 38 g grains: a quart batch.
+    const given = [
+      typed('sourceMass', 170),
+      typed('blendWater', 769),
+      typed('sweetenerMass', 18),
+      typed('grainMass', 38),
+    ];
+    const full = formulate(tightBag({ given, yours: { 'kitchen.headspaceUsual': { value: 2.5, how: 'typed' } } }));
+    expect(full.of('totalFill')).toBeCloseTo(817, -1);
+    expect(numberIn(full, 'vesselCount')).toBe(1);
+    expect(full.of('totalFill')).toBeGreaterThan(full.of('fillAllowed'));
+    expect(codesAt(full, 'headspaceDepth')).toEqual(['fullerThanUsual']);
+    // With the bag of the table, which passes more, it is a little over what is wise: so much is kept to drink.
+    const fuller = formulate(recipeOf({ given }));
+    expect(numberIn(fuller, 'vesselCount')).toBe(1);
+    expect(problemAt(fuller, 'headspaceDepth', 'headspaceUnderWise')).toMatchObject({ over: expect.closeTo(24, -1) });
+    expect(codesAt(formulate(recipeOf({ given: [typed('drinkVolume', 700)] })), 'headspaceDepth')).toEqual([]);
+  });
+
+  test('below that least, by depth or by share, takes another jar', () => {
+    // The wide quart at 2.5 cm has 113.7 mL free, more than a tenth of it: 889.4 mL go in.
+    const fits = formulate(recipeOf({ given: [typed('fillVolume', 800)] })).of('fillMost');
+    expect(fits).toBeCloseTo(889.4, 0);
+    // In five litres a tenth is deeper than 2.5 cm.
+    expect(formulate(recipeOf({ vessel: 'fiveLitre' })).of('fillMost')).toBeCloseTo(0.9 * 5300, 6);
+    expect(worked(recipeOf({ given: [typed('milkVolume', 900)] }), 'vesselCount')).toBe(2);
+    const brim = formulate(recipeOf({ vessel: 'fiveLitre', given: [typed('headspaceDepth', 2.5)] }));
+    expect(codesAt(brim, 'headspaceDepth')).toEqual(['headspaceUnderWise']);
+  });
+
   test('is 5 cm, which reaches 1.25 cm into the body: 102.070 + 81.351 + 1.25 × 63.617 = 262.94 mL', () => {
     const formulation = formulate(quart);
     expect(numberIn(formulation, 'headspaceDepth')).toBe(5);
@@ -85,10 +131,10 @@ describe('headspace', () => {
   });
 
   test('that is usual, but deeper than a small jar of one’s own, is refused at its root', () => {
-    const squat = formulate(recipeOf({ given: [typed('brimful', 200), typed('sourceMass', 100)] }));
+    const squat = formulate({ ...quart, given: [typed('brimful', 200), typed('sourceMass', 100)] });
     expect(codesAt(squat, 'headspaceDepth')).toEqual(['headspaceTooDeep']);
     expect(problemAt(squat, 'vesselCount', 'waits')).toMatchObject({ for: 'headspaceDepth' });
-    const filled = formulate(recipeOf({ given: [typed('brimful', 200)] }));
+    const filled = formulate({ ...quart, given: [typed('brimful', 200)] });
     expect(codesAt(filled, 'headspaceDepth')).toEqual(['headspaceTooDeep']);
     expect(problemAt(filled, 'milkVolume', 'waits')).toMatchObject({ for: 'headspaceDepth' });
   });
@@ -111,7 +157,7 @@ describe('fill', () => {
   });
 
   test('is shared equally among several jars', () => {
-    const formulation = formulate(recipeOf({ given: [typed('milkVolume', 3000)] }));
+    const formulation = formulate({ ...quart, given: [typed('milkVolume', 3000)] });
     expect(numberIn(formulation, 'fillVolume')).toBeCloseTo(formulation.of('totalFill') / 5, 9);
   });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
-import { plainRecipe, recipeOf, typed } from '../../batches';
+import { plainRecipe, recipeOf, twoInches, typed } from '../../batches';
 import { agrees, codesAt, numberIn, problemAt } from '../../results';
 
 // Thousands of recipes take longer than one example does.
@@ -73,7 +73,7 @@ describe('a water ratio that joins two amounts', () => {
   });
 
   test('of two that do it, is the one nearer to the usual', () => {
-    const plain = formulate(recipeOf());
+    const plain = formulate(recipeOf({ yours: twoInches }));
     const given = [typed('blendWater', numberIn(plain, 'blendWater')), typed('headspaceDepth', 5)];
     expect(numberIn(formulate(recipeOf({ given })), 'waterRatio')).toBeCloseTo(4.5, 8);
   });

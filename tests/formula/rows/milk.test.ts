@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import type { Yours } from '../../../src/formula/recipe/recipe';
-import { recipeOf, typed } from '../../batches';
+import { recipeOf, twoInches, typed } from '../../batches';
 import { codesAt, numberIn, problemAt, worked } from '../../results';
 
 const own = (value: number): Yours => ({ value, how: 'typed' });
@@ -147,13 +147,13 @@ describe('water', () => {
 describe('milk', () => {
   test('that fills the jar is (fill − nothing typed by weight) ÷ 1.06693', () => {
     // 1 + 26.26/1000 ÷ 1.05052 × 0.62008 + 54/1000 ÷ 1.05 = 1.066929.
-    const formulation = formulate(recipeOf());
+    const formulation = formulate(recipeOf({ yours: twoInches }));
     expect(formulation.of('roomPerMilk')).toBeCloseTo(1.066929, 6);
     expect(numberIn(formulation, 'milkVolume')).toBeCloseTo(740.191 / 1.066929, 2);
   });
 
   test('is refused where grains and sweetener leave no room for any', () => {
-    const full = formulate(recipeOf({ given: [typed('grainMass', 900)] }));
+    const full = formulate(recipeOf({ yours: twoInches, given: [typed('grainMass', 900)] }));
     expect(problemAt(full, 'milkVolume', 'noRoomForMilk')).toMatchObject({ fill: expect.closeTo(740.19, 2) });
     expect(problemAt(full, 'sourceMass', 'waits')).toMatchObject({ for: 'milkVolume' });
   });

@@ -4,7 +4,11 @@ import { type Figures, under } from './figures';
 
 export const kitchenFigures: Figures = {
   // Common practice: 1 to 2 in, 2.5 to 5 cm.
-  'headspaceDepth, cm': [5, 2.5, 5],
+  'headspaceDepth, cm': [2.5, 2.5, 5],
+  // Judgements: a fifth of the jar for rising, between a tenth and a third; a tenth before one more jar.
+  'headspaceShare, %': [20, 10, 35],
+  'headspaceShareLeast, %': [10],
+  'jarSlack, %': [5],
   // From memory: 25 g/L of granulated sugar, 99.8 % sucrose, as hexose; between 15 and 40.
   'addedSugar, g/L': [26.26, 15, 40],
   'nativeSugarThreshold, g/L': [10],

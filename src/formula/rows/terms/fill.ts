@@ -9,7 +9,7 @@ const roomOfGrains = '{grainMass} ÷ {grainDensity}';
 
 /** What joins the jars to the milk: fills, headspaces, and the room that grains and sweetener take. */
 export const fillTerms = {
-  headspaceAsked: { usual: '{headspaceUsual}', typed: '{headspaceTyped}' },
+  headspaceAsked: { usual: 'the most of {headspaceUsual}, {shareDepth}', typed: '{headspaceTyped}' },
   fillAllowed: {
     byDepth: {
       formula: '{brimful} − {roomAsked}',
@@ -17,6 +17,14 @@ export const fillTerms = {
         allowed <= 0
           ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth: wholeDepth(jarProfile(x)) })
           : allowed,
+    },
+  },
+  fillMost: {
+    asked: '{fillAllowed}',
+    usual: {
+      formula: '{brimful} − the most of {roomAboveUsual}, {headspaceShareLeast} ÷ 100 × {brimful}',
+      guard: (x, most) =>
+        most <= 0 ? x.fail({ code: 'headspaceTooDeep', at: 'headspaceDepth', depth: wholeDepth(jarProfile(x)) }) : most,
     },
   },
   totalFill: { sum: `{milkVolume} + ${sweetenerByWeight} + ${roomOfGrains}` },
@@ -49,6 +57,7 @@ export const fillTerms = {
 /** The way a term of the fill takes: of sweetener and grains, those that grow with the batch, or those that do not. */
 export function fillWay(id: string, plan: Plan): string | undefined {
   if (id === 'headspaceAsked') return plan.asksHeadspace ? 'typed' : 'usual';
+  if (id === 'fillMost') return plan.asksHeadspace ? 'asked' : 'usual';
   if (id === 'fixedRoom' || id === 'drinkFixed') return wayName(plan.sweetenerFixed, plan.grainsFixed);
   const sweetens = !plan.sweetenerFixed && plan.sugarBy !== 'none';
   return id === 'roomPerMilk' || id === 'drinkPerMilk' ? wayName(sweetens, !plan.grainsFixed) : undefined;

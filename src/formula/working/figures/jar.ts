@@ -10,7 +10,7 @@ interface Reach {
 }
 
 /** How a depth below the rim, cm, is shared by neck, shoulder and body. */
-function shareDepth(x: Access, depth: number) {
+function depthByPart(x: Access, depth: number) {
   const { neckHeight, shoulderHeight } = jarProfile(x);
   const neck = Math.min(Math.max(depth, 0), neckHeight);
   const shoulder = Math.min(Math.max(depth - neckHeight, 0), shoulderHeight);
@@ -20,9 +20,9 @@ function shareDepth(x: Access, depth: number) {
 const notReached = (words: string) => ({ words, formula: '0' });
 
 /** The room above a surface so deep below the rim, by the parts of the jar. */
-function roomTo(x: Access, depthId: TermId): Reach {
+function roomTo(x: Access, depthId: TermId | 'headspaceUsual'): Reach {
   const jar = jarProfile(x);
-  const depth = shareDepth(x, x.of(depthId));
+  const depth = depthByPart(x, depthId === 'headspaceUsual' ? x.c(depthId) : x.of(depthId));
   const area = (diameter: number): number => Math.PI * (diameter / 2) ** 2;
   const inNeck = workedOut('h₁', 'Depth within the neck', 'cm', depth.neck, {
     words: 'The headspace, as far as the neck goes.',
@@ -76,18 +76,18 @@ function roomTo(x: Access, depthId: TermId): Reach {
   };
 }
 
-/** How deep a room reaches below the rim, by the parts of the jar. */
-function depthTo(x: Access): Reach {
+/** How deep a room of that name reaches below the rim, by the parts of the jar; `parts` tell it where it is no row. */
+function depthTo(x: Access, id: string, room: number, parts: Readonly<Record<string, Figure>> = {}): Reach {
   const jar = jarProfile(x);
-  const room = x.of('headspaceVolume');
-  const depth = shareDepth(x, depthBelowRim(jar, room));
+  const depth = depthByPart(x, depthBelowRim(jar, room));
   const neckArea = Math.PI * (jar.neckDiameter / 2) ** 2;
   const below = Math.max(room - jar.neckHeight * neckArea, 0);
   const slope = (jar.bodyDiameter - jar.neckDiameter) / 2 / jar.shoulderHeight;
   const straight = Math.abs(slope) < 1e-9; // tolerance: a shoulder that does not widen
   const roomBelow = workedOut('V₂', 'Room below the neck', 'mL', below, {
     words: 'What the neck does not hold of it.',
-    formula: '{headspaceVolume} − π ÷ 4 × {neckDiameter}² × {neckHeight}',
+    formula: `{${id}} − π ÷ 4 × {neckDiameter}² × {neckHeight}`,
+    parts,
   });
   const widening = workedOut('w', 'How much the radius grows for a cm of depth', 'cm/cm', slope, {
     words: 'The shoulder widens evenly from neck to body.',
@@ -106,7 +106,7 @@ function depthTo(x: Access): Reach {
       'cm',
       depth.neck,
       within('neck') && below === 0
-        ? { words: 'The neck holds it all.', formula: '{headspaceVolume} ÷ (π ÷ 4 × {neckDiameter}²)' }
+        ? { words: 'The neck holds it all.', formula: `{${id}} ÷ (π ÷ 4 × {neckDiameter}²)`, parts }
         : { words: 'All of the neck.', formula: '{neckHeight}' },
     ),
     shoulder: workedOut(
@@ -147,22 +147,49 @@ function depthTo(x: Access): Reach {
   };
 }
 
+/** The depth of the room that a batch has. */
+const depthLeft = (x: Access): Reach => depthTo(x, 'headspaceVolume', x.of('headspaceVolume'));
+
+/** The room above a depth, as one figure. */
+function roomOf({ neck, shoulder, body }: Reach, symbol: string, label: string): Figure {
+  return workedOut(symbol, label, 'mL', neck.value + shoulder.value + body.value, {
+    words: 'The room in the neck, shoulder and body of the jar above that depth.',
+    formula: '{neck} + {shoulder} + {body}',
+    parts: { neck, shoulder, body },
+  });
+}
+
+/** The usual share of the jar, as a depth below its rim. */
+function shareDepth(x: Access): Figure {
+  const shareRoom = workedOut(
+    'V₀',
+    'Usual room, as a share of the jar',
+    'mL',
+    (x.c('headspaceShare') / 100) * x.of('brimful'),
+    {
+      words: 'The usual share of its brimful capacity.',
+      formula: '{headspaceShare} ÷ 100 × {brimful}',
+    },
+  );
+  const { neck, shoulder, body } = depthTo(x, 'shareRoom', shareRoom.value, { shareRoom });
+  return workedOut('h_η', 'How deep the usual room reaches', 'cm', neck.value + shoulder.value + body.value, {
+    words: 'How deep the usual share of the jar reaches below its rim.',
+    formula: '{neck} + {shoulder} + {body}',
+    parts: { neck, shoulder, body },
+  });
+}
+
 /** The jar by its parts, and what was typed for it. */
 export const jarFigures = {
   neckRoom: (x) => roomTo(x, 'headspaceDepth').neck,
   shoulderRoom: (x) => roomTo(x, 'headspaceDepth').shoulder,
   bodyRoom: (x) => roomTo(x, 'headspaceDepth').body,
-  neckDepth: (x) => depthTo(x).neck,
-  shoulderDepth: (x) => depthTo(x).shoulder,
-  bodyDepth: (x) => depthTo(x).body,
-  roomAsked: (x) => {
-    const { neck, shoulder, body } = roomTo(x, 'headspaceAsked');
-    return workedOut('V*', 'Room above the headspace to keep', 'mL', neck.value + shoulder.value + body.value, {
-      words: 'The room in the neck, shoulder and body of the jar above that depth.',
-      formula: '{neck} + {shoulder} + {body}',
-      parts: { neck, shoulder, body },
-    });
-  },
+  neckDepth: (x) => depthLeft(x).neck,
+  shoulderDepth: (x) => depthLeft(x).shoulder,
+  bodyDepth: (x) => depthLeft(x).body,
+  roomAsked: (x) => roomOf(roomTo(x, 'headspaceAsked'), 'V*', 'Room above the headspace to keep'),
+  roomAboveUsual: (x) => roomOf(roomTo(x, 'headspaceUsual'), 'Vₘ', 'Room above the usual headspace'),
+  shareDepth,
   headspaceTyped: (x) =>
     workedOut('h_t', 'Headspace you typed', 'cm', x.of('headspaceAsked'), {
       words: 'As you typed it; a room is typed as the depth that it reaches in this jar.',

@@ -2,13 +2,17 @@ import type { ToldWays } from './told-ways';
 
 export const fillTold = {
   headspaceAsked: {
-    usual: { words: 'The usual headspace.' },
+    usual: { words: 'The usual share of the jar, as a depth below its rim; never less than the usual depth.' },
     typed: { words: 'The headspace you typed.' },
   },
   fillAllowed: {
     byDepth: {
       words: 'Brimful capacity less the room above the headspace to keep.',
     },
+  },
+  fillMost: {
+    asked: { words: 'What keeps the headspace you typed.' },
+    usual: { words: 'Brimful capacity less the least room that is wise, by depth or by share, whichever is more.' },
   },
   totalFill: {
     sum: {

@@ -4,7 +4,7 @@ export const jarTold = {
   vesselCount: {
     usual: { words: 'One jar, unless you say otherwise.' },
     fewest: {
-      words: 'The fewest jars of this kind that keep the headspace.',
+      words: 'The fewest jars of this kind that keep room for rising; a little over calls for no other.',
     },
     nearest: {
       words: 'The number of jars that keeps the water ratio nearest to its usual one, at the usual sugar and dose.',

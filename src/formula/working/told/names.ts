@@ -52,6 +52,7 @@ interface Named {
 
 export const sharedNames: Readonly<Record<IntermediateId, Named>> = {
   headspaceAsked: { label: 'Headspace to keep', symbol: 'h*', unit: 'cm' },
+  fillMost: { label: 'Most that goes into each jar', symbol: 'Fₘ', unit: 'mL' },
   fillAllowed: { label: 'Fill that keeps the headspace, each jar', symbol: 'F*', unit: 'mL' },
   totalFill: { label: 'Fill, all jars', symbol: 'ΣF', unit: 'mL' },
   roomPerMilk: { label: 'Fill per mL of milk, sweetener and grains in', symbol: 'φ', unit: 'mL/mL' },

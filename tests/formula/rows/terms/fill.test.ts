@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../../src/formula/engine/formulate';
-import { recipeOf, typed } from '../../../batches';
+import { recipeOf, twoInches, typed } from '../../../batches';
 
 const room = 0.9998 * 0.62 + 0.0002 / 0.9982;
 const sugar = (0.02626 / 1.0505245) * room;
@@ -36,13 +36,17 @@ describe('a millilitre of milk', () => {
 
 describe('the headspace to keep', () => {
   test('is the usual, or the one typed as a depth or as a room', () => {
-    expect(formulate(recipeOf()).of('headspaceAsked')).toBe(5);
+    expect(formulate(recipeOf({ yours: twoInches })).of('headspaceAsked')).toBe(5);
+    expect(formulate(recipeOf({ vessel: 'pint' })).of('headspaceAsked')).toBe(2.5);
     expect(formulate(recipeOf({ given: [typed('headspaceDepth', 3)] })).of('headspaceAsked')).toBe(3);
     const byRoom = formulate(recipeOf({ given: [typed('headspaceVolume', 102.0703453)] }));
     expect(byRoom.of('headspaceAsked')).toBeCloseTo(2.25, 6);
   });
 
   test('leaves what each jar may be filled with', () => {
-    expect(formulate(recipeOf({ given: [typed('milkVolume', 200)] })).of('fillAllowed')).toBeCloseTo(740.19, 2);
+    expect(formulate(recipeOf({ yours: twoInches, given: [typed('milkVolume', 200)] })).of('fillAllowed')).toBeCloseTo(
+      740.19,
+      2,
+    );
   });
 });
