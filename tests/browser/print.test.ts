@@ -108,7 +108,7 @@ describeInBrowser('on paper', () => {
           .getByRole('img', { name: /^One jar/ })
           .isVisible(),
       ).toBe(true);
-      expect(await card().getByText('Fill to 5.0 cm (2 in) below the rim, grains in.').isVisible()).toBe(true);
+      expect(await card().getByText('Fill to 4.0 cm (1 ⅝ in) below the rim, grains in.').isVisible()).toBe(true);
       expect(
         await card()
           .getByRole('img', { name: /QR picture/ })
@@ -155,7 +155,7 @@ describeInBrowser('on paper', () => {
         .getByRole('cell');
       expect(await cells.first().textContent()).toMatch(/cup/);
       expect(await cells.last().textContent()).toMatch(/mL/);
-      expect(await card().getByText('Fill to 2 in (5.0 cm) below the rim, grains in.').isVisible()).toBe(true);
+      expect(await card().getByText('Fill to 1 ⅝ in (4.0 cm) below the rim, grains in.').isVisible()).toBe(true);
       const size = await cells.first().evaluate((cell) => Number.parseFloat(getComputedStyle(cell).fontSize));
       // 15 pt at 96 dots an inch.
       expect(size).toBeGreaterThanOrEqual(20);

@@ -43,7 +43,7 @@ describe('a jar', () => {
 
 test('on the page the drawing is named in words that follow the batch', async () => {
   const { store } = await openSheet();
-  expect(await screen.findByRole('img', { name: /^One jar: Quart, wide mouth, filled with 740\smL/ })).toBeDefined();
+  expect(await screen.findByRole('img', { name: /^One jar: Quart, wide mouth, filled with 803\smL/ })).toBeDefined();
   store.choose('b1', 'grains', 'milk');
   expect(await screen.findByRole('img', { name: /the grains floating at the top/ })).toBeDefined();
 });

@@ -14,12 +14,12 @@ function describeOf(changes: Partial<Recipe> = {}, leads: 'metric' | 'us' = 'met
 describe('describeJar', () => {
   test('says the jar, its fill, the headspace and where the grains are', () => {
     expect(describeOf()).toMatch(
-      /^One jar: Quart, wide mouth, filled with \d+ mL \(.*cups.*\) to 5\.0 cm \(2 in\) below the rim, the grains lying at the bottom\.$/,
+      /^One jar: Quart, wide mouth, filled with \d+ mL \(.*cups.*\) to 4\.0 cm \(1 ⅝ in\) below the rim, the grains lying at the bottom\.$/,
     );
   });
 
   test('leads with the unit the cook leads with', () => {
-    expect(describeOf({}, 'us')).toMatch(/filled with .*cups.* \(\d+ mL\) to 2 in \(5\.0 cm\) below/);
+    expect(describeOf({}, 'us')).toMatch(/filled with .*cups.* \(\d+ mL\) to 1 ⅝ in \(4\.0 cm\) below/);
   });
 
   test('milk grains float', () => {

@@ -26,7 +26,7 @@ describe('spoons and cups', () => {
   test('a decimal comma is written and read', async () => {
     const { user, cell, amountOf } = await openSheet();
     await user.click(screen.getByRole('checkbox', { name: /1,5/ }));
-    expect(textOf(cell('headspaceDepth'))).toContain('5,0 cm');
+    expect(textOf(cell('headspaceDepth'))).toContain('4,0 cm');
     await user.click(cell('waterRatio'));
     await user.keyboard('5,5{Enter}');
     expect(amountOf('waterRatio')).toBe(5.5);

@@ -75,8 +75,8 @@ describe('a card', () => {
     const shares = within(card)
       .getAllByRole('row', { name: /^in each jar/ })
       .map(textOf);
-    expect(shares.some((share) => /^in each jar\s?694 mL/.test(share))).toBe(true);
-    expect(within(card).getByText(/^Fill each of 3 jars to 5\.0/)).toBeTruthy();
+    expect(shares.some((share) => /^in each jar\s?752 mL/.test(share))).toBe(true);
+    expect(within(card).getByText(/^Fill each of 3 jars to 4\.0/)).toBeTruthy();
   });
 
   test('of one jar repeats nothing for each', () => {
@@ -87,7 +87,7 @@ describe('a card', () => {
     const metric = openCard();
     const grams = rowOf(metric, 'Weight as bought')[1] ?? '';
     expect(grams).toMatch(/^\d+ g$/);
-    expect(within(metric).getByText(/^Fill to 5\.0 cm \(2 in\) below the rim/)).toBeTruthy();
+    expect(within(metric).getByText(/^Fill to 4\.0 cm \(1 ⅝ in\) below the rim/)).toBeTruthy();
     cleanup();
     const us = openCard((store) => store.changeSettings({ leads: 'us' }));
     const [, first, second] = rowOf(us, 'Weight as bought');
@@ -96,7 +96,7 @@ describe('a card', () => {
     const heads = [...new Set(within(us).getAllByRole('columnheader').map(textOf))];
     expect(heads.indexOf('US kitchen')).toBeLessThan(heads.indexOf('Metric'));
     expect(rowOf(us, 'Room temperature').slice(1)).toEqual(['70 °F', '21 °C']);
-    expect(textOf(us.querySelector('.jar text') ?? expect.fail('no measure'))).toBe('2 in');
+    expect(textOf(us.querySelector('.jar text') ?? expect.fail('no measure'))).toBe('1 ⅝ in');
     expect(within(us).getByText(/^Fill to 2 in \(5\.0 cm\) below the rim/)).toBeTruthy();
   });
 

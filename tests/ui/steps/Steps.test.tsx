@@ -122,8 +122,8 @@ describe('“it was …”', () => {
     const { batch, amountOf } = await measure('milk was', '600');
     expect(batch().measured.milkVolume?.amount).toBe(600);
     const said = textOf(steps());
-    expect(said).toContain('milk was 600 mL, expected 694 mL. So now:');
-    expect(said).toContain(`${Math.round(Number(amountOf('grainMass')))} g (was 37 g)`);
+    expect(said).toContain('milk was 600 mL, expected 752 mL. So now:');
+    expect(said).toContain(`${Math.round(Number(amountOf('grainMass')))} g (was 41 g)`);
     expect(document.activeElement?.textContent).toBe('change');
   });
 
