@@ -97,7 +97,7 @@ describe('a card', () => {
     expect(heads.indexOf('US kitchen')).toBeLessThan(heads.indexOf('Metric'));
     expect(rowOf(us, 'Room temperature').slice(1)).toEqual(['70 °F', '21 °C']);
     expect(textOf(us.querySelector('.jar text') ?? expect.fail('no measure'))).toBe('1 ⅝ in');
-    expect(within(us).getByText(/^Fill to 2 in \(5\.0 cm\) below the rim/)).toBeTruthy();
+    expect(within(us).getByText(/^Fill to 1 ⅝ in \(4\.0 cm\) below the rim/)).toBeTruthy();
   });
 
   test('begins with what goes in, and has its name on both sides', () => {
