@@ -3,9 +3,10 @@ import { parseSync } from 'vite';
 
 /**
  * What the scripts that show the sheet and take its first edit may weigh at most, in bytes. The origins' texts are 3 kB of
- * it, and stay beside their values: sent for apart, they would leave two places for one fact.
+ * it, and stay beside their values: sent for apart, they would leave two places for one fact. Twelve sources of soy, cereals,
+ * butters and their like weigh 3.8 kB, their notes and origins included.
  */
-export const limit = 78_000;
+export const limit = 79_000;
 const aim = 70_000;
 
 /**

@@ -14,7 +14,17 @@ export const sourceAliases: Aliases<SourceId> = {
   macadamia: ['macadamia', 'macadamias', 'macadamia nut', 'macadamia nuts', 'raw macadamias'],
   brazilNut: ['brazil nut', 'brazil nuts', 'brazilnut', 'brazilnuts', 'brazils'],
   pistachio: ['pistachio', 'pistachios', 'shelled pistachios', 'pistachio nuts', 'raw pistachios'],
+  pineNut: ['pine nuts', 'pine nut', 'pine kernels', 'pignoli'],
+  almondGround: ['ground almonds', 'almond meal', 'almond flour', 'almonds, ground'],
+  hazelnutGround: ['ground hazelnuts', 'hazelnut meal', 'hazelnut flour', 'hazelnuts, ground'],
+  almondButter: ['almond butter', 'smooth almond butter', 'raw almond butter', 'roasted almond butter'],
+  peanutButter: ['peanut butter', 'smooth peanut butter', 'natural peanut butter'],
+  tahini: ['tahini', 'sesame paste', 'sesame butter', 'tahini paste'],
   peanut: ['peanut', 'peanuts', 'raw peanuts', 'groundnut', 'groundnuts'],
+  soy: [
+    ...['soybeans', 'soybean', 'soya beans', 'soya bean', 'soy beans', 'soy bean', 'dry soybeans', 'dried soybeans'],
+    ...['dried soya beans', 'yellow soybeans'],
+  ],
   hemp: ['hemp heart', 'hemp hearts', 'hemp', 'hemp seed', 'hemp seeds', 'hulled hemp seeds', 'shelled hemp seeds'],
   sunflower: [
     'sunflower',
@@ -29,6 +39,9 @@ export const sourceAliases: Aliases<SourceId> = {
   sesameHulled: ['hulled sesame', 'hulled sesame seeds', 'white sesame seeds', 'sesame kernels', 'sesame, hulled'],
   flax: ['flax', 'flaxseed', 'flaxseeds', 'flax seed', 'flax seeds', 'linseed', 'linseeds'],
   chia: ['chia', 'chia seed', 'chia seeds'],
+  tigerNut: ['tiger nuts', 'tiger nut', 'tigernuts', 'tigernut', 'chufa', 'chufas', 'chufa nuts'],
+  oats: ['oats', 'rolled oats', 'quick oats', 'oatmeal', 'porridge oats', 'oat flakes', 'jumbo oats'],
+  rice: ['rice', 'white rice', 'long grain rice', 'long-grain rice', 'jasmine rice', 'basmati rice', 'basmati'],
   coconutDried: [
     'dried coconut',
     'desiccated coconut',
@@ -54,6 +67,7 @@ export const sourceAliases: Aliases<SourceId> = {
     'coconuts',
     'fresh coconut meat',
   ],
+  coconutFreshWhole: ['unstrained fresh coconut', 'unstrained coconut', 'whole fresh coconut'],
   coconutMilk: [
     'coconut milk',
     'canned coconut milk',
@@ -61,6 +75,7 @@ export const sourceAliases: Aliases<SourceId> = {
     'full-fat coconut milk',
     'can of coconut milk',
   ],
+  coconutCream: ['coconut cream', 'canned coconut cream', 'tinned coconut cream', 'raw coconut cream'],
   coconutWater: ['coconut water', 'coconut juice'],
   cartonPlain: [
     'carton',

@@ -22,6 +22,22 @@ const table = {
   macadamia: { name: 'Macadamia (tree nut)', us: true, eu: true, origins: [usTreeNut, euTreeNut] },
   brazilNut: { name: 'Brazil nut (tree nut)', us: true, eu: true, origins: [usTreeNut, euTreeNut] },
   pistachio: { name: 'Pistachio (tree nut)', us: true, eu: true, origins: [usTreeNut, euTreeNut] },
+  pineNut: {
+    name: 'Pine nut (tree nut in the US)',
+    us: true,
+    eu: false,
+    origins: [usTreeNut, published('eu-1169-2011', 'Annex II, nuts, pine nut not listed', 'Read off the list.')],
+  },
+  oats: {
+    name: 'Oats (gluten)',
+    us: false,
+    eu: true,
+    origins: [
+      published('fda-allergens', 'major food allergens, of cereals wheat alone'),
+      published('eu-1169-2011', 'Annex II, cereals containing gluten, oats among them'),
+    ],
+    note: 'Oats are often milled beside wheat. Only those sold as gluten-free are for people with coeliac disease, and not for all of them.',
+  },
   peanut: {
     name: 'Peanut',
     us: true,

@@ -16,8 +16,11 @@ const week: Coefficient = { value: 7, unit: 'days', low: 6, high: 8, origin: com
 
 const table = {
   nut: { heading: 'Nuts', keeps: week, raw: true, pickedOver: true },
+  ground: { heading: 'Ground nuts', keeps: week, raw: true, pickedOver: false },
+  butter: { heading: 'Nut and seed butters', keeps: week, raw: false, pickedOver: false },
   legume: { heading: 'Legumes', keeps: week, raw: true, pickedOver: true },
-  seed: { heading: 'Seeds', keeps: week, raw: true, pickedOver: false },
+  seed: { heading: 'Seeds and tiger nuts', keeps: week, raw: true, pickedOver: false },
+  cereal: { heading: 'Cereals', keeps: week, raw: false, pickedOver: false },
   coconut: {
     heading: 'Coconut',
     keeps: { value: 8.5, unit: 'days', low: 7, high: 10, origin: commonPractice('Seven to ten days.') },

@@ -1,4 +1,4 @@
-import type { FoodId } from './foods';
+import { type FoodId, fromRelease26 } from './foods';
 import type { OtherFoodId } from './other-foods';
 
 type HouseholdMeasure = readonly [amount: number, unit: string, grams: number];
@@ -14,7 +14,7 @@ function measured(measures: readonly HouseholdMeasure[], notes: readonly string[
   return { measures: measures.map(([amount, unit, grams]) => ({ amount, unit, grams })), notes };
 }
 
-/** Household measures of the foods, Release 28, and the warnings that go with a record. */
+/** Household measures of the foods, Release 28 or what `fromRelease26` says, and the warnings that go with a record. */
 // biome-ignore format: one food a line is what makes a slip visible
 export const foodMeasures: Readonly<Record<FoodId | OtherFoodId, FoodMeasures>> = {
   '01077': measured([[1, 'cup', 244], [1, 'fl oz', 30.5], [1, 'tbsp', 15], [1, 'quart', 976]], ['Lactose as analysed (5.05) exceeds carbohydrate by difference (4.80).']),
@@ -47,13 +47,17 @@ export const foodMeasures: Readonly<Record<FoodId | OtherFoodId, FoodMeasures>> 
   '12147': measured([[1, 'cup', 135], [1, 'oz (167 kernels)', 28.35], [10, 'nuts', 1.7]], ['Starch rests on one data point.']),
   '12151': measured([[1, 'cup', 123], [1, 'oz (49 kernels)', 28.35], [1, 'kernel', 0.7]], ['Proximates were revised after Release 26, from which the individual sugars are. Starch rests on one data point.']),
   '12155': measured([[1, 'cup, chopped', 117], [1, 'cup, ground', 80], [1, 'cup, in shell, edible yield (7 nuts)', 28], [1, 'cup shelled (50 halves)', 100], [1, 'cup pieces or chips', 120], [1, 'oz (14 halves)', 28.35]]),
+  '12166': measured([[1, 'tbsp', 15]], ['No individual sugars.']),
   '12177': measured([[1, 'oz', 28.35]], ['No fibre, total or individual sugars in any release read; no cup weight, ounces only.']),
   '12179': measured([[1, 'cup, shredded', 93], [1, 'package (7 oz)', 199]]),
+  '12195': measured([[1, 'tbsp', 16], [1, 'cup', 250]]),
   '12201': measured([[1, 'cup', 150], [1, 'tbsp', 8], [1, 'tsp', 2.7]], ['Cup 150 g and tablespoon 8 g differ by 16 % in density, as published. Fructose, lactose, maltose and galactose rest on one data point each.']),
   '12220': measured([[1, 'tbsp, whole', 10.3], [1, 'cup, whole', 168], [1, 'tbsp, ground', 7], [1, 'tsp, whole', 3.4], [1, 'tsp, ground', 2.5]], ['Galactose 0 is assumed by the release, not analysed.']),
   '14411': measured([[1, 'fl oz', 29.6], [1, 'serving 8 fl oz', 237], [1, 'liter', 1000]]),
   '14429': measured([[1, 'fl oz', 29.6], [1, 'bottle 8 fl oz', 237], [1, 'liter', 1000], [3, 'ice cube (3/4 fl oz)', 64]]),
   '16087': measured([[1, 'oz', 28.35], [1, 'cup', 146]], ['Total sugars 4.72 is Legacy’s; Releases 24 and 26 printed 3.97. No individual sugars.']),
+  '16108': measured([[1, 'cup', 186]], ['Total sugars 7.33 was not analysed. No individual sugars.']),
+  '16398': measured([[2, 'tbsp', 32], [1, 'cup', 258]], ['Sugar is often added to it.']),
   '19296': measured([[1, 'cup', 339], [1, 'tbsp', 21], [1, 'packet (0.5 oz)', 14]], ['Glucose, fructose and galactose rest on one data point each; galactose 3.10 is unusual for honey.']),
   '19304': measured([[1, 'cup', 337], [1, 'serving 1 tbsp', 20]], ['Total sugars 74.72 is carbohydrate by difference; Release 24 printed 55.49. The individual sugars sum to 54.11: use the sum for fermentable sugar.']),
   '19334': measured([[1, 'tsp unpacked', 3], [1, 'cup packed', 220], [1, 'cup unpacked', 145], [1, 'tsp packed', 4.6], [1, 'tsp brownulated', 3.2]]),
@@ -68,5 +72,11 @@ export const foodMeasures: Readonly<Record<FoodId | OtherFoodId, FoodMeasures>> 
   '19911': measured([[60, 'milliliter', 80]], ['Lactose, maltose and galactose 0 are assumed by the release, not analysed.']),
   '19912': measured([[1, 'tsp', 6.9], [0.25, 'cup', 55]], ['Measures contradict each other: the teaspoon gives 1.40 g/mL, the quarter cup 0.93 g/mL, impossible for a syrup. Use the teaspoon.']),
   '20038': measured([[1, 'cup', 156]], ['No total or individual sugars in any release read; rolled oats 08120 have them.']),
+  '20444': measured([[1, 'cup', 185]], ['No individual sugars.']),
   '90480': measured([[1, 'serving', 21]], ['Total sugars is derived and slightly above carbohydrate by difference. No individual sugars.']),
 };
+
+/** Where a household measure of a record is printed. */
+export function measurePlace(record: string, measure: string): string {
+  return `Release ${fromRelease26.includes(record) ? 26 : 28}, record ${record}, ${measure}`;
+}

@@ -10,13 +10,10 @@ export const otherFoodAliases: Readonly<Partial<Record<OtherFoodId, readonly str
   '01079': ['2% milk', 'reduced-fat milk', 'semi-skimmed milk', 'low-fat milk'],
   '01151': ['skim milk without vitamins added'],
   '01085': ['skim milk', 'skimmed milk', 'nonfat milk', 'fat-free milk'],
-  '08120': ['oats', 'rolled oats', 'quick oats', 'oatmeal', 'porridge oats'],
   '09087': ['deglet noor dates', 'deglet noor', 'chopped dates'],
   '12109': ['sweetened coconut flakes', 'sweetened flaked coconut'],
-  '12115': ['coconut cream', 'raw coconut cream'],
   '12117': ['fresh coconut milk', 'raw coconut milk', 'homemade coconut milk'],
   '12121': ['blanched hazelnuts', 'skinned hazelnuts', 'hazelnuts, blanched'],
-  '12147': ['pine nuts', 'pine nut', 'pine kernels', 'pignoli'],
   '12177': ['creamed coconut', 'coconut butter'],
   '14411': [
     'water',

@@ -61,6 +61,32 @@ const cartonNotes: readonly Note[] = [
   },
 ];
 
+const butterNotes: readonly Note[] = [
+  {
+    step: 'choose',
+    text: 'Choose one of nothing but the nut or seed: no salt, no sugar, no oil. Read the label.',
+    origin: commonPractice(),
+  },
+  {
+    step: 'blend',
+    text: 'Nothing is strained. Blend until no lump is left; what settles in the jar is stirred in.',
+    origin: commonPractice(),
+  },
+];
+
+const groundNotes: readonly Note[] = [
+  {
+    step: 'choose',
+    text: 'Ground nuts go rancid and stale sooner than whole ones: smell them, and use a fresh packet.',
+    origin: commonPractice(),
+  },
+  {
+    step: 'strain',
+    text: 'Finely ground, more of it passes the bag. Some people do not strain it at all: then set what passes to 100 % in the working of the milk.',
+    origin: commonPractice(),
+  },
+];
+
 const none: readonly Note[] = [];
 
 const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
@@ -123,6 +149,78 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
       origin: fromMemory(),
     },
     { step: 'choose', text: 'Throw out any that are mouldy or shrivelled.', origin: commonPractice(), caution: true },
+  ],
+  pineNut: [{ step: 'soak', text: 'They are soft and need no soaking.', origin: commonPractice() }],
+  almondGround: groundNotes,
+  hazelnutGround: groundNotes,
+  almondButter: butterNotes,
+  peanutButter: [
+    ...butterNotes,
+    {
+      step: 'sweeten',
+      text: 'Sugar is often added to it; the native sugar shown is of a kind without salt, with whatever its makers added.',
+      origin: published('usda-sr', 'record 16398, sugars 9.22 g'),
+    },
+  ],
+  tahini: butterNotes,
+  soy: [
+    {
+      step: 'choose',
+      text: 'Raw soy milk is not drunk: it upsets the stomach and hinders digestion. Boil it, whatever you make of it.',
+      origin: commonPractice(),
+      caution: true,
+    },
+    {
+      step: 'strain',
+      text: 'The pulp, okara, is raw too: cook it before you eat any.',
+      origin: commonPractice(),
+    },
+    {
+      step: 'ferment',
+      text: 'Soy milk sets like a soft curd as it turns sour. That is its protein, and not a fault.',
+      origin: commonPractice(),
+    },
+  ],
+  tigerNut: [
+    {
+      step: 'choose',
+      text: 'A tuber and no nut. Wash off the earth that sits in its wrinkles, and pick out any that float or are mouldy.',
+      origin: commonPractice(),
+    },
+    {
+      step: 'strain',
+      text: 'Its starch sinks in the jar. Stir it in; heated over about 70 °C (160 °F) it sets like custard.',
+      origin: fromMemory(),
+    },
+  ],
+  oats: [
+    {
+      step: 'blend',
+      text: 'Oats turn slimy with warm water, long blending and squeezing: use cold water, blend briefly, and let it run through without pressing.',
+      origin: commonPractice(),
+    },
+    {
+      step: 'sweeten',
+      text: 'Its starch is no sugar: the grains can’t ferment it. Cartons of oat milk are sweet because enzymes have split theirs.',
+      origin: fromMemory(),
+    },
+  ],
+  rice: [
+    {
+      step: 'choose',
+      text: 'Use the rice as soon as it is cooked, or cool it within the hour and keep it cold: spores live through cooking, and grow in warm rice to what makes people sick.',
+      origin: published(
+        'cereal-cereus-1998',
+        'abstract',
+        'In rice cereal mixed with milk, from under one to 133 spores a gram to over a thousand in 24 to 6 h at 21 °C. The instruction is common practice.',
+      ),
+      caution: true,
+    },
+    {
+      step: 'sweeten',
+      text: 'Its starch is no sugar: the grains can’t ferment it.',
+      origin: fromMemory(),
+    },
   ],
   hemp: [{ step: 'soak', text: 'Hulled seeds need no soaking.', origin: commonPractice() }],
   sunflower: [
@@ -202,6 +300,40 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
       grains: 'milk',
       text: 'Coconut fat sets when cold and clings to milk kefir grains. Culture it at room temperature.',
       origin: fromMemory(),
+    },
+  ],
+  coconutFreshWhole: [
+    {
+      step: 'blend',
+      text: 'Count the nut’s own water first. Blend it long and fine, as all of the flesh stays in the jar.',
+      origin: commonPractice(),
+    },
+    {
+      step: 'choose',
+      text: 'A medium nut gives about 350 to 400 g of flesh. Taste its water: if sour or fizzy, throw the nut out.',
+      origin: fromMemory('The 397 g of one medium nut is published, record 12104.'),
+    },
+    {
+      step: 'culture',
+      text: 'Put the grains in a bag of coarse cloth, or they are hard to find again in the flesh.',
+      origin: commonPractice(),
+    },
+  ],
+  coconutCream: [
+    {
+      step: 'sweeten',
+      text: 'Its sugars are in no table that was read, so the native sugar shown is an estimate.',
+      origin: sugarsByCarbohydrate,
+    },
+    {
+      step: 'choose',
+      text: 'Coconut cream is thick and unsweetened. Sweetened cream of coconut is another thing: half of it is sugar.',
+      origin: published('usda-sr', 'record 12116, sugars 51.5 g'),
+    },
+    {
+      step: 'blend',
+      text: 'Stir it smooth, warming the can in warm water if the fat has set, then let it down with water.',
+      origin: commonPractice(),
     },
   ],
   coconutMilk: [

@@ -1,7 +1,9 @@
 import type { AllergenId } from './allergens';
 import type { FamilyId } from './families';
+import { measurePlace } from './food-measures';
 import { type FoodId, foods, type Proximates } from './foods';
 import { type Coefficient, commonPractice, fromMemory, judgement, type Origin, published } from './origins';
+import { usualCan } from './packings';
 
 /** What is in a source as bought, and where that is from. */
 export interface Composition extends Proximates {
@@ -19,7 +21,7 @@ export interface Source {
   readonly heated: boolean;
   readonly composition: Composition;
   readonly food: FoodId | null;
-  /** The published household measure used; its note says where it is that of the nearest form. */
+  /** The household measure used; its note says where it is that of the nearest form. */
   readonly cup: {
     readonly grams: number;
     readonly millilitres: number;
@@ -44,6 +46,8 @@ export interface Source {
   readonly ownWater: { readonly composition: Composition; readonly perGram: Coefficient } | null;
   readonly label: { readonly serving: Coefficient; readonly sugarPerServing: Coefficient } | null;
   readonly can?: { readonly volume: Coefficient };
+  /** What is not eaten raw: it is cooked before it is blended, or its milk is. */
+  readonly cook?: { readonly what: 'source' | 'milk'; readonly minutes: Coefficient };
   readonly gels: boolean;
   readonly blendSeconds: Coefficient | null;
   readonly blendWater: { readonly words: 'cool' | 'warm'; readonly temperature: Coefficient } | null;
@@ -55,22 +59,42 @@ export const sugarsByCarbohydrate = judgement(
   'Its sugars are in no table that was read. They are taken as half of its carbohydrate, less its fibre where that is known; anything from none to all of it may be.',
 );
 
-function composed(id: FoodId): Composition {
+function composed(id: FoodId, note?: string): Composition {
   const { water, protein, fat, carbohydrate, fibre, sugars, ash, ...rest } = foods[id];
   const { sucrose, glucose, fructose, maltose, lactose, galactose } = rest;
   return {
     ...{ water, protein, fat, carbohydrate, fibre, sugars, ash },
     ...{ sucrose, glucose, fructose, maltose, lactose, galactose },
-    origin: published('usda-sr', `record ${id}, ${rest.name}`),
+    origin: published('usda-sr', `record ${id}, ${rest.name}`, note),
     ...(sugars === null ? { sugarsEstimate: sugarsByCarbohydrate } : {}),
   };
 }
+
+// 54.4 g of sucrose in a kilogram of dry bean, of which a bean as bought is 91.46 %.
+const soySucrose = 4.98;
+const soyComposition: Composition = {
+  ...composed('16108'),
+  ...{ sugars: soySucrose, sucrose: soySucrose, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
+  origin: published(
+    'usda-sr',
+    'record 16108, Soybeans, raw',
+    'Its 7.33 g of sugars were not analysed and are in part of kinds that yeast takes slowly or not at all. Counted is the sucrose of the Canadian Grain Commission’s soybeans of 2018, 54.4 g a kilogram dry.',
+  ),
+};
+
+const tigerNutComposition: Composition = {
+  ...{ water: 8, protein: 3.9, fat: 22.1, carbohydrate: 64.3, fibre: 10.9, ash: 1.7 },
+  ...{ sugars: 16.2, sucrose: 16.2, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 },
+  origin: fromMemory(
+    'Starch 29.9, fibre 8.8 and sucrose 13.0 g beside 26 g of water, from a magazine page at second hand, put on 8 g of water as they are bought dried. Fat, protein and ash are shared out of what is left.',
+  ),
+};
 
 // 231 in³ over 16.
 const cupMillilitres = 236.5882365;
 
 function cup(record: string, measure: string, grams: number, note?: string) {
-  const origin = published('usda-sr', `Release 28, record ${record}, 1 ${measure}`, note);
+  const origin = published('usda-sr', measurePlace(record, `1 ${measure}`), note);
   return { grams, millilitres: cupMillilitres, measure, origin };
 }
 
@@ -138,6 +162,20 @@ const undrained = {
   leaching: settled(0, 'share', 'No soaking water is poured away.'),
 } as const;
 
+const unstrained = {
+  ...undrained,
+  soak: null,
+  passing: settled(1, 'share', 'Nothing is strained out.'),
+  pulpMoisture: settled(0, 'share', 'There is no pulp.'),
+} as const;
+
+const butter = {
+  ...unstrained,
+  family: 'butter',
+  blendSeconds: seconds(45, 20, 90),
+  blendWater: nearRoom,
+} as const;
+
 const poured = {
   form: 'liquid',
   heated: false,
@@ -184,6 +222,21 @@ function likeCoconut(value: number, low: number, high: number): Coefficient {
   );
   return { value, unit: 'share', low, high, origin };
 }
+
+const coconutsOwnWater = {
+  composition: composed('12119'),
+  perGram: {
+    value: 0.519,
+    unit: 'g/g',
+    low: 0,
+    high: 0.6,
+    origin: published(
+      'usda-sr',
+      'Release 28, records 12119 (1 coconut yields 206 g) and 12104 (1 medium, 397 g)',
+      'Computed: 206/397. The range is from memory: an old nut is nearly dry.',
+    ),
+  },
+} as const;
 
 // A usual almond or oat carton, remembered, made to sum to 100.
 const cartonComposition = { protein: 0.6, fat: 1.3, ash: 0.4, sucrose: null, glucose: null, fructose: null } as const;
@@ -371,6 +424,94 @@ const table = {
     blendWater: nearRoom,
     allergens: ['pistachio'],
   },
+  pineNut: {
+    ...undrained,
+    name: 'Pine nuts',
+    plural: 'pine nuts',
+    family: 'nut',
+    composition: composed('12147'),
+    food: '12147',
+    cup: cup('12147', 'cup', 135),
+    soak: null,
+    waterRatio: ratio(4.5, 3, 6),
+    passing: likeAlmond(0.74, 0.5, 0.86),
+    pulpMoisture: believed(0.6, 'share', 0.52, 0.7, 'Low confidence.'),
+    blendSeconds: seconds(90, 45, 150),
+    blendWater: nearRoom,
+    allergens: ['pineNut'],
+  },
+  almondGround: {
+    ...undrained,
+    name: 'Almonds, ground',
+    plural: 'ground almonds',
+    family: 'ground',
+    composition: composed('12062'),
+    food: '12062',
+    cup: cup(
+      '12061',
+      'cup, ground',
+      95,
+      'Blanched almonds 12062 have no cup of ground ones; this is that of whole almonds.',
+    ),
+    soak: null,
+    waterRatio: ratio(4.5, 3, 6),
+    passing: ofAlmondPulp(0.74, 0.4, 0.8, 9.9, 95.49),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(60, 30, 120),
+    blendWater: nearRoom,
+    allergens: ['almond'],
+  },
+  hazelnutGround: {
+    ...undrained,
+    name: 'Hazelnuts, ground',
+    plural: 'ground hazelnuts',
+    family: 'ground',
+    composition: composed('12120'),
+    food: '12120',
+    cup: cup('12120', 'cup, ground', 75),
+    soak: null,
+    waterRatio: ratio(4.5, 3, 6),
+    passing: likeAlmond(0.69, 0.4, 0.8),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(60, 30, 120),
+    blendWater: nearRoom,
+    allergens: ['hazelnut'],
+  },
+  almondButter: {
+    ...butter,
+    name: 'Almond butter',
+    plural: 'almond butter',
+    composition: composed('12195'),
+    food: '12195',
+    cup: cup('12195', 'cup', 250),
+    waterRatio: ratio(7.4, 5, 10, '2 tablespoons, 32 g, to a cup, 237 mL.'),
+    allergens: ['almond'],
+  },
+  peanutButter: {
+    ...butter,
+    name: 'Peanut butter',
+    plural: 'peanut butter',
+    composition: composed('16398'),
+    food: '16398',
+    cup: cup('16398', 'cup', 258),
+    waterRatio: ratio(7.4, 5, 10, '2 tablespoons, 32 g, to a cup, 237 mL.'),
+    allergens: ['peanut'],
+  },
+  tahini: {
+    ...butter,
+    name: 'Tahini (sesame butter)',
+    plural: 'tahini',
+    composition: composed('12166'),
+    food: '12166',
+    cup: {
+      grams: 15,
+      millilitres: 14.78676478125,
+      measure: 'tbsp',
+      origin: published('usda-sr', measurePlace('12166', '1 tbsp'), 'No cup was noted.'),
+    },
+    waterRatio: ratio(7.9, 5, 10, '2 tablespoons, 30 g, to a cup, 237 mL.'),
+    allergens: ['sesame'],
+  },
   peanut: {
     ...drained,
     name: 'Peanuts, shelled',
@@ -393,6 +534,41 @@ const table = {
     blendSeconds: seconds(120, 60, 180),
     blendWater: nearRoom,
     allergens: ['peanut'],
+  },
+  soy: {
+    ...drained,
+    name: 'Soybeans, dry',
+    plural: 'soybeans',
+    family: 'legume',
+    composition: soyComposition,
+    food: '16108',
+    cup: cup('16108', 'cup', 186),
+    soak: soakCold(8, 12),
+    uptake: {
+      ...{ value: 1.18, unit: 'g/g', low: 1.1, high: 1.3 },
+      origin: published(
+        'soybeans-2018',
+        'table of 14 samples',
+        'The range is from memory; the harvest before had 1.25.',
+      ),
+    },
+    waterRatio: ratio(7.6, 6, 10, 'Half a cup, 93 g, to 3 cups, 710 mL.'),
+    passing: {
+      ...{ value: 0.71, unit: 'share', low: 0.55, high: 0.8 },
+      origin: judgement(
+        'Okara, its pulp, is said to keep 17 % of the bean’s protein (a trade article, at second hand) and is 25 % protein when dry (Composition, nutrition and utilization of okara, abstract): 0.17 × 36.49/0.25 = 24.8 g of 86.5 g dry without sugar stay.',
+      ),
+    },
+    pulpMoisture: {
+      ...{ value: 0.78, unit: 'share', low: 0.76, high: 0.82 },
+      origin: judgement(
+        'Okara is 76 to 80 % water packed, by a trade article at second hand, and 81.64 % in record 16130.',
+      ),
+    },
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: nearRoom,
+    cook: { what: 'milk', minutes: { value: 15, unit: 'min', low: 10, high: 20, origin: commonPractice() } },
+    allergens: ['soy'],
   },
   hemp: {
     ...undrained,
@@ -525,6 +701,57 @@ const table = {
     blendWater: cool,
     allergens: [],
   },
+  tigerNut: {
+    ...drained,
+    name: 'Tiger nuts, dried',
+    plural: 'tiger nuts',
+    family: 'seed',
+    composition: tigerNutComposition,
+    food: null,
+    cup: { grams: 145, millilitres: cupMillilitres, measure: 'cup', origin: fromMemory('140 to 150 g.') },
+    soak: soakCold(12, 24),
+    uptake: believed(0.5, 'g/g', 0.35, 0.7, 'Low confidence.'),
+    waterRatio: ratio(4.9, 3.5, 6, 'A cup, 145 g, to 3 cups, 710 mL.'),
+    passing: believed(0.5, 'share', 0.3, 0.75, 'Fibre and much of the starch stay; low confidence.'),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: nearRoom,
+    allergens: [],
+  },
+  oats: {
+    ...undrained,
+    name: 'Oats, rolled',
+    plural: 'rolled oats',
+    family: 'cereal',
+    composition: composed('08120'),
+    food: '08120',
+    cup: cup('08120', 'cup', 81),
+    soak: null,
+    waterRatio: ratio(8.8, 7, 12, 'A cup, 81 g, to 3 cups, 710 mL.'),
+    passing: believed(0.55, 'share', 0.35, 0.8, 'How much of the starch passes hangs on the blender; low confidence.'),
+    pulpMoisture: believed(0.75, 'share', 0.7, 0.82, 'Low confidence.'),
+    gels: true,
+    blendSeconds: seconds(30, 20, 45),
+    blendWater: cool,
+    allergens: ['oats'],
+  },
+  rice: {
+    ...undrained,
+    name: 'Rice, white',
+    plural: 'rice',
+    family: 'cereal',
+    composition: composed('20444'),
+    food: '20444',
+    cup: cup('20444', 'cup', 185),
+    soak: null,
+    waterRatio: ratio(10.2, 8, 14, 'Half a cup, 92.5 g, to 4 cups, 946 mL, the cooking water among them.'),
+    passing: believed(0.8, 'share', 0.5, 0.95, 'Cooked soft, most of it is blended fine; low confidence.'),
+    pulpMoisture: believed(0.8, 'share', 0.75, 0.85, 'Low confidence.'),
+    blendSeconds: seconds(60, 30, 120),
+    blendWater: cool,
+    cook: { what: 'source', minutes: { value: 20, unit: 'min', low: 15, high: 25, origin: commonPractice() } },
+    allergens: [],
+  },
   coconutDried: {
     ...undrained,
     name: 'Coconut, dried, unsweetened',
@@ -574,21 +801,22 @@ const table = {
     waterRatio: ratio(2.5, 1.5, 3.5),
     passing: likeCoconut(0.64, 0.4, 0.73),
     pulpMoisture: believed(0.55, 'share', 0.45, 0.65, 'Low confidence.'),
-    ownWater: {
-      composition: composed('12119'),
-      perGram: {
-        value: 0.519,
-        unit: 'g/g',
-        low: 0,
-        high: 0.6,
-        origin: published(
-          'usda-sr',
-          'Release 28, records 12119 (1 coconut yields 206 g) and 12104 (1 medium, 397 g)',
-          'Computed: 206/397. The range is from memory: an old nut is nearly dry.',
-        ),
-      },
-    },
+    ownWater: coconutsOwnWater,
     blendSeconds: seconds(90, 60, 180),
+    blendWater: cool,
+    allergens: ['coconut'],
+  },
+  coconutFreshWhole: {
+    ...unstrained,
+    name: 'Coconut, fresh, unstrained',
+    plural: 'unstrained fresh coconut',
+    family: 'coconut',
+    composition: composed('12104'),
+    food: '12104',
+    cup: cup('12104', 'cup, shredded', 80),
+    waterRatio: ratio(2.9, 2, 4.5, 'The flesh of a nut, 397 g, to its own 206 g of water and 4 cups, 946 mL.'),
+    ownWater: coconutsOwnWater,
+    blendSeconds: seconds(150, 90, 240),
     blendWater: cool,
     allergens: ['coconut'],
   },
@@ -601,7 +829,19 @@ const table = {
     food: '12118',
     waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
     label: null,
-    can: { volume: believed(400, 'mL', 380, 420) },
+    can: { volume: usualCan },
+    allergens: ['coconut'],
+  },
+  coconutCream: {
+    ...poured,
+    name: 'Coconut cream, canned',
+    plural: 'canned coconut cream',
+    family: 'coconut',
+    composition: composed('12115', 'Raw cream, the nearest record there is.'),
+    food: '12115',
+    waterRatio: ratio(2, 1, 3, 'A can to two cans of water, by weight.'),
+    label: null,
+    can: { volume: usualCan },
     allergens: ['coconut'],
   },
   coconutWater: {

@@ -147,6 +147,21 @@ const table = {
     publisher: 'Wiley',
     seen: 'abstract only; the authors’ names were not noted',
   },
+  'soybeans-2018': {
+    title: '[Quality of Canadian natto-type soybeans, 2018]',
+    authors: null,
+    journal: null,
+    year: '2018',
+    publisher: 'Canadian Grain Commission',
+    seen: 'the table of water uptake and sugars',
+  },
+  'cereal-cereus-1998': {
+    title: '[Bacillus cereus in rehydrated infant rice cereal]',
+    authors: null,
+    journal: 'J. Food Prot. 61(12)',
+    year: '1998',
+    seen: 'abstract only; its authors’ names were not noted',
+  },
   'walnut-soak': {
     title: 'Fate of foodborne pathogens during soaking and drying of walnuts',
     authors: null,

@@ -111,8 +111,8 @@ describe('a plan for a batch', () => {
 describe('what a text does not name', () => {
   test.each([
     ['no source', '3 cups water\n2 tbsp sugar\n2 tbsp water kefir grains', ['source']],
-    ['a food that is in no table', '1 cup soybeans\n3 cups water\n2 tbsp water kefir grains', ['source']],
-    ['a flour of almonds', '1 cup almond flour\n3 cups water\n2 tbsp water kefir grains', ['source']],
+    ['a food that is in no table', '1 cup lentils\n3 cups water\n2 tbsp water kefir grains', ['source']],
+    ['a flour of chestnuts', '1 cup chestnut flour\n3 cups water\n2 tbsp water kefir grains', ['source']],
     ['no grains', '1 cup almonds\n3 cups water', ['grains']],
     ['nothing at all', '', ['source', 'grains']],
   ])('is asked for and not made up: %s', (_, text, asks) => {

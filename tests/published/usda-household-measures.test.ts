@@ -54,7 +54,7 @@ const printed = [
 const atOdds = ['12118', '12201', '12220', '19304', '19350', '19353', '19908', '19912'];
 
 // Poured sources, weighed by what is in them, as the milk they become is.
-const byComposition = ['12118', '12119'];
+const byComposition = ['12115', '12118', '12119'];
 
 /** Whether a food is weighed by a figure that need not come out at each printed one. */
 function weighsOtherwise(record: string): boolean {

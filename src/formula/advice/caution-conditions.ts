@@ -32,7 +32,7 @@ const isHeated = (_: Choices, { heat }: Recipe): boolean => heat !== undefined &
 
 /** Whether the milk is warm on the way, so that it has to cool before the grains go in. */
 export function isWarm({ choices, recipe }: Pick<Formulation, 'choices' | 'recipe'>): boolean {
-  return choices.source.blendWater?.words === 'warm' || isHeated(choices, recipe);
+  return choices.source.blendWater?.words === 'warm' || choices.source.cook !== undefined || isHeated(choices, recipe);
 }
 
 const entries = {

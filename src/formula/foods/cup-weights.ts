@@ -1,6 +1,6 @@
 import { nearly } from '../../measure/nearly';
 import { convertNumber } from '../../measure/units';
-import { foodMeasures } from '../../reference/food-measures';
+import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { grains } from '../../reference/grains';
 import {
   doubtfulMeasures,
@@ -83,7 +83,7 @@ function inRecord({ record }: FoodEntry): readonly Bare[] {
   const bares = foodMeasures[record].measures.flatMap(({ amount, unit, grams }) => {
     const words = readMeasureWords(amount, unit);
     if (words?.is !== 'volume') return [];
-    const origin = published('usda-sr', `Release 28, record ${record}, ${amount} ${unit}`);
+    const origin = published('usda-sr', measurePlace(record, `${amount} ${unit}`));
     const doubt = doubtfulMeasures.find((each) => each.food === record && each.unit === unit)?.reason ?? null;
     return [{ grams, millilitres: words.millilitres, form: words.form, measure: `${amount} ${unit}`, origin, doubt }];
   });

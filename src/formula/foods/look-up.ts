@@ -1,4 +1,4 @@
-import { foodMeasures } from '../../reference/food-measures';
+import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { type Coefficient, type Origin, published } from '../../reference/origins';
 import { sweeteners } from '../../reference/sweeteners';
 import { type CupWeight, cupWeights, kindOf } from './cup-weights';
@@ -117,6 +117,6 @@ export function pieceWeight(food: string): PieceWeight | null {
   return {
     grams: found.grams / found.amount,
     measure,
-    origin: published('usda-sr', `Release 28, record ${record}, ${measure}`),
+    origin: published('usda-sr', measurePlace(record, measure)),
   };
 }

@@ -7,6 +7,7 @@ import { readGiven } from '../engine/givens';
 import { type NumericRowId, type StockId, stockRows } from '../recipe/order';
 import { numericRows } from '../rows/sheet';
 import { labelDaysOf } from '../steps/label-text';
+import { minutesHot } from '../steps/step-work';
 import { dayMinutes } from '../time/span';
 import { describeProblem } from '../words/words';
 import type { Kitchen } from '../words/write-row';
@@ -95,7 +96,10 @@ function makeOf(formulation: Formulation): number {
   const loads = Math.ceil(numberAt(formulation, 'blenderLoads') ?? 1);
   const steep = soak?.place === 'blending water' ? minutesOf(numberAt(formulation, 'soakTime') ?? soak.hours.value) : 0;
   const milk = form === 'liquid' ? handwork.pour.value : handwork.weigh.value + steep + loads * handwork.load.value;
-  const heat = recipe.heat === null || recipe.heat === undefined ? 0 : handwork.heat.value + recipe.heat.minutes;
+  const heat = (['source', 'milk'] as const).reduce((sum, what) => {
+    const minutes = minutesHot({ choices, recipe }, what);
+    return minutes === null ? sum : sum + handwork.heat.value + minutes;
+  }, 0);
   return workOn(
     milk + Math.max(heat, 0) + handwork.setUp.value,
     handwork.jar.value,

@@ -106,7 +106,7 @@ export const pulpMass: NumericRow = {
   kind: 'mass',
   typed: 'measured',
   range: { least: 0.01, most: 200000 },
-  absent: (x) => (solid(x) || x.c('passing') < 1 ? null : 'noPulp'),
+  absent: (x) => (x.c('passing') < 1 ? null : 'noPulp'),
   ways: {
     balance: '{sourceMass} × ((1 − {passing}) × {sourceSolids} + {heldBack} × {sourceSugars}) ÷ (1 − {pulpMoisture})',
   },

@@ -8,9 +8,14 @@ const noClaim = 'No time and temperature is claimed safe here.';
 
 /** Whether the source stands in its blending water before it is blended, so that the water is in already. */
 function isInWater({ formulation: { recipe, choices } }: StepWriter): boolean {
-  const { soak, form } = choices.source;
-  const heated = recipe.heat?.what === 'source' && form === 'solid' && soak?.drained !== true;
-  return soak?.place === 'blending water' || heated;
+  const { soak, form, cook } = choices.source;
+  const isHot = recipe.heat?.what === 'source' || cook?.what === 'source';
+  return soak?.place === 'blending water' || (isHot && form === 'solid' && soak?.drained !== true);
+}
+
+/** Whether all of it goes into the jar: a liquid, a butter, what the cook lets pass whole. */
+function isUnstrained({ formulation }: StepWriter): boolean {
+  return formulation.rows.pulpMass.status === 'absent';
 }
 
 /** The water to blend with, the source's own first; ends with the amount, so that any wording of it fits. */
@@ -79,10 +84,11 @@ export function drainStep(writer: StepWriter): StepDraft | null {
   return { id: 'drain', title: 'Drain and rinse', text };
 }
 
-/** The heat step the cook asked for, before blending or after straining; null where there is none of that kind. */
+/** Cooking what is not eaten raw, or else the heat step the cook asked for, before blending or after straining. */
 export function heatStep(writer: StepWriter, what: 'source' | 'milk'): StepDraft | null {
   const { recipe, choices } = writer.formulation;
   const { heat } = recipe;
+  if (choices.source.cook?.what === what) return cookStep(writer, choices.source.cook);
   if (heat === undefined || heat === null || heat.what !== what) return null;
   const { soak, plural, form } = choices.source;
   const [hot, long] = [writer.quantity(heat.temperature, 'temperature'), writer.minutes(heat.minutes)];
@@ -100,6 +106,23 @@ export function heatStep(writer: StepWriter, what: 'source' | 'milk'): StepDraft
   return { id: 'heatSource', title: 'Heat the source', text };
 }
 
+function cookStep(writer: StepWriter, { what, minutes }: NonNullable<Source['cook']>): StepDraft {
+  const { plural } = writer.formulation.choices.source;
+  const long = writer.minutes(minutes.value);
+  if (what === 'milk') {
+    const text = say(
+      `Bring the milk to the boil, stirring, in a pot with much room: it foams and catches. Keep it simmering for ${long}.`,
+      'Make up what boils away with boiled water.',
+    );
+    return { id: 'heatMilk', title: 'Boil the milk', text };
+  }
+  const text = say(
+    `Cook the ${plural} soft, about ${long}, in part of ${describeWater(writer)}.`,
+    'Add the rest of the water cold.',
+  );
+  return { id: 'heatSource', title: 'Cook it', text };
+}
+
 /** Blending a solid, or pouring a liquid and letting it down. */
 export function blendStep(writer: StepWriter): StepDraft {
   return writer.formulation.choices.source.form === 'solid' ? blendSolid(writer) : pourLiquid(writer);
@@ -115,6 +138,7 @@ function blendSolid(writer: StepWriter): StepDraft {
       `Blend ${thing} with ${isInWater(writer) ? 'all of that water' : describeWater(writer)}.`,
       describeBlending(writer),
       fruitToBlend(writer),
+      isUnstrained(writer) ? writer.outcome('milkVolume', 'milk') : null,
     ),
   };
 }
@@ -148,10 +172,10 @@ function pourLiquid(writer: StepWriter): StepDraft {
   };
 }
 
-/** Straining, with what to expect of pulp and milk; null for a liquid. */
+/** Straining, with what to expect of pulp and milk; null where nothing is strained out. */
 export function strainStep(writer: StepWriter): StepDraft | null {
-  const { form, gels } = writer.formulation.choices.source;
-  if (form === 'liquid') return null;
+  const { gels } = writer.formulation.choices.source;
+  if (isUnstrained(writer)) return null;
   return {
     id: 'strain',
     title: gels ? 'Strain at once' : 'Strain and press',

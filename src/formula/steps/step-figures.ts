@@ -28,7 +28,7 @@ const minutesByHand: Readonly<Partial<Record<StepId, readonly (keyof typeof hand
 /** What a step says besides the rows of the sheet: blending, warmth, chilling, and the minutes that a plan takes for it. */
 export function figuresOfStep(
   id: StepId,
-  { form, soak, blendSeconds, blendWater, can }: Source,
+  { form, soak, blendSeconds, blendWater, can, cook }: Source,
 ): readonly StepFigure[] {
   const found: StepFigure[] = [];
   const add = (label: string, coefficient: Coefficient | null | undefined) => {
@@ -40,6 +40,7 @@ export function figuresOfStep(
   }
   if (id === 'blend') add('Blending for', blendSeconds);
   if (id === (soak?.place === 'blending water' ? 'soak' : 'blend')) add('Water to blend with', blendWater?.temperature);
+  if (id === (cook?.what === 'milk' ? 'heatMilk' : 'heatSource')) add('Cooking for', cook?.minutes);
   if (id === 'cool') add('Warmth that harms no grains', kitchenLines.grainTemperatureLimit);
   if (id === 'keep') add('The fridge', kitchenLines.refrigerator);
   for (const work of minutesByHand[id] ?? []) add(wordsOf(work), handwork[work]);

@@ -19,8 +19,10 @@ function hoursOf(step: StepId, { recipe, rows, choices }: Formulation): number |
       return blendSeconds === null ? null : convertNumber(blendSeconds.value, 's', 'h');
     }
     case 'heatSource':
-    case 'heatMilk':
-      return recipe.heat === undefined || recipe.heat === null ? null : convertNumber(recipe.heat.minutes, 'min', 'h');
+    case 'heatMilk': {
+      const minutes = minutesHot({ choices, recipe }, step === 'heatMilk' ? 'milk' : 'source');
+      return minutes === null ? null : convertNumber(minutes, 'min', 'h');
+    }
     // Till the first taste: what is ready sooner than likely is not to be missed.
     case 'wait':
       return rows.readyTime.range?.low ?? numberOf(rows.readyTime.value);
@@ -33,6 +35,16 @@ function hoursOf(step: StepId, { recipe, rows, choices }: Formulation): number |
   }
 }
 
+/** How long source or milk is kept hot, min: cooked where it is not eaten raw, else as the cook asks; null for neither. */
+export function minutesHot(
+  { choices, recipe }: Pick<Formulation, 'choices' | 'recipe'>,
+  what: 'source' | 'milk',
+): number | null {
+  const { cook } = choices.source;
+  if (cook?.what === what) return cook.minutes.value;
+  return recipe.heat?.what === what ? recipe.heat.minutes : null;
+}
+
 /** What a scale or a jug says at a step. What is poured from a carton or a can is measured where it is poured. */
 const measuredRows: Readonly<Partial<Record<StepId, readonly MeasuredRowId[]>>> = {
   drain: ['soakedMass'],
@@ -40,8 +52,8 @@ const measuredRows: Readonly<Partial<Record<StepId, readonly MeasuredRowId[]>>> 
 };
 
 /** The rows that a cook can measure at a step of this batch. */
-export function measuredAt(step: StepId, { choices, rows }: Formulation): readonly MeasuredRowId[] {
-  const poured: readonly MeasuredRowId[] = step === 'blend' && choices.source.form === 'liquid' ? ['milkVolume'] : [];
+export function measuredAt(step: StepId, { rows }: Formulation): readonly MeasuredRowId[] {
+  const poured: readonly MeasuredRowId[] = step === 'blend' && rows.pulpMass.status === 'absent' ? ['milkVolume'] : [];
   return (measuredRows[step] ?? poured).filter((row) => rows[row].status !== 'absent');
 }
 

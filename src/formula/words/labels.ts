@@ -12,7 +12,7 @@ const absences: Readonly<Record<Absence, string>> = {
   notSoaked: 'This one is not soaked.',
   soaksInBlendingWater: 'It soaks in the blending water, which is not drained.',
   poured: 'It is poured as it is; no water is added.',
-  noPulp: 'A liquid leaves no pulp.',
+  noPulp: 'Nothing is strained out, so there is no pulp.',
   noBlending: 'A liquid needs no blending.',
   noSweetener: 'No sweetener is chosen.',
   refusedSweetener: 'The grains can’t ferment this sweetener.',

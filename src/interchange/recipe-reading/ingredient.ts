@@ -1,4 +1,3 @@
-import { usualCan } from '../../reference/packings';
 import { sources } from '../../reference/sources';
 import { type AmountPart, type AmountRead, readBracket, readSizes } from './amount';
 import { guessFood } from './guess-food';
@@ -67,8 +66,9 @@ export function makeIngredient(
 /** Cans of a food that is sold in one usual size, in mL; null for any other, of which the size must be told. */
 function takeUsualCan(counted: InBase, amount: AmountRead | null, text: string, food: FoodGuess | null): InBase | null {
   const isCan = /^(?:can|tin)s?$/i.test(amount?.container ?? '') && !/\b(?:small|mini|large|big)\b/i.test(text);
-  if (!isCan || counted.kind !== 'count' || food?.role !== 'source' || food.id !== 'coconutMilk') return null;
-  const each = usualCan.value;
+  if (!isCan || counted.kind !== 'count' || food?.role !== 'source') return null;
+  const each = sources[food.id].can?.volume.value;
+  if (each === undefined) return null;
   return { kind: 'volume', low: counted.low * each, high: counted.high * each };
 }
 

@@ -1,7 +1,6 @@
 import type { Spread } from '../../formula/foods/look-up';
 import { findFood } from '../../formula/foods/look-up';
 import type { GrainId } from '../../reference/grains';
-import { usualCan } from '../../reference/packings';
 import { type SourceId, sources } from '../../reference/sources';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import type { WeighedIngredient } from '../recipe-weigh';
@@ -59,7 +58,8 @@ export function takeParts(weighed: readonly WeighedIngredient[]): RecipeParts {
       continue;
     }
     if (!food.sure) remarks.push({ code: 'unsureFood', text, name: food.name });
-    if (ingredient.assumed === 'usualCan') remarks.push({ code: 'usualCan', text, each: usualCan.value });
+    const can = food.role === 'source' ? sources[food.id].can : undefined;
+    if (ingredient.assumed === 'usualCan' && can) remarks.push({ code: 'usualCan', text, each: can.volume.value });
     const { amount } = ingredient;
     if (amount !== null && amount.high > amount.low) remarks.push({ code: 'middleTaken', text });
     if (grams === null && millilitres === null) remarks.push({ code: 'notWeighed', text });

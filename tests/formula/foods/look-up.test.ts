@@ -100,7 +100,7 @@ describe('the foods', () => {
   test('play no part that is not theirs', () => {
     expect(findFood('14411')?.part).toEqual({ role: 'water' });
     expect(findFood('01077')?.part).toEqual({ role: 'milk' });
-    expect(findFood('08120')?.part).toEqual({ role: 'other' });
+    expect(findFood('20038')?.part).toEqual({ role: 'other' });
     expect(findFood('12061')?.part).toEqual({ role: 'source', id: 'almond' });
     expect(findFood('nothing')).toBeNull();
     expect(findFood('constructor')).toBeNull();

@@ -9,5 +9,8 @@ export const allergenFigures: Figures = {
     ...{ us: true, eu: true },
   }),
   ...underEach(['peanut', 'sesame', 'soy', 'milk'], { us: true, eu: true }),
+  // EU: pine nuts are not listed, oats are among the cereals containing gluten; in the US of cereals wheat alone.
+  ...underEach(['pineNut'], { us: true, eu: false }),
+  ...underEach(['oats'], { us: false, eu: true }),
   ...underEach(['coconut'], { us: false, eu: false }),
 };

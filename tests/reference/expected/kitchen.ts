@@ -47,6 +47,9 @@ export const usualCanFigures: Figures = { ', mL': [400, 385, 415] };
 
 /** Common practice: about a week, coconut seven to ten days. Kernels are bought raw; mouldy nuts can be seen, seeds cannot. */
 export const keepingFigures: Figures = {
+  ...{ 'ground.keeps, days': [7, 6, 8], 'butter.keeps, days': [7, 6, 8], 'cereal.keeps, days': [7, 6, 8] },
+  ...{ 'ground.raw': true, 'ground.pickedOver': false, 'butter.raw': false, 'butter.pickedOver': false },
+  ...{ 'cereal.raw': false, 'cereal.pickedOver': false },
   ...{ 'nut.keeps, days': [7, 6, 8], 'legume.keeps, days': [7, 6, 8], 'seed.keeps, days': [7, 6, 8] },
   ...{ 'coconut.keeps, days': [8.5, 7, 10], 'carton.keeps, days': [7, 6, 8] },
   ...{ 'nut.raw': true, 'nut.pickedOver': true, 'legume.raw': true, 'legume.pickedOver': true, 'seed.raw': true },
@@ -101,6 +104,7 @@ export const looselyFigures: Figures = { 'scant, times': [0.95, 0.9, 1], 'genero
 /** Which records are poured, lie as sugar does, or are ground or shredded; all others are pieces. A judgement. */
 export const liesAs: Readonly<Record<'liquid' | 'sugar' | 'fine', readonly string[]>> = {
   liquid: [
+    ...['12166', '12195', '16398'],
     ...['01077', '01079', '01085', '01151', '12115', '12117', '12118', '12119', '14411', '14429'],
     ...['19296', '19304', '19349', '19350', '19353', '19355', '19911', '19912', '90480'],
   ],

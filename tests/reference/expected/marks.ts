@@ -6,9 +6,10 @@ import type { WorkId } from '../../../src/reference/works';
  */
 export const publishedIn: Readonly<Partial<Record<WorkId, readonly string[]>>> = {
   'almond-soak-2020': ['kitchenLines.warmSoakLimit', 'kitchenLines.coldSoakTemperature', 'sources.almond.uptake'],
-  'almond-pulp-2022': ['sources.almond.passing', 'sources.almondBlanched.passing'],
+  'almond-pulp-2022': ['sources.almond.passing', 'sources.almondBlanched.passing', 'sources.almondGround.passing'],
+  'soybeans-2018': ['sources.soy.uptake'],
   'walnut-soak': ['sources.walnut.uptake'],
-  'usda-sr': ['sources.coconutFresh.ownWater.perGram'],
+  'usda-sr': ['sources.coconutFresh.ownWater.perGram', 'sources.coconutFreshWhole.ownWater.perGram'],
   'cfr-21-114': ['kitchen.acidityLine'],
   'ttb-kombucha': ['alcoholLine'],
   'fsis-danger-zone': ['handwork.outOfCold', 'handwork.outOfColdHot', 'handwork.hotRoom'],

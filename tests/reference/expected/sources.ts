@@ -66,6 +66,15 @@ function solid({ record, cup: [grams, millilitres], soak, uptake, ...rest }: Sol
   };
 }
 
+function sucroseAlone(sucrose: number): Figures {
+  return { sugars: sucrose, sucrose, glucose: 0, fructose: 0, maltose: 0, lactose: 0, galactose: 0 };
+}
+
+/** From 26 g of water in 100 to 8. */
+function dried(grams: number): number {
+  return (grams * (100 - 8)) / (100 - 26);
+}
+
 const soakless: Figures = { soak: null };
 const waterless: Figures = { ownWater: null };
 const unlabelled: Figures = { label: null };
@@ -76,6 +85,15 @@ const nut = {
   ratio: [4.5, 3, 6],
   moisture: handPressed,
   blend: [120, 60, 180],
+  water: nearRoom,
+} as const;
+
+// Nothing of a butter is strained out. Common practice: two tablespoons, 32 g, to a cup, 237 mL.
+const butter = {
+  ratio: [7.4, 5, 10],
+  passing: [1],
+  moisture: [0],
+  blend: [45, 20, 90],
   water: nearRoom,
 } as const;
 
@@ -161,6 +179,52 @@ const solids: Readonly<Record<string, Solid>> = {
     uptake: uptakeBetween(6.57, 35.07),
     passing: passingOf('16087', whole, 0.4),
   },
+  pineNut: {
+    ...nut,
+    ...{ record: '12147', cup: cupOf('12147', 'cup'), passing: passingOf('12147', whole, 0.5) },
+    ...{ moisture: [0.6, 0.52, 0.7], blend: [90, 45, 150] },
+  },
+  almondGround: {
+    ...nut,
+    // No cup of ground blanched ones; that of whole ones ground.
+    ...{ record: '12062', cup: cupOf('12061', 'cup, ground'), passing: passingOf('12062', blanched, 0.4) },
+    blend: [60, 30, 120],
+  },
+  hazelnutGround: {
+    ...nut,
+    ...{ record: '12120', cup: cupOf('12120', 'cup, ground'), passing: passingOf('12120', whole, 0.4) },
+    blend: [60, 30, 120],
+  },
+  almondButter: { ...butter, record: '12195', cup: cupOf('12195', 'cup') },
+  peanutButter: { ...butter, record: '16398', cup: cupOf('16398', 'cup') },
+  // No cup was noted; two tablespoons of 15 g to a cup.
+  tahini: { ...butter, record: '12166', cup: [measureOf('12166', 'tbsp'), tablespoon], ratio: [7.9, 5, 10] },
+  soy: {
+    ...nut,
+    ...{ record: '16108', cup: cupOf('16108', 'cup'), soak: [8, 12] },
+    // Canadian Grain Commission, natto-type soybeans 2018, table: 1.18 in 2018, 1.25 in 2017.
+    uptake: [1.18, 1.1, 1.3],
+    // Common practice: half a cup, 93 g, to 3 cups, 710 mL.
+    ratio: [7.6, 6, 10],
+    // Okara keeps 17 % of the protein and is 25 % protein when dry: 0.17 × 36.49 ÷ 0.25 = 24.8 g of 86.48 g dry.
+    ...{ passing: [Number((1 - (0.17 * 36.49) / 0.25 / (100 - 8.54 - 4.98)).toFixed(2)), 0.55, 0.8] },
+    moisture: [0.78, 0.76, 0.82],
+  },
+  oats: {
+    // Common practice: a cup, 81 g, to 3 cups, 710 mL. Share passing and moisture: from memory.
+    ...{ record: '08120', cup: cupOf('08120', 'cup'), ratio: [8.8, 7, 12], passing: [0.55, 0.35, 0.8] },
+    ...{ moisture: [0.75, 0.7, 0.82], blend: [30, 20, 45], water: cool, gels: true },
+  },
+  rice: {
+    // Common practice: half a cup, 92.5 g, to 4 cups, 946 mL. Share passing and moisture: from memory.
+    ...{ record: '20444', cup: cupOf('20444', 'cup'), ratio: [10.2, 8, 14], passing: [0.8, 0.5, 0.95] },
+    ...{ moisture: [0.8, 0.75, 0.85], blend: [60, 30, 120], water: cool },
+  },
+  coconutFreshWhole: {
+    // Common practice: 397 g of flesh to 206 g of its water and 4 cups.
+    ...{ record: '12104', cup: cupOf('12104', 'cup, shredded'), ratio: [2.9, 2, 4.5] },
+    ...{ passing: [1], moisture: [0], blend: [150, 90, 240], water: cool },
+  },
   hemp: {
     ...{ record: '12012', cup: [3 * measureOf('12012', 'tbsp'), 3 * tablespoon] },
     // Common practice: half a cup, 80 g, to 3 ½ cups, 828 mL.
@@ -245,6 +309,19 @@ const poured: Figures = {
   ...waterless,
 };
 
+// Common practice: a cup, 145 g, to 3 cups, 710 mL. The rest from memory.
+const tigerNutFigures: Figures = {
+  ...{ food: null, 'cup.grams': 145, 'cup.millilitres': cup, label: null, ownWater: null, gels: false, heated: false },
+  ...{ 'soak.hours, h': [18, 12, 24], 'soak.waterPerGram, mL/g': [3, 2, 4], 'soak.drained': true },
+  ...{ 'uptake, g/g': [0.5, 0.35, 0.7], 'leaching, share': [0, 0, 0.3], 'waterRatio, g/g': [4.9, 3.5, 6] },
+  ...{
+    'passing, share': [0.5, 0.3, 0.75],
+    'pulpMoisture, share': handPressed,
+    'handlingLoss, share': [0.02, 0.01, 0.04],
+  },
+  ...{ 'blendSeconds, s': [120, 60, 180], 'blendWater.temperature, °C': nearRoom },
+};
+
 // From memory: a usual almond or oat carton, made to sum to 100. A label cup is 240 mL in the US: 21 CFR 101.9(b)(5)(viii).
 const carton: Figures = {
   ...poured,
@@ -255,7 +332,11 @@ const carton: Figures = {
   }),
 };
 
-const soaksNowhere = ['hemp', 'sunflower', 'flax', 'chia', 'coconutFresh'];
+const soaksNowhere = [
+  ...['hemp', 'sunflower', 'flax', 'chia', 'coconutFresh', 'coconutFreshWhole', 'pineNut', 'oats', 'rice'],
+  ...['almondGround', 'hazelnutGround', 'almondButter', 'peanutButter', 'tahini'],
+];
+const ownsWater = ['coconutFresh', 'coconutFreshWhole'];
 const names = Object.keys(solids);
 
 /** Figures of the sources. */
@@ -263,22 +344,51 @@ export const sourceFigures: Figures = {
   ...Object.assign({}, ...Object.entries(solids).map(([name, row]) => under(name, solid(row)))),
   ...underEach(names, unlabelled),
   ...underEach(
-    names.filter((name) => name !== 'coconutFresh'),
+    names.filter((name) => !ownsWater.includes(name)),
     waterless,
   ),
   ...underEach(soaksNowhere, soakless),
   ...underEach(['coconutDried', 'coconutDriedSweetened'], steeped),
-  ...under('coconutFresh.ownWater', {
-    ...under('composition', compositionOf('12119')),
-    // One coconut yields 206 g of water, one medium nut 397 g of flesh; the range is from memory.
-    'perGram, g/g': [Number((measureOf('12119', 'coconut yields') / measureOf('12104', 'medium')).toFixed(3)), 0, 0.6],
+  ...underEach(
+    ownsWater.map((name) => `${name}.ownWater`),
+    {
+      ...under('composition', compositionOf('12119')),
+      // One coconut yields 206 g of water, one medium nut 397 g of flesh; the range is from memory.
+      'perGram, g/g': [
+        Number((measureOf('12119', 'coconut yields') / measureOf('12104', 'medium')).toFixed(3)),
+        0,
+        0.6,
+      ],
+    },
+  ),
+  // Of its sugars sucrose alone counts: 54.4 g a kilogram dry (Canadian Grain Commission, 2018).
+  ...under(
+    'soy.composition',
+    sucroseAlone(Number(((54.4 / 10) * (1 - Number(printedOf('16108', 'water')) / 100)).toFixed(2))),
+  ),
+  ...under('soy', { 'cook.minutes, min': [15, 10, 20] }),
+  ...under('rice', { 'cook.minutes, min': [20, 15, 25] }),
+  ...under('tigerNut', {
+    ...tigerNutFigures,
+    // A magazine page at second hand, on 26 g of water; put on 8 as bought dried, from memory.
+    ...under('composition', {
+      ...{ water: 8, fibre: Number(dried(8.8).toFixed(1)), ...sucroseAlone(Number(dried(13).toFixed(1))) },
+      ...{ carbohydrate: Number((dried(29.9) + dried(8.8) + dried(13)).toFixed(1)), protein: 3.9, fat: 22.1, ash: 1.7 },
+    }),
   }),
   ...under('coconutMilk', {
     ...poured,
     ...unlabelled,
     ...under('composition', compositionOf('12118')),
     // From memory: cans are near 400 mL, and are let down by 0.85 of water or drunk neat.
-    ...{ 'waterRatio, g/g': [0.85, 0, 1.5], 'can.volume, mL': [400, 380, 420] },
+    ...{ 'waterRatio, g/g': [0.85, 0, 1.5], 'can.volume, mL': [400, 385, 415] },
+  }),
+  ...under('coconutCream', {
+    ...poured,
+    ...unlabelled,
+    // Raw cream, the nearest record. Common practice: a can to two of water.
+    ...under('composition', compositionOf('12115')),
+    ...{ 'waterRatio, g/g': [2, 1, 3], 'can.volume, mL': [400, 385, 415] },
   }),
   ...under('coconutWater', {
     ...poured,
@@ -306,6 +416,9 @@ export const allergensOfSources: Readonly<Record<string, readonly string[]>> = {
   ...{ almond: ['almond'], almondBlanched: ['almond'], cashew: ['cashew'], hazelnut: ['hazelnut'], walnut: ['walnut'] },
   ...{ pecan: ['pecan'], macadamia: ['macadamia'], brazilNut: ['brazilNut'], pistachio: ['pistachio'] },
   ...{ peanut: ['peanut'], hemp: [], sunflower: [], pumpkin: [], flax: [], chia: [] },
+  ...{ pineNut: ['pineNut'], almondGround: ['almond'], hazelnutGround: ['hazelnut'], almondButter: ['almond'] },
+  ...{ peanutButter: ['peanut'], tahini: ['sesame'], soy: ['soy'], tigerNut: [], oats: ['oats'], rice: [] },
+  ...{ coconutFreshWhole: ['coconut'], coconutCream: ['coconut'] },
   ...{ sesame: ['sesame'], sesameHulled: ['sesame'] },
   ...{ coconutDried: ['coconut'], coconutDriedSweetened: ['coconut'], coconutFresh: ['coconut'] },
   ...{ coconutMilk: ['coconut'], coconutWater: ['coconut'], cartonPlain: [], cartonSweetened: [] },

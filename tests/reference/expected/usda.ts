@@ -2,6 +2,7 @@
 // for Standard Reference, Releases 24 (2011), 26 (2013), 28 (September 2015) and Legacy (April 2018); what was seen of
 // each stands beside the copy, in fixtures/README.md.
 import copied from '../fixtures/usda-sr.json';
+import copied26 from '../fixtures/usda-sr26.json';
 import { type Figures, under } from './figures';
 
 const fields = [
@@ -20,7 +21,7 @@ interface Printed {
 }
 
 /** Every record of the copy. */
-export const printed: readonly Printed[] = copied;
+export const printed: readonly Printed[] = [...copied, ...copied26];
 
 const byNumber = new Map(printed.map((record) => [record.ndb, record]));
 
