@@ -13,6 +13,7 @@ const moment = 60;
 export default function FocusKeeper() {
   useEffect(() => {
     let around: readonly Element[] = [];
+    let later: ReturnType<typeof setTimeout> | undefined;
     const remember = ({ target }: FocusEvent) => {
       around = target instanceof Element ? ancestorsOf(target) : [];
     };
@@ -32,13 +33,16 @@ export default function FocusKeeper() {
       place.focus({ preventScroll: true });
     };
     const watch = new MutationObserver(() => {
-      if (around.length > 0 && document.activeElement === document.body) setTimeout(look, moment);
+      if (around.length === 0 || document.activeElement !== document.body) return;
+      clearTimeout(later);
+      later = setTimeout(look, moment);
     });
     watch.observe(document.body, { childList: true, subtree: true });
     document.addEventListener('focusin', remember);
     document.addEventListener('focusout', forget);
     return () => {
       watch.disconnect();
+      clearTimeout(later);
       document.removeEventListener('focusin', remember);
       document.removeEventListener('focusout', forget);
     };
