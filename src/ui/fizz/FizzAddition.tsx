@@ -4,9 +4,9 @@ import { typeCell } from '../../batch/edits/edits';
 import type { Store } from '../../batch/store/store';
 import { type AdditionId, additionName, bottleSweeteners } from '../../formula/fizz/bottle-additions';
 import type { Ranged } from '../../formula/models/sugar';
+import { bothUnits } from '../../formula/words/both-units';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { readAddition } from '../../interchange/bottle-addition';
-import { leading } from '../jar/leading';
 import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
@@ -79,8 +79,7 @@ function additionOf(value: string): AdditionId {
 }
 
 function write(value: number, kind: 'mass' | 'volume', kitchen: Kitchen): string {
-  const { first, second } = leading(writeValue(value, kind, null, kitchen), kitchen.leads);
-  return second === null ? first : `${first} (${second})`;
+  return bothUnits(writeValue(value, kind, null, kitchen), kitchen.leads);
 }
 
 function writeRange({ low, high }: Ranged, kitchen: Kitchen): string {

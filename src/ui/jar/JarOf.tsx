@@ -1,9 +1,9 @@
 import type { Formulation } from '../../formula/engine/formulate';
 import { drawJar } from '../../formula/steps/drawing';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { describeJar } from './describe-jar';
 import { JarDrawing } from './JarDrawing';
-import { leading } from './leading';
 import './jar.css';
 
 interface Props {

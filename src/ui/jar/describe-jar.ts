@@ -1,6 +1,6 @@
 import type { Formulation } from '../../formula/engine/formulate';
+import { bothUnits } from '../../formula/words/both-units';
 import { type Kitchen, writeRow } from '../../formula/words/write-row';
-import { leading } from './leading';
 
 /** The drawing of a jar in words. */
 export function describeJar(formulation: Formulation, kitchen: Kitchen): string {
@@ -13,9 +13,6 @@ export function describeJar(formulation: Formulation, kitchen: Kitchen): string 
     return 'No jar can be drawn yet: mend the marked cells first.';
   const where = choices.grain.floats ? 'floating at the top' : 'lying at the bottom';
   const count = jars === 1 ? 'One jar' : `One of ${jars} jars`;
-  const say = (written: typeof depth) => {
-    const { first, second } = leading(written, kitchen.leads);
-    return second === null ? first : `${first} (${second})`;
-  };
+  const say = (written: typeof depth) => bothUnits(written, kitchen.leads);
   return `${count}: ${choices.jar.name}, filled with ${say(fill)} to ${say(depth)} below the rim, the grains ${where}.`;
 }

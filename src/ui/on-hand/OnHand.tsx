@@ -8,9 +8,10 @@ import { jarFewer, largestBatch, makeFrom, type Over, staysOver, stockProblem } 
 import { changeRecipe } from '../../formula/advice/typed-change';
 import { type Formulation, formulate } from '../../formula/engine/formulate';
 import { type ChoiceRowId, type StockId, stockIds, stockRows } from '../../formula/recipe/order';
+import { bothUnits } from '../../formula/words/both-units';
+import { leading } from '../../formula/words/leading';
 import { describeProblem } from '../../formula/words/words';
 import { writeRow, writeValue } from '../../formula/words/write-row';
-import { leading } from '../jar/leading';
 import { KeptTyped, Refusal } from '../page/Typed';
 import { menus } from '../sheet/choices';
 import { MenuOptions } from '../sheet/MenuOptions';
@@ -56,10 +57,7 @@ export function OnHand({ batch, store, state, onMade }: Props) {
   const made =
     largest === null ? null : formulate(changeRecipe(formulation.recipe, makeFrom(largest.limitedBy, formulation)));
   const fewer = made === null ? null : jarFewer(made);
-  const say = (milk: number): string => {
-    const { first, second } = leading(writeValue(milk, 'volume', null, kitchen), kitchen.leads);
-    return second === null ? first : `${first} (${second})`;
-  };
+  const say = (milk: number): string => bothUnits(writeValue(milk, 'volume', null, kitchen), kitchen.leads);
   const make = (changes: ReturnType<typeof makeFrom>, what: string, over: readonly Over[]) => {
     const old = new Set(document.batches.map(({ id }) => id));
     store.takeEdit(addDraft(document, draft, changes), `Make ${what} from what is on hand`);

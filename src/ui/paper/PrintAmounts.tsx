@@ -4,8 +4,8 @@ import type { Formulation } from '../../formula/engine/formulate';
 import { type ChoiceRowId, type NumericRowId, type RowId, sections } from '../../formula/recipe/order';
 import { copyCell } from '../../formula/words/copy-cell';
 import { labelOf } from '../../formula/words/labels';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, type Written, writeRow } from '../../formula/words/write-row';
-import { leading } from '../jar/leading';
 
 interface Props {
   readonly formulation: Formulation;

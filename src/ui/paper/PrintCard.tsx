@@ -6,10 +6,11 @@ import type { Formulation } from '../../formula/engine/formulate';
 import { drawJar } from '../../formula/steps/drawing';
 import { labelOfBatch } from '../../formula/steps/label-text';
 import { type Step, stepsOf } from '../../formula/steps/steps';
+import { bothUnits } from '../../formula/words/both-units';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { describeJar } from '../jar/describe-jar';
 import { JarDrawing } from '../jar/JarDrawing';
-import { leading } from '../jar/leading';
 import { stepAmounts } from '../steps/step-amounts';
 import { LinkCode } from './LinkCode';
 import { PaperSide } from './PaperSide';
@@ -115,7 +116,6 @@ function fillLine(formulation: Formulation, kitchen: Kitchen): string {
   const depth = writeRow(formulation, 'headspaceDepth', kitchen);
   if (depth === null) return '';
   const { value: jars } = formulation.rows.vesselCount;
-  const { first, second } = leading(depth, kitchen.leads);
   const what = typeof jars === 'number' && jars > 1 ? `Fill each of ${jars} jars` : 'Fill';
-  return `${what} to ${second === null ? first : `${first} (${second})`} below the rim, grains in.`;
+  return `${what} to ${bothUnits(depth, kitchen.leads)} below the rim, grains in.`;
 }

@@ -5,8 +5,8 @@ import { eventsOf } from '../../formula/plan/events';
 import type { BatchPlan } from '../../formula/plan/plan-batch';
 import type { NumericRowId } from '../../formula/recipe/order';
 import type { TimelineEvent } from '../../formula/time/event';
+import { bothUnits } from '../../formula/words/both-units';
 import { writeRow } from '../../formula/words/write-row';
-import { leading } from '../jar/leading';
 
 /** The plan of a batch as events in this cook's words: the unit that leads, the other in brackets. */
 export function eventsFor(
@@ -19,8 +19,7 @@ export function eventsFor(
   const write = (id: NumericRowId): string => {
     const written = writeRow(formulation, id, settings);
     if (written === null) return '';
-    const { first, second } = leading(written, settings.leads);
-    return second === null ? first : `${first} (${second})`;
+    return bothUnits(written, settings.leads);
   };
   return eventsOf(plan, formulation, write, settings);
 }

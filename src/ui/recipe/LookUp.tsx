@@ -2,12 +2,12 @@ import { useState } from 'preact/hooks';
 import { forgetOwnFood, keepOwnFood } from '../../batch/edits/larder';
 import type { Store } from '../../batch/store/store';
 import { cupWeights, listFoods, ownKey } from '../../formula/foods/look-up';
+import { bothUnits } from '../../formula/words/both-units';
 import { describeOrigin } from '../../formula/words/origin-words';
 import { writeValue } from '../../formula/words/write-row';
 import { lookUpAmount } from '../../interchange/look-up-amount';
 import { readOwnFood } from '../../interchange/own-food';
 import { writeMetric } from '../../measure/write-quantity';
-import { leading } from '../jar/leading';
 import { MayEdit } from '../page/MayEdit';
 import { Refusal, Typed } from '../page/Typed';
 import { MenuOptions } from '../sheet/MenuOptions';
@@ -36,10 +36,8 @@ export function LookUp({ store }: Props) {
   ];
   const habits = { cups: settings.cups, decimalComma: settings.decimalComma, ownFoods };
   const found = lookUpAmount(text, food, form === '' ? null : form, habits);
-  const say = (amount: number, kind: 'mass' | 'volume') => {
-    const { first, second } = leading(writeValue(amount, kind, null, settings), settings.leads);
-    return second === null ? first : `${first} (${second})`;
-  };
+  const say = (amount: number, kind: 'mass' | 'volume') =>
+    bothUnits(writeValue(amount, kind, null, settings), settings.leads);
   return (
     <section class="panel" aria-label="Cups to grams, any food">
       <h2>Cups to grams, any food</h2>

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
+import { leading } from '../../formula/words/leading';
 import { describeCoefficient, describeOrigin } from '../../formula/words/origin-words';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { describeRecipeProblem, type RecipeLine as Line, type Meaning } from '../../interchange/recipe-text';
 import type { WeighedIngredient } from '../../interchange/recipe-weigh';
 import { writeMetric } from '../../measure/write-quantity';
-import { leading } from '../jar/leading';
 import type { OptionGroup } from '../sheet/choices';
 import { MenuOptions } from '../sheet/MenuOptions';
 

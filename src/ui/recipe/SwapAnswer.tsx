@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Store } from '../../batch/store/store';
 import type { SweetenerPart } from '../../formula/recipe/recipe';
+import { leading } from '../../formula/words/leading';
 import { writeValue } from '../../formula/words/write-row';
 import { swapAmount } from '../../interchange/swap-amount';
 import { readShare } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
-import { leading } from '../jar/leading';
 import './swap-answer.css';
 import { Refusal, Typed } from '../page/Typed';
 

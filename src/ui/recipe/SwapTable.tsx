@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Swap } from '../../formula/advice/swap';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { writeMetric, writeNumber } from '../../measure/write-quantity';
 import type { SweetenerId } from '../../reference/sweeteners';
-import { leading } from '../jar/leading';
 import './swap-table.css';
 
 interface Props {

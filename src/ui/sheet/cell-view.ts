@@ -5,8 +5,8 @@ import { isMeasuredRow, type NumericRowId } from '../../formula/recipe/order';
 import { type Problem, severities } from '../../formula/recipe/problem';
 import { numericRows } from '../../formula/rows/sheet';
 import { describeAbsence, labelOf } from '../../formula/words/labels';
+import { leadingInShort } from '../../formula/words/leading';
 import { type Kitchen, type Written, writeRow } from '../../formula/words/write-row';
-import { leadingInShort } from '../jar/leading';
 import { sayings } from './lines';
 import type { CellPlace } from './use-cell';
 

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Formulation } from '../../formula/engine/formulate';
 import { type Flow, flowsOf } from '../../formula/steps/flows';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
-import { leading } from '../jar/leading';
 import { Whose } from '../page/Whose';
 import './flows.css';
 

@@ -6,9 +6,9 @@ import type { Store } from '../../batch/store/store';
 import { movedBy } from '../../formula/advice/measured-effect';
 import type { MeasuredRowId } from '../../formula/recipe/order';
 import { labelOf } from '../../formula/words/labels';
+import { leading } from '../../formula/words/leading';
 import { writeNumeric } from '../../formula/words/write-row';
 import { units } from '../../measure/units';
-import { leading } from '../jar/leading';
 import { Refusal, Typed } from '../page/Typed';
 
 interface Props {

@@ -7,8 +7,8 @@ import { type HasteRowId, type ReadyIn as Offer, readyIn } from '../../formula/t
 import { type ReadyInWay, wayToBeReady } from '../../formula/time/ready-in-way';
 import { describeReady } from '../../formula/time/ripening-words';
 import { labelOf } from '../../formula/words/labels';
+import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/words/write-row';
-import { leading } from '../jar/leading';
 import { Refusal, Typed } from '../page/Typed';
 import { Whose } from '../page/Whose';
 

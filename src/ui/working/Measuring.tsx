@@ -4,10 +4,10 @@ import { cellProblem, cellRemark, cellWaysOut, type Meant } from '../../batch/re
 import type { Store } from '../../batch/store/store';
 import type { MeasuredRowId } from '../../formula/recipe/order';
 import { labelOf } from '../../formula/words/labels';
+import { leading } from '../../formula/words/leading';
 import { writeNumeric } from '../../formula/words/write-row';
 import { findMeasured } from '../../formula/working/keep-measured';
 import { writeTrimmed } from '../../measure/write-quantity';
-import { leading } from '../jar/leading';
 import { Refusal, Typed } from '../page/Typed';
 import { WaysOut } from '../sheet/WaysOut';
 

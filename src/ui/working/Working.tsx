@@ -7,10 +7,10 @@ import type { ChoiceRowId, NumericRowId, RowId } from '../../formula/recipe/orde
 import { isMeasuredRow } from '../../formula/recipe/order';
 import { numericRows } from '../../formula/rows/sheet';
 import { describeAbsence, labelOf } from '../../formula/words/labels';
+import { leadingInShort } from '../../formula/words/leading';
 import { writeRow } from '../../formula/words/write-row';
 import { inputsOfKitchen, kitchenWorking } from '../../formula/working/kitchen-working';
 import { workingIn } from '../../formula/working/working';
-import { leadingInShort } from '../jar/leading';
 import { isRowSpot, type SheetState } from '../sheet/sheet-state';
 import './working.css';
 import { AboutChoice } from './AboutChoice';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { leading, leadingInShort } from '../../../src/ui/jar/leading';
+import { leading, leadingInShort } from '../../../src/formula/words/leading';
 
 const both = { metric: '500 mL', us: '2 cups', spoons: '2 cups', off: null };
 const one = { metric: '4.5 parts', us: null, spoons: null, off: null };
