@@ -201,7 +201,7 @@ describe('a text that can’t be read', () => {
 
 test('a row that a source has not shows a dash and why', async () => {
   const { cell } = await openSheet((store) => store.choose('b1', 'source', 'coconutMilk'));
-  expect(textOf(cell('pulpMass'))).toBe('A liquid leaves no pulp.');
+  expect(textOf(cell('pulpMass'))).toBe('Nothing is strained out, so there is no pulp.');
   expect(textOf(cell('soakWater'))).toBe('–');
 });
 
