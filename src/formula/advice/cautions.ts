@@ -45,10 +45,7 @@ export function cautionsAt(row: RowId, formulation: Formulation): readonly Batch
  * a step. A caution whose row is not on the sheet is only here.
  */
 export function cautionsAbout(topics: readonly CautionTopic[], formulation: Formulation): readonly BatchCaution[] {
-  const own = allergensOf(formulation).entries.map(
-    ({ id, text, origin }): Placed => ({ id: `allergen:${id}`, at: 'foot', topic: 'allergens', text, origin }),
-  );
-  const all = [...own, ...cautionsOf(formulation)];
+  const all = cautionsOf(formulation);
   return topics.flatMap((topic) => all.filter((caution) => caution.topic === topic)).map(plain);
 }
 
@@ -62,7 +59,22 @@ function plain({ id, text, origin }: BatchCaution): BatchCaution {
   return { id, text, origin };
 }
 
+const lists = new WeakMap<Formulation, readonly Placed[]>();
+
+/** All cautions of a batch: one list, for all that ask. */
 function cautionsOf(formulation: Formulation): readonly Placed[] {
+  const list = lists.get(formulation) ?? [...ofAllergens(formulation), ...otherThanAllergens(formulation)];
+  lists.set(formulation, list);
+  return list;
+}
+
+function ofAllergens(formulation: Formulation): readonly Placed[] {
+  return allergensOf(formulation).entries.map(
+    ({ id, text, origin }): Placed => ({ id: `allergen:${id}`, at: 'foot', topic: 'allergens', text, origin }),
+  );
+}
+
+function otherThanAllergens(formulation: Formulation): readonly Placed[] {
   const general = cautions
     .filter(({ id }) => holdsFor(id, formulation))
     .map(({ id, at, text, origin }): Placed => ({ id, at, topic: topicOf(id), text, origin }));
