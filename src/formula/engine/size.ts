@@ -143,9 +143,9 @@ function settle(
   const depthTyped = joining.has('headspaceDepth', 'headspaceVolume');
   const fromScale = scale !== null;
   const openRatio = sourceTyped && !bothTyped && !ratioTyped;
-  const waterAlone = accepted.has('blendWater') && !accepted.has('sourceMass') && !setting.takesWater && !ratioTyped;
+  const poured = accepted.has('blendWater') && !setting.takesWater;
   // A typed headspace pins the jar's side only where the water ratio is still open to take it up.
-  const pinned = !fromScale && (joining.fill || (openRatio && (depthTyped || waterAlone)));
+  const pinned = !fromScale && (joining.fill || (openRatio && (depthTyped || poured)));
   const joined = openRatio && (fromScale || pinned);
   const fromSource = sourceTyped && !fromScale && !pinned;
   const fillFromRoom = !fromScale && !fromSource;

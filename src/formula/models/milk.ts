@@ -89,7 +89,6 @@ export interface Reduced {
   /** kN: the W′ at which the slurry is as wet as the pulp. Only above it does straining part the two. */
   readonly asWetAsPulp: number;
   readonly volume: Linear;
-  readonly mass: Linear;
   readonly sugars: Linear;
   /** The mass of source solids and its own liquid that pass, and their volume. */
   readonly passedVolume: number;
@@ -108,7 +107,6 @@ export function reduce(strain: Strain): Reduced {
   const ofWater = specificVolume('water');
   const ownVolume = strain.own.solids * specificVolume('carbohydrate');
   const sugarAndItsWater = sugars * (specificVolume('carbohydrate') + waterPerDry * ofWater);
-  const sugarMass = sugars * (1 + waterPerDry);
   return {
     strain,
     nonSugar,
@@ -121,11 +119,6 @@ export function reduce(strain: Strain): Reduced {
       still: keep * (passedVolume + ownVolume + sugarAndItsWater - kept * ofWater),
       rising: keep * ofWater,
       falling: -keep * kept * sugarAndItsWater,
-    },
-    mass: {
-      still: keep * (passed + strain.own.solids + sugarMass - kept),
-      rising: keep,
-      falling: -keep * kept * sugarMass,
     },
     sugars: { still: keep * sugars, rising: 0, falling: -keep * kept * sugars },
   };

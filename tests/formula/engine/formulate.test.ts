@@ -170,6 +170,28 @@ describe('a cell', () => {
     expect(formulation.rows.brimful.status).toBe('workedOut');
   });
 
+  test('waits for the very row that feeds it, where several can’t be read', () => {
+    const formulation = formulate(
+      recipeOf({ given: [typed('milkVolume', null), typed('roomTemperature', null), typed('bottleVolume', null)] }),
+    );
+    expect(problemAt(formulation, 'grainMass', 'waits')).toMatchObject({ for: 'milkVolume' });
+    expect(problemAt(formulation, 'readyTime', 'waits')).toMatchObject({ for: 'roomTemperature' });
+    expect(problemAt(formulation, 'bottleHeadspace', 'waits')).toMatchObject({ for: 'bottleVolume' });
+  });
+
+  test('says once what is wrong with what was typed and with what was measured alike', () => {
+    const given = [typed('grainMass', 0)];
+    const formulation = formulate(recipeOf({ given, measured: { grainMass: { kind: 'mass', amount: 0 } } }));
+    expect(codesAt(formulation, 'grainMass')).toEqual(['notPositive']);
+  });
+
+  test('has a working where it is only there because it was typed or measured', () => {
+    const measured = formulate(recipeOf({ measured: { finalPH: { kind: 'acidity', amount: 4.2 } } }));
+    expect(workingIn(measured.rows.finalPH)?.how).toBe('measured');
+    const soaked = formulate(recipeOf({ source: 'macadamia', given: [typed('soakTime', 4)] }));
+    expect(workingIn(soaked.rows.soakTime)?.how).toBe('typed');
+  });
+
   test('that cannot be typed says so', () => {
     const never: readonly NumericRowId[] = ['blenderLoads', 'soakedMass', 'pulpMass', 'finalPH'];
     for (const id of never) {

@@ -49,6 +49,12 @@ describe('a mass typed for a liquid', () => {
   });
 });
 
+describe('a weight typed for the sugar of a bottle', () => {
+  test('goes into each: 3 g in 500 less 25 mL are 6.3158 g/L', () => {
+    expect(read('bottleSugar', 3, 'mass')).toBeCloseTo(6.3158, 4);
+  });
+});
+
 describe('a share typed for the room left', () => {
   test('is of the brimful capacity, usual or typed', () => {
     expect(read('headspaceVolume', 26, 'share')).toBeCloseTo(0.26 * 946.352946 * 1.06, 6);

@@ -106,6 +106,16 @@ describe('measuring', () => {
     expect(numberIn(byGlass, 'servingSize')).toBe(150);
   });
 
+  test('what is read at the end leaves a contradiction of the plan what it was', () => {
+    const given = [typed('sourceMass', 140), typed('blendWater', 700), typed('milkVolume', 600)];
+    const measured = { finalPH: { kind: 'acidity', amount: 4.2 } } as const;
+    expect(codesAt(formulate(recipeOf({ given, measured })), 'milkVolume')).toEqual(['conflict']);
+  });
+
+  test('a soaked weight as it may well be raises no question', () => {
+    expect(codesAt(measuring({ soakedMass: 230 }), 'soakedMass')).toEqual([]);
+  });
+
   test('exactly what was planned changes nothing', () => {
     const rows = ['soakedMass', 'pulpMass', 'milkVolume', 'drinkVolume', 'grainMass'] as const;
     for (const row of rows) {
@@ -158,6 +168,8 @@ describe('what can’t be', () => {
     const into = planned.of('slurryMass');
     expect(said('pulpMass', 1100)).toMatchObject({ least: null, most: expect.closeTo(into, 6) });
     expect(said('soakedMass', 100).least).toBeLessThanOrEqual(numberIn(planned, 'sourceMass'));
+    // 136.34 g of almonds and 409.02 mL of water.
+    expect(said('soakedMass', 700)).toMatchObject({ least: null, most: expect.closeTo(544.63, 1) });
     const { most } = said('milkVolume', 1000);
     // Less than all that went in, by the dry solids that stay in the bag.
     expect(most).toBeLessThan(planned.of('slurryVolume'));
@@ -187,6 +199,7 @@ describe('what can’t be', () => {
 
   test.each([
     ['0.7 of a litre read as mL', 'milkVolume', 0.7, 'volume', 700, 'mL'],
+    ['1.005 of a litre read as mL', 'milkVolume', 1.005, 'volume', 1005, 'mL'],
     ['0.25 kg read as g', 'soakedMass', 0.25, 'mass', 250, 'g'],
     ['240 g read as ounces', 'soakedMass', 240 * 28.349523125, 'mass', 240, 'g'],
     ['3 cups read as mL', 'milkVolume', 3, 'volume', 709.8, 'mL'],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { coefficientIds, coefficients } from '../../../src/formula/recipe/coefficients';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { convertNumber } from '../../../src/measure/units';
 import { writeMetric } from '../../../src/measure/write-quantity';
 import { anyRecipe, recipeOf, sourceIds, typed } from '../../batches';
@@ -130,6 +131,32 @@ describe('what is worth knowing', () => {
     expect(codesAt(refused, 'grainMass')).not.toContain('moreThanOnHand');
     const more = formulate(recipeOf({ given: [typed('grainMass', 6)], onHand }));
     expect(codesAt(more, 'grainMass')).toContain('moreThanOnHand');
+  });
+
+  test('is not that there is too little on hand where there is just enough', () => {
+    const onHand = { grains: { text: '6 g', kind: 'mass', amount: 6 } } as const;
+    const enough = formulate(recipeOf({ given: [typed('grainMass', 6)], onHand }));
+    expect(codesAt(enough, 'grainMass')).not.toContain('moreThanOnHand');
+  });
+
+  test('is how much of the water is the coconut’s own: its weight, at 0.99820 g a millilitre', () => {
+    const formulation = formulate(recipeOf({ source: 'coconutFresh' }));
+    expect(problemAt(formulation, 'blendWater', 'ownWater')).toMatchObject({
+      volume: expect.closeTo(formulation.of('ownLiquid') / 0.9982, 2),
+    });
+  });
+
+  test('of a bottle over its limit says whether it is so without sugar: by the milk’s own, if that is still there', () => {
+    const over = (limit: number, measured: Recipe['measured'] = {}) =>
+      problemAt(
+        formulate(recipeOf({ given: [typed('bottleLimit', limit), typed('bottleSugar', 5)], measured })),
+        'bottlePressureForgotten',
+        'overLimit',
+      );
+    // The almonds bring 7.8 g/L; 5.5 g/L reach 4 bar, and 10.3 g/L reach 6.
+    expect(over(4)).toMatchObject({ unsweetened: true });
+    expect(over(6)).toMatchObject({ unsweetened: false });
+    expect(over(2, { sugarLeft: { kind: 'concentration', amount: 0 } })).toMatchObject({ unsweetened: false });
   });
 
   test('has a number wherever it speaks of one, whatever the recipe', () => {

@@ -96,6 +96,14 @@ describe('a second amount makes the rate between the two', () => {
     expect(numberIn(formulation, 'waterRatio')).not.toBeCloseTo(4.5, 1);
   });
 
+  test('water for a source that usually takes none: the jar is filled, the source let down', () => {
+    const formulation = formulate(recipeOf({ source: 'cartonPlain', given: [typed('blendWater', 200)] }));
+    expect(formulation.rows.blendWater).toMatchObject({ status: 'given', value: 200 });
+    expect(numberIn(formulation, 'headspaceDepth')).toBe(5);
+    expect(formulation.of('totalFill')).toBeCloseTo(numberIn(formulation, 'fillVolume'), 6);
+    expect(numberIn(formulation, 'sourceMass')).toBeGreaterThan(400);
+  });
+
   test('milk and glasses: the glass is worked out, not a second size', () => {
     const formulation = sheet(typed('milkVolume', 1000), typed('servings', 5));
     expect(formulation.rows.servings).toMatchObject({ status: 'given', value: 5 });

@@ -48,10 +48,10 @@ describe('its native sugar as hexose', () => {
 
   test('per gram of sugar is not changed by leaching, which takes all alike', () => {
     const { composition } = sources.almond;
-    const factors = [0, 0.3].map((leaching) =>
+    const factors = [0, 0.3, 0.8].map((leaching) =>
       hexosePerSugar(composition, strainOf(composition, { ...treatment, leaching }), null, water),
     );
-    expect(factors[1]?.value).toBeCloseTo(factors[0]?.value ?? 0, 12);
+    for (const { value } of factors) expect(value).toBeCloseTo(factors[0]?.value ?? 0, 12);
   });
 
   test('of a food without sugars is none', () => {

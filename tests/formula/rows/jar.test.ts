@@ -25,6 +25,30 @@ describe('number of jars', () => {
     expect(worked(recipeOf({ given: [typed('milkVolume', two)] }), 'vesselCount')).toBe(2);
   });
 
+  test.each([
+    ['caneWhite', 300],
+    ['caneWhite', 330],
+    ['none', 300],
+    ['none', 330],
+  ] as const)(
+    'of a typed fill, sweetened with %s, is the whole number nearest to what %s g usually fill',
+    (id, grams) => {
+      const given = [typed('sourceMass', grams), typed('fillVolume', 700)];
+      const formulation = formulate(recipeOf({ given, sweetener: [{ id, share: 1 }] }));
+      // Almonds usually give 5.0884 mL a gram; 25 g/L of sugar ÷ 1.0505 take 0.62 mL a gram, 54 g/L of grains 1 ÷ 1.03.
+      const sweetened = id === 'none' ? 0 : (0.025 / 1.0505) * 0.62;
+      const usual = grams * 5.0884 * (1 + sweetened + 0.054 / 1.03);
+      expect(numberIn(formulation, 'vesselCount')).toBe(Math.round(usual / 700));
+    },
+  );
+
+  test('of a typed fill is one at least, however little there is to fill it', () => {
+    for (const id of ['caneWhite', 'none'] as const) {
+      const given = [typed('sourceMass', 10), typed('fillVolume', 700)];
+      expect(worked(recipeOf({ given, sweetener: [{ id, share: 1 }] }), 'vesselCount')).toBe(1);
+    }
+  });
+
   test.each([1.5, 2.001])('refuses %s jars', (jars) => {
     expect(codesAt(formulate(recipeOf({ given: [typed('vesselCount', jars)] })), 'vesselCount')).toEqual(['notWhole']);
   });

@@ -78,6 +78,16 @@ describe('a water ratio that joins two amounts', () => {
     expect(numberIn(formulate(recipeOf({ given })), 'waterRatio')).toBeCloseTo(4.5, 8);
   });
 
+  test('of two, with little of the source and with much, is the one nearer to the usual', () => {
+    const sweetened = (...given: Recipe['given']) => formulate(recipeOf({ source: 'coconutDriedSweetened', given }));
+    const water = typed('blendWater', 700);
+    const milk = numberIn(sweetened(water, typed('waterRatio', 1.2)), 'milkVolume');
+    const joined = sweetened(water, typed('milkVolume', milk));
+    expect(numberIn(joined, 'milkVolume')).toBeCloseTo(milk, 9);
+    // The least milk comes at 1.44; usual are 5.6.
+    expect(numberIn(joined, 'waterRatio')).toBeGreaterThan(1.44);
+  });
+
   test('that does not exist is refused with the two that do not fit', () => {
     // The pulp of 500 g of almonds alone holds more than 100 mL of milk would leave.
     const formulation = formulate(recipeOf({ given: [typed('sourceMass', 500), typed('milkVolume', 100)] }));
