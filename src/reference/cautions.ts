@@ -122,8 +122,10 @@ const table = [
   {
     id: 'waitOnlyCartons',
     at: 'readyTime',
-    text: 'Waiting for days is only for a heat-treated carton opened for this batch, never for a homemade milk.',
-    origin: judgement('A sealed heat-treated carton starts nearly free of germs; a homemade milk does not.'),
+    text: 'Waiting for days is only for a heat-treated carton or can, neat, opened for this batch, never for a homemade milk.',
+    origin: judgement(
+      'A sealed heat-treated carton or can starts nearly free of germs; a homemade milk, and one let down with tap water, does not.',
+    ),
   },
   {
     id: 'readyIsARange',

@@ -49,6 +49,11 @@ const cartonNotes: readonly Note[] = [
     origin: commonPractice(),
   },
   {
+    step: 'ferment',
+    text: 'A carton is ready after 12 to 72 h, and some never are. Without a sign of souring after three days or so, give it up.',
+    origin: commonPractice(),
+  },
+  {
     step: 'choose',
     text: 'The allergens are those printed on the carton.',
     origin: judgement('A carton can be of almond, soy, oat or another plant, so none can be named here.'),

@@ -17,8 +17,10 @@ export interface Source {
   readonly plural: string;
   readonly family: FamilyId;
   readonly form: 'solid' | 'liquid';
-  /** Heated and sealed by its maker: it starts nearly free of germs, may be waited for, and teaches nothing of a kitchen. */
+  /** Heated and sealed by its maker: neat, it starts nearly free of germs and may be waited for. */
   readonly heated: boolean;
+  /** How many times as long as a homemade milk it takes to be ready, where it differs; it teaches nothing of a kitchen. */
+  readonly slower?: Coefficient;
   readonly composition: Composition;
   readonly food: FoodId | null;
   /** The household measure used; its note says where it is that of the nearest form. */
@@ -241,6 +243,12 @@ const coconutsOwnWater = {
 // A usual almond or oat carton, remembered, made to sum to 100.
 const cartonComposition = { protein: 0.6, fat: 1.3, ash: 0.4, sucrose: null, glucose: null, fructose: null } as const;
 const cartonSugarsUnknown = { maltose: null, lactose: null, galactose: null, fibre: 0.4 } as const;
+const cartonSlower: Coefficient = {
+  ...{ value: 2, unit: 'times', low: 1.5, high: 4.5 },
+  origin: commonPractice(
+    'Ready after 12 to 72 h, where a homemade milk takes 8 to 16 h: 12 ÷ 8 and 72 ÷ 16. Some never turn.',
+  ),
+};
 const cartonServing: Coefficient = {
   value: 240,
   unit: 'mL',
@@ -825,6 +833,7 @@ const table = {
     name: 'Coconut milk, canned',
     plural: 'canned coconut milk',
     family: 'coconut',
+    heated: true,
     composition: composed('12118'),
     food: '12118',
     waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
@@ -837,6 +846,7 @@ const table = {
     name: 'Coconut cream, canned',
     plural: 'canned coconut cream',
     family: 'coconut',
+    heated: true,
     composition: composed('12115', 'Raw cream, the nearest record there is.'),
     food: '12115',
     waterRatio: ratio(2, 1, 3, 'A can to two cans of water, by weight.'),
@@ -846,9 +856,10 @@ const table = {
   },
   coconutWater: {
     ...poured,
-    name: 'Coconut water',
+    name: 'Coconut water, packed',
     plural: 'coconut water',
     family: 'coconut',
+    heated: true,
     composition: composed('12119'),
     food: '12119',
     waterRatio: asItIs,
@@ -861,6 +872,7 @@ const table = {
     plural: 'unsweetened plant milk',
     family: 'carton',
     heated: true,
+    slower: cartonSlower,
     composition: {
       ...cartonComposition,
       ...cartonSugarsUnknown,
@@ -880,6 +892,7 @@ const table = {
     plural: 'sweetened plant milk',
     family: 'carton',
     heated: true,
+    slower: cartonSlower,
     composition: {
       ...cartonComposition,
       ...cartonSugarsUnknown,

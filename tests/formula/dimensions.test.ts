@@ -29,6 +29,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   '': none,
   share: none,
   power: none,
+  times: none,
   'times as fast': none,
   pH: none,
   'g/g': none,

@@ -23,7 +23,8 @@ function write(value: number | string | null, places: number): string {
 
 function writeRange({ rows }: Formulation, row: NumericRowId, places: number): string {
   const { value, range } = rows[row];
-  return `${write(value, places)} (${write(range?.low ?? null, places)}–${write(range?.high ?? null, places)})`;
+  if (range === null) return write(value, places);
+  return `${write(value, places)} (${write(range.low, places)}–${write(range.high, places)})`;
 }
 
 function cellsOf(formulation: Formulation): readonly string[] {

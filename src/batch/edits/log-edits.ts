@@ -48,7 +48,7 @@ export function takeLearnedPace(document: SheetDocument): SheetDocument {
 
 /** Whether the milk of a batch comes out of a carton. */
 export function isOfCarton({ source }: Pick<Batch, 'source'>): boolean {
-  return sources[source].heated;
+  return sources[source].slower !== undefined;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { CautionId } from '../../reference/cautions';
 import { families } from '../../reference/families';
+import { isHeatTreated } from '../composition/heat-treated';
 import type { Formulation } from '../engine/formulate';
 import type { Choices } from '../recipe/coefficients';
 import type { Recipe } from '../recipe/recipe';
@@ -23,12 +24,17 @@ type Entry = readonly [topic: CautionTopic, condition: Condition];
 
 const always: Condition = () => true;
 // What its maker heated starts nearly clean; a can let down with tap water counts with what is made at home.
-const isHomemade = ({ source }: Choices): boolean => !source.heated;
+const isHomemade: Condition = (choices, _, rows) => !isFromItsMaker({ choices, rows });
 const isRaw: Condition = ({ source }) => families[source.family].raw;
 const isSoaked: Condition = ({ source }) => source.soak?.drained === true;
 // Where it can't be told whether there is a bottle, there may be one.
 const isBottled: Condition = (_, __, { bottleTime }) => bottleTime.value !== 0;
 const isHeated = (_: Choices, { heat }: Recipe): boolean => heat !== undefined && heat !== null;
+
+/** Whether the milk comes out of a carton or a can as its maker heated and sealed it. */
+export function isFromItsMaker({ choices, rows }: Pick<Formulation, 'choices' | 'rows'>): boolean {
+  return isHeatTreated(choices.source, rows.waterRatio.value);
+}
 
 /** Whether the milk is warm on the way, so that it has to cool before the grains go in. */
 export function isWarm({ choices, recipe }: Pick<Formulation, 'choices' | 'recipe'>): boolean {
@@ -51,7 +57,7 @@ const entries = {
   acidityLimits: ['spoilage', always],
   howToTest: ['spoilage', always],
   passedOnly: ['spoilage', isBottled],
-  waitOnlyCartons: ['spoilage', (choices) => !isHomemade(choices)],
+  waitOnlyCartons: ['spoilage', (choices, recipe, rows) => !isHomemade(choices, recipe, rows)],
   readyIsARange: ['spoilage', always],
   keepCold: ['spoilage', always],
   timeOut: ['spoilage', always],

@@ -3,6 +3,7 @@ import type { Kind } from '../../measure/units';
 import { writeMetric, writeUS } from '../../measure/write-quantity';
 import { carrollHenry } from '../../reference/fermenting';
 import { kitchen } from '../../reference/kitchen';
+import { isHeatTreated } from '../composition/heat-treated';
 import { isLabelRead, nativeSugarRange } from '../composition/native';
 import { depthBelowRim } from '../models/vessel';
 import {
@@ -187,6 +188,11 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const own = x.of('ownLiquid');
     return own > 0 ? [{ code: 'ownWater', at: 'blendWater', volume: own / x.of('waterDensity') }] : [];
   },
+  pulpMass: (x) => {
+    const milk = x.of('milkMass');
+    const isPlanned = !x.standing.values.has('pulpMass');
+    return isPlanned && x.of('pulpMass') > milk ? [{ code: 'mostlyPulp', at: 'pulpMass', milk }] : none;
+  },
   sugarRate: (x) => {
     if (x.plan.sugarBy !== 'usual') return [];
     const lowered = x.c('sugarUsual') - x.of('sugarRate');
@@ -206,7 +212,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   },
   readyTime: (x) => {
     const latest = x.of('readyLatest');
-    const isHomemade = !x.choices.source.heated;
+    const isHomemade = !isHeatTreated(x.choices.source, x.of('waterRatio'));
     return isHomemade && latest > kitchen.acidityTime.value
       ? [{ code: 'slowerThanLine', at: 'readyTime', latest }]
       : [];

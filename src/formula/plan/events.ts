@@ -1,6 +1,7 @@
 import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
 import { kitchen as limits } from '../../reference/kitchen';
+import { isFromItsMaker } from '../advice/caution-conditions';
 import type { Formulation } from '../engine/formulate';
 import { plainText } from '../steps/marked';
 import type { WriteAmount } from '../steps/step';
@@ -99,7 +100,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   check({ id }: PlannedStep): string {
-    if (!this.writer.formulation.choices.source.heated) {
+    if (!isFromItsMaker(this.writer.formulation)) {
       const may = `At ${this.writer.acidityLine()} or less, by strip or meter, it may stand on until you strain it.`;
       return say(may, this.notThere());
     }
@@ -115,7 +116,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   strain(): string {
     const drink =
       this.writer.value('drinkVolume') === null ? null : `Expect ${this.writer.amount('drinkVolume')} of kefir.`;
-    const isHome = !this.writer.formulation.choices.source.heated;
+    const isHome = !isFromItsMaker(this.writer.formulation);
     const hasSecond = this.schedule.waits.some(({ kind }) => kind === 'second');
     return say(
       this.writer.onlyAcid(),

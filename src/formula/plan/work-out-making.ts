@@ -2,6 +2,7 @@ import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Coefficient } from '../../reference/origins';
+import { isFromItsMaker } from '../advice/caution-conditions';
 import type { Formulation, RowResult } from '../engine/formulate';
 import { readGiven } from '../engine/givens';
 import { type NumericRowId, type StockId, stockRows } from '../recipe/order';
@@ -29,7 +30,7 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
   const { choices } = formulation;
   const ferment = fermentOf(formulation, kitchen);
   const second = secondOf(formulation);
-  const isCarton = choices.source.heated;
+  const isCarton = isFromItsMaker(formulation);
   const isSlow = !isCarton && mayTake(formulation) > sourLine;
   const keep = labelDaysOf(formulation);
   return {
@@ -127,14 +128,14 @@ export function mayTake({ rows }: Formulation): number {
   return typeof value === 'number' ? minutesOf(Math.max(range?.high ?? value, value)) : 0;
 }
 
-function fermentOf({ rows, choices }: Formulation, kitchen: Kitchen): Making['ferment'] {
-  const { value, range, problems } = rows.readyTime;
+function fermentOf(formulation: Formulation, kitchen: Kitchen): Making['ferment'] {
+  const { value, range, problems } = formulation.rows.readyTime;
   if (typeof value !== 'number') {
     const [why] = problems;
     return { why: why === undefined ? 'The sheet has no time for the first ferment.' : describeProblem(why, kitchen) };
   }
   const { low, likely, high } = waitOf(range?.low ?? value, value, range?.high ?? value);
-  const most = choices.source.heated || likely > sourLine ? high : Math.min(high, sourLine);
+  const most = isFromItsMaker(formulation) || likely > sourLine ? high : Math.min(high, sourLine);
   return { wait: { low: Math.min(low, likely), likely, high: Math.max(most, likely) } };
 }
 

@@ -32,6 +32,7 @@ export function sharesOf(recipe: Recipe): number {
 }
 
 const none: Coefficient = { value: 0, unit: 'g/g', origin: { kind: 'judgement', reason: 'It has none.' } };
+const asLong: Coefficient = { value: 1, unit: 'times', origin: { kind: 'judgement', reason: 'It takes no longer.' } };
 const noTime: Coefficient = { value: 0, unit: 'h', origin: { kind: 'judgement', reason: 'It is not soaked.' } };
 
 const table = {
@@ -53,6 +54,7 @@ const table = {
   passing: define('source', { range: { least: 0, most: 1 } }, (c) => c.source.passing),
   pulpMoisture: define('source', { range: { least: 0, most: 0.99 } }, (c) => c.source.pulpMoisture),
   handlingLoss: define('source', { range: { least: 0, most: 0.9 } }, (c) => c.source.handlingLoss),
+  slower: define('source', { range: { least: 0.1, most: 20 } }, (c) => c.source.slower ?? asLong),
   labelServing: define('source', { range: { least: 1, most: 5000 } }, (c) => c.source.label?.serving ?? none),
   labelSugar: define('source', { range: { least: 0, most: 500 } }, (c) => c.source.label?.sugarPerServing ?? none),
   blenderCapacity: define('kitchen', { range: { least: 50, most: 100000 } }, () => kitchen.blenderCapacity),
@@ -127,7 +129,7 @@ export function coefficientInEffect(id: CoefficientId, recipe: Recipe, choices: 
   if (!hasYours(recipe)) return published;
   const yours = recipe.yours[coefficientKey(id, recipe)];
   // A figure of one’s own for what this source does not have counts for nothing.
-  if (published === none || published === noTime) return published;
+  if (published === none || published === noTime || published === asLong) return published;
   if (yours === undefined || !isAllowed(id, yours.value)) return published;
   // The batch in which a figure came to light was planned without it, and is not planned anew for keeping it.
   if (yours.how === 'measured' && broughtToLight[id]?.some((row) => recipe.measured[row] !== undefined)) {

@@ -57,6 +57,8 @@ type ProblemBody =
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
   | { readonly code: 'ownWater'; readonly volume: number }
+  /** More stays in the bag than runs through it; g of milk. */
+  | { readonly code: 'mostlyPulp'; readonly milk: number }
   | { readonly code: 'sugarEstimated'; readonly low: number; readonly high: number; readonly byLabel: boolean }
   | { readonly code: 'nativeCounted'; readonly native: number; readonly lowered: number }
   | { readonly code: 'measuredOff'; readonly planned: number; readonly measured: number }
@@ -137,6 +139,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   severalJars: 'note',
   outsideUsual: 'caution',
   ownWater: 'note',
+  mostlyPulp: 'caution',
   sugarEstimated: 'note',
   nativeCounted: 'note',
   measuredOff: 'note',

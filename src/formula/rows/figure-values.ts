@@ -33,6 +33,12 @@ function keeps(x: Access, end: 'low' | 'high'): number {
   return coefficientInEffect('keepUsual', x.recipe, x.choices)[end] ?? x.of('keepDays');
 }
 
+/** At least or at most as many times as long as a homemade milk; the cook's own figure has no other end. */
+export function slowerAt(x: Access, end: 'low' | 'high'): number {
+  const { value, [end]: bound = value } = coefficientInEffect('slower', x.recipe, x.choices);
+  return bound;
+}
+
 /** The headspace to keep: the depth typed, or the depth of the room typed; of both, the one typed first. */
 function typedHeadspace(x: Access): number {
   const depth = x.plan.against.has('headspaceDepth') ? Number.NaN : x.typed('headspaceDepth');
@@ -85,6 +91,8 @@ const values = {
   usualTime: (x) => x.choices.grain.readyTime.value,
   shortTime: (x) => x.choices.grain.readyTime.low ?? x.choices.grain.readyTime.value,
   longTime: (x) => x.choices.grain.readyTime.high ?? x.choices.grain.readyTime.value,
+  leastSlower: (x) => slowerAt(x, 'low'),
+  mostSlower: (x) => slowerAt(x, 'high'),
   leastOfModels: (x) => spread(x).least,
   mostOfModels: (x) => spread(x).most,
   asLongInBottle: (x) => {

@@ -21,7 +21,7 @@ export const readyTime: NumericRow = {
   bounds: { low: 'readySoonest', high: 'readyLatest' },
   ways: {
     ripening: {
-      formula: '{readyUsual} × {asLong} × {atDoseAndSugar} ÷ {pace}',
+      formula: '{readyUsual} × {slower} × {asLong} × {atDoseAndSugar} ÷ {pace}',
       guard: (x, hours) => {
         const celsius = x.of('roomTemperature');
         if (Number.isNaN(celsius)) return celsius;

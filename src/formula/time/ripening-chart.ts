@@ -2,6 +2,7 @@ import { fermenting } from '../../reference/fermenting';
 import type { Formulation } from '../engine/formulate';
 import { timesAsLong } from '../models/ripening';
 import { atThisDoseAndSugar } from '../rows/dose-and-sugar';
+import { slowerAt } from '../rows/figure-values';
 
 /** Hours until ready to taste at a temperature, °C. */
 export interface RipeningPoint {
@@ -20,14 +21,16 @@ export function ripeningAgainstRoom(formulation: Formulation): readonly Ripening
   if (atUsual === null) return null;
   const { readyTime, readyTemperature } = formulation.choices.grain;
   const { value, low = value, high = value } = readyTime;
+  const { evaluation: x } = formulation;
+  const [least, most] = [slowerAt(x, 'low') / x.c('slower'), slowerAt(x, 'high') / x.c('slower')];
   const points: RipeningPoint[] = [];
   for (let celsius = fermenting.ripeningCoolest.value; celsius <= fermenting.ripeningWarmest.value; celsius += 1) {
     const spread = timesAsLong(celsius, readyTemperature.value);
     points.push({
       celsius,
-      soonest: (atUsual * spread.least * low) / value,
+      soonest: (atUsual * spread.least * low * least) / value,
       likely: atUsual * spread.likely,
-      latest: (atUsual * spread.most * high) / value,
+      latest: (atUsual * spread.most * high * most) / value,
     });
   }
   return points;
@@ -35,6 +38,6 @@ export function ripeningAgainstRoom(formulation: Formulation): readonly Ripening
 
 /** Hours at this batch's dose, sugar and kitchen in the usual room: also where its own room is outside the models. */
 export function hoursInUsualRoom({ evaluation: x }: Formulation): number | null {
-  const hours = (x.c('readyUsual') * atThisDoseAndSugar(x)) / x.c('pace');
+  const hours = (x.c('readyUsual') * x.c('slower') * atThisDoseAndSugar(x)) / x.c('pace');
   return Number.isFinite(hours) ? hours : null;
 }

@@ -2,6 +2,7 @@ import { cartonWaiting } from '../../reference/carton-waiting';
 import { type CautionId, cautions } from '../../reference/cautions';
 import { kitchen } from '../../reference/kitchen';
 import { learning } from '../../reference/pace';
+import { isFromItsMaker } from '../advice/caution-conditions';
 import type { BatchCaution } from '../advice/cautions';
 import type { Formulation } from '../engine/formulate';
 import { type Look, makesOf, startOf, type TimedLook } from './looks';
@@ -54,7 +55,7 @@ export function waitingOf(
   opened: { readonly days: number } | null,
   now: number | null,
 ): Waiting {
-  const isCarton = choices.source.heated;
+  const isCarton = isFromItsMaker({ choices, rows });
   const allowed = isCarton && opened !== null;
   const slack = allowed ? cartonWaiting.sameCarton.value : learning.sameMake.value;
   const day = kitchen.acidityTime.value;

@@ -32,6 +32,7 @@ export const coefficientNames: Readonly<Record<CoefficientId, { readonly symbol:
   cling: { symbol: 'κ', label: 'Liquid clinging to the grains' },
   servingUsual: { symbol: 'g₀', label: 'Usual glass' },
   roomUsual: { symbol: 'T₀', label: 'Usual room' },
+  slower: { symbol: 'ζ', label: 'Times as long as a homemade milk' },
   readyUsual: { symbol: 't_u', label: 'Usual time until ready to taste' },
   pace: { symbol: 'k', label: 'How fast this kitchen ripens' },
   doseExponent: { symbol: 'α', label: 'Power of the dose' },

@@ -42,6 +42,8 @@ function isUsed(id: CoefficientId, { choices }: Formulation): boolean {
     case 'labelServing':
     case 'labelSugar':
       return source.label !== null;
+    case 'slower':
+      return source.slower !== undefined;
     case 'ownWater':
       return source.ownWater !== null;
     case 'soakHours':

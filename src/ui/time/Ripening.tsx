@@ -25,7 +25,7 @@ export function Ripening({ formulation, kitchen, name, isOpened }: Props) {
         <Whose />
       </h2>
       <p role="status">{describeReady(formulation, kitchen)}</p>
-      {formulation.choices.source.heated && (
+      {formulation.choices.source.slower !== undefined && (
         <p>
           A carton can take days, or never turn.{' '}
           {isOpened ? (

@@ -18,7 +18,8 @@ export function Waiting({ batch, store }: Props) {
   const at = useMinutes();
   const { log, settings } = store.document.value;
   const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
-  const waiting = waitingOf(store.formulationOf(batch), looks, batch.opened ?? null, hoursOf(at));
+  const formulation = store.formulationOf(batch);
+  const waiting = waitingOf(formulation, looks, batch.opened ?? null, hoursOf(at));
   const words = describeWaiting(waiting, settings.decimalComma);
   const open = (days: number | null) =>
     store.takeEdit(
@@ -45,7 +46,9 @@ export function Waiting({ batch, store }: Props) {
             checked={waiting.allowed}
             onChange={(event) => open(event.currentTarget.checked ? cartonWaiting.usualDays.value : null)}
           />
-          A heat-treated carton, opened for this batch
+          {formulation.choices.source.slower === undefined
+            ? 'A heat-treated can or packet, poured neat and opened for this batch'
+            : 'A heat-treated carton, opened for this batch'}
         </label>
       )}
       {waiting.allowed && (

@@ -214,3 +214,23 @@ describe('what is worth knowing', () => {
     expect(numberIn(formulation, 'sweetenerMass')).toBeGreaterThan(0);
   });
 });
+
+describe('pulp', () => {
+  test('heavier than the milk is spoken of, up to where it is lighter', () => {
+    const at = (waterRatio: number) =>
+      codesAt(formulate(recipeOf({ source: 'chia', given: [typed('waterRatio', waterRatio)] })), 'pulpMass');
+    expect(at(13)).toEqual(['mostlyPulp']);
+    expect(at(20)).toEqual([]);
+  });
+
+  test.each([
+    ['chia', 12.46],
+    ['flax', 6.75],
+    ['almond', 1.14],
+  ] as const)('of %s is wetter than the slurry under %f g of water a gram, and refused', (source, least) => {
+    const at = (waterRatio: number) =>
+      codesAt(formulate(recipeOf({ source, given: [typed('waterRatio', waterRatio)] })), 'waterRatio');
+    expect(at(least - 0.01)).toContain('gels');
+    expect(at(least + 0.01)).not.toContain('gels');
+  });
+});

@@ -179,7 +179,11 @@ test.each(['cartonPlain', 'cartonSweetened', 'coconutWater'] as const)('%s is po
 
 test('only a carton may wait for days', () => {
   const howTo = expect.stringContaining('clean spoon');
-  expect(notesOf('wait', { source: 'cartonPlain' })).toEqual([expect.stringContaining('Waiting for days'), howTo]);
+  const [hours, days] = [expect.stringContaining('12 to 72 h'), expect.stringContaining('Waiting for days')];
+  expect(notesOf('wait', { source: 'cartonPlain' })).toEqual([hours, days, howTo]);
+  const neat = { source: 'coconutMilk', given: [typed('waterRatio', 0)] } as const;
+  expect(notesOf('wait', neat)).toEqual([days, howTo]);
+  expect(textOf('wait', neat)).not.toContain('pH 4.6');
   expect(notesOf('wait', { source: 'coconutMilk' })).toEqual([howTo]);
   expect(textOf('wait', { source: 'coconutMilk' })).toContain('pH 4.6 or less by strip or meter within 24 h');
   expect(textOf('wait', { source: 'cartonPlain' })).not.toContain('pH 4.6');

@@ -140,10 +140,11 @@ describe('a carton', () => {
   });
 });
 
-test('days are waited for with cartons only, of all sources', () => {
+test('days are waited for with cartons and neat cans only, of all sources', () => {
   for (const source of sourceIds) {
-    const { allowed } = waitingOf(formulate(recipeOf({ source })), [], { days: 3 }, null);
-    expect(allowed).toBe(sources[source].heated);
+    const formulation = formulate(recipeOf({ source }));
+    const { allowed } = waitingOf(formulation, [], { days: 3 }, null);
+    expect(allowed, source).toBe(sources[source].heated && formulation.rows.waterRatio.value === 0);
   }
 });
 

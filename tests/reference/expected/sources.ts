@@ -322,10 +322,18 @@ const tigerNutFigures: Figures = {
   ...{ 'blendSeconds, s': [120, 60, 180], 'blendWater.temperature, °C': nearRoom },
 };
 
+// Common practice: ready after 12 to 72 h, 24 h being usual, where homemade milk takes 8 to 16 h, 12 h being usual.
 // From memory: a usual almond or oat carton, made to sum to 100. A label cup is 240 mL in the US: 21 CFR 101.9(b)(5)(viii).
 const carton: Figures = {
   ...poured,
-  ...{ food: null, cup: null, heated: true, 'waterRatio, g/g': [0], 'label.serving, mL': [240, 100, 250] },
+  ...{
+    food: null,
+    cup: null,
+    heated: true,
+    'waterRatio, g/g': [0],
+    'slower, times': [24 / 12, 12 / 8, 72 / 16],
+    'label.serving, mL': [240, 100, 250],
+  },
   ...under('composition', {
     ...{ protein: 0.6, fat: 1.3, fibre: 0.4, ash: 0.4 },
     ...{ sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null },
@@ -378,6 +386,7 @@ export const sourceFigures: Figures = {
   }),
   ...under('coconutMilk', {
     ...poured,
+    heated: true,
     ...unlabelled,
     ...under('composition', compositionOf('12118')),
     // From memory: cans are near 400 mL, and are let down by 0.85 of water or drunk neat.
@@ -385,6 +394,7 @@ export const sourceFigures: Figures = {
   }),
   ...under('coconutCream', {
     ...poured,
+    heated: true,
     ...unlabelled,
     // Raw cream, the nearest record. Common practice: a can to two of water.
     ...under('composition', compositionOf('12115')),
@@ -392,6 +402,7 @@ export const sourceFigures: Figures = {
   }),
   ...under('coconutWater', {
     ...poured,
+    heated: true,
     ...unlabelled,
     ...under('composition', compositionOf('12119')),
     'waterRatio, g/g': [0],

@@ -34,7 +34,7 @@ describe('waiting', () => {
     expect(log.queryByRole('checkbox', { name: /carton/ })).toBeNull();
     expect(text()).toContain('No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over.');
     expect(text()).toContain('If a homemade milk has not reached pH 4.6 by strip or meter within 24 h, throw it out.');
-    expect(text()).toContain('Waiting for days is only for a heat-treated carton opened for this batch');
+    expect(text()).toContain('Waiting for days is only for a heat-treated carton or can, neat, opened for this batch');
     cleanup();
     const tooLate = await openWaiting((store) => look(store, 25, { acidity: 5 }));
     expect(tooLate.text()).toContain('It did not reach pH 4.6 within 24 h: throw it out.');

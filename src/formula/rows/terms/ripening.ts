@@ -4,6 +4,8 @@ import type { Ways } from '../row';
 export const ripeningTerms = {
   usualStart: { usual: '{nativeSugar} + ({sugarUsual} − ({nativeSugar} − {nativeThreshold}, if above 0), if above 0)' },
   asLong: { cardinal: '{growthUsual} ÷ {growthHere}' },
-  readySoonest: { least: '{readyTime} × {shortTime} ÷ {usualTime} × {leastOfModels} ÷ {asLong}' },
-  readyLatest: { most: '{readyTime} × {longTime} ÷ {usualTime} × {mostOfModels} ÷ {asLong}' },
+  readySoonest: {
+    least: '{readyTime} × {shortTime} ÷ {usualTime} × {leastSlower} ÷ {slower} × {leastOfModels} ÷ {asLong}',
+  },
+  readyLatest: { most: '{readyTime} × {longTime} ÷ {usualTime} × {mostSlower} ÷ {slower} × {mostOfModels} ÷ {asLong}' },
 } satisfies Record<string, Ways>;

@@ -99,6 +99,11 @@ function endOf(symbol: string, label: string, coefficient: Coefficient, end: 'lo
   return entry(symbol, label, coefficient[end] ?? value, unit, origin);
 }
 
+function slowerEnd(x: Access, end: 'low' | 'high'): Figure {
+  const label = `At ${end === 'low' ? 'least' : 'most'} as many times as long`;
+  return endOf(end === 'low' ? 'ζ₋' : 'ζ₊', label, coefficientInEffect('slower', x.recipe, x.choices), end);
+}
+
 function keepEnd(x: Access, end: 'low' | 'high'): Figure {
   const label = end === 'low' ? 'The short end of what is usual' : 'The long end of what is usual';
   return endOf(end === 'low' ? 'q₋' : 'q₊', label, coefficientInEffect('keepUsual', x.recipe, x.choices), end);
@@ -114,6 +119,8 @@ export const ripeningFigures = {
   usualTime: (x) => ofTable('t_m', 'The middle of the usual time', x.choices.grain.readyTime),
   shortTime: (x) => endOf('t_s', 'The short end of the usual time', x.choices.grain.readyTime, 'low'),
   longTime: (x) => endOf('t_l', 'The long end of the usual time', x.choices.grain.readyTime, 'high'),
+  leastSlower: (x) => slowerEnd(x, 'low'),
+  mostSlower: (x) => slowerEnd(x, 'high'),
   shortKeep: (x) => keepEnd(x, 'low'),
   longKeep: (x) => keepEnd(x, 'high'),
 } satisfies Record<string, FigureMaker>;

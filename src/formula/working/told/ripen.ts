@@ -7,7 +7,7 @@ export const ripenTold = {
   readyTime: {
     ripening: {
       words:
-        'The usual time at the usual room, times as long as this temperature takes it, less for more grains and for more sugar, divided by how fast this kitchen is.',
+        'The usual time at the usual room, times as long as this source and this temperature take it, less for more grains and for more sugar, divided by how fast this kitchen is.',
     },
   },
 } as const satisfies ToldWays;
