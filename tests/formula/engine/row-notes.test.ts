@@ -139,6 +139,18 @@ describe('what is worth knowing', () => {
     expect(codesAt(enough, 'grainMass')).not.toContain('moreThanOnHand');
   });
 
+  test('is that a capacity typed makes the jar one’s own, and nothing else typed does', () => {
+    expect(codesAt(formulate(recipeOf({ given: [typed('brimful', 1000)] })), 'vessel')).toEqual(['ownCapacity']);
+    expect(codesAt(formulate(recipeOf({ given: [typed('headspaceDepth', 3)] })), 'vessel')).toEqual([]);
+  });
+
+  test('is whether an estimate is so for want of its label, or of any table', () => {
+    const estimate = (source: Recipe['source']) =>
+      problemAt(formulate(recipeOf({ source })), 'startingSugar', 'sugarEstimated');
+    expect(estimate('cartonPlain')).toMatchObject({ byLabel: true });
+    expect(estimate('coconutMilk')).toMatchObject({ byLabel: false });
+  });
+
   test('is how much of the water is the coconut’s own: its weight, at 0.99820 g a millilitre', () => {
     const formulation = formulate(recipeOf({ source: 'coconutFresh' }));
     expect(problemAt(formulation, 'blendWater', 'ownWater')).toMatchObject({

@@ -96,6 +96,12 @@ describe('a second amount makes the rate between the two', () => {
     expect(numberIn(formulation, 'waterRatio')).not.toBeCloseTo(4.5, 1);
   });
 
+  test('a fill and a source that usually takes no water: the jars nearest to what there is', () => {
+    // 1900 g of a drink that weighs 1.02 to 1.04 g a millilitre, sweetened and with its grains, are 2 L in all.
+    const given = [typed('sourceMass', 1900), typed('fillVolume', 700)];
+    expect(numberIn(formulate(recipeOf({ source: 'cartonPlain', given })), 'vesselCount')).toBe(3);
+  });
+
   test('water for a source that usually takes none: the jar is filled, the source let down', () => {
     const formulation = formulate(recipeOf({ source: 'cartonPlain', given: [typed('blendWater', 200)] }));
     expect(formulation.rows.blendWater).toMatchObject({ status: 'given', value: 200 });
@@ -132,6 +138,7 @@ describe('a second amount makes the rate between the two', () => {
     expect(formulation.rows.vesselCount).toMatchObject({ status: 'given', value: 2, problems: [] });
     expect(numberIn(formulation, 'fillVolume')).toBeCloseTo(formulation.of('totalFill') / 2, 9);
     expect(numberIn(formulation, 'headspaceDepth')).toBeGreaterThan(5);
+    expect(formulation.sizedFrom).toBe('sourceMass');
     const crowded = sheet(typed('vesselCount', 1), typed('sourceMass', 200));
     expect(numberIn(crowded, 'vesselCount')).toBe(1);
     expect(numberIn(crowded, 'headspaceDepth')).toBeLessThan(5);
@@ -189,6 +196,13 @@ describe('sized from anything but the jar', () => {
     const formulation = sheet(typed('milkVolume', 500), typed('headspaceDepth', 2.5));
     expect(problemAt(formulation, 'headspaceDepth', 'headspaceKept')).toMatchObject({ asked: 2.5 });
     expect(numberIn(formulation, 'headspaceDepth')).toBeGreaterThan(2.5);
+  });
+
+  test('a headspace typed twice is the one typed first: 150 mL are in the shoulder of the jar, 3.19 cm deep', () => {
+    const sized = typed('milkVolume', 2000);
+    const [room, depth] = [typed('headspaceVolume', 150), typed('headspaceDepth', 7)];
+    expect(sheet(sized, room, depth).of('headspaceAsked')).toBeCloseTo(3.193, 3);
+    expect(sheet(sized, depth, room).of('headspaceAsked')).toBe(7);
   });
 
   test('a headspace that a typed number of jars cannot keep is a contradiction', () => {

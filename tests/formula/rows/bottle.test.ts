@@ -142,6 +142,11 @@ describe('the temperature of the bottle', () => {
     expect(worked(given(typed('roomTemperature', 24), typed('bottleTemperature', 19)), 'bottleTemperature')).toBe(19);
   });
 
+  test('may be that of a cold refrigerator, and of no freezer', () => {
+    expect(worked(given(typed('bottleTemperature', -1)), 'bottleTemperature')).toBe(-1);
+    expect(codesAt(formulate(given(typed('bottleTemperature', -3))), 'bottleTemperature')).toEqual(['tooSmall']);
+  });
+
   test('under 30 °C leaves a forgotten bottle where it was; over it the bottle’s own counts', () => {
     const usual = worked(recipeOf(), 'bottlePressureForgotten');
     expect(worked(given(typed('bottleTemperature', 29)), 'bottlePressureForgotten')).toBe(usual);

@@ -60,6 +60,16 @@ describe('a water ratio that joins two amounts', () => {
     );
   });
 
+  test.each(['sugarRate', 'startingSugar'] as const)('counts the room of a typed %s', (row) => {
+    for (const other of ['drinkVolume', 'fillVolume'] as const) {
+      const base = recipeOf({ vessel: 'fiveLitre' });
+      const given = [typed('sourceMass', 200), typed(row, 45)];
+      const straight = formulate({ ...base, given: [...given, typed('waterRatio', 6)] });
+      const joined = formulate({ ...base, given: [...given, typed(other, numberIn(straight, other))] });
+      expect(numberIn(joined, 'waterRatio')).toBeCloseTo(6, 8);
+    }
+  });
+
   test('crosses the line where native sugar begins to count', () => {
     // Coconut flesh at a low ratio brings more than 10 g/L, at a high one less.
     for (const ratio of [1, 6, 12]) {

@@ -132,6 +132,14 @@ describe('water', () => {
     expect(codesAt(formulation, 'blendWater')).toEqual(['ownWater']);
   });
 
+  test('is none where less is wanted than the fresh nut’s own, of which so much is used', () => {
+    const given = [typed('sourceMass', 400), typed('waterRatio', 0.4)];
+    const yours = { 'coconutFresh.passing': own(0.3) };
+    const formulation = formulate(recipeOf({ source: 'coconutFresh', given, yours }));
+    expect(numberIn(formulation, 'blendWater')).toBe(0);
+    expect(formulation.of('ownLiquid')).toBeCloseTo(400 * 0.4, 9);
+  });
+
   test('is none where a poured source is used as it is', () => {
     expect(formulate(recipeOf({ source: 'coconutWater' })).rows.blendWater.absence).toBe('poured');
   });

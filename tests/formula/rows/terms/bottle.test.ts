@@ -25,6 +25,12 @@ describe('the liquid', () => {
     expect(of()('waterShare')).toBeCloseTo(0.89482, 4);
   });
 
+  test('of a thicker milk is the water of that milk', () => {
+    const thick = of(typed('waterRatio', 2));
+    const water = (thick('milkMass') * (1 - thick('milkSolids') / 100)) / 0.9982;
+    expect(thick('waterShare')).toBeCloseTo(water / thick('liquid'), 4);
+  });
+
   test('holds no more water than itself, and no less than none', () => {
     fc.assert(
       fc.property(sensibleRecipe, (recipe) => {
