@@ -77,6 +77,7 @@ export const sourceAliases: Aliases<SourceId> = {
   ],
   coconutCream: ['coconut cream', 'canned coconut cream', 'tinned coconut cream', 'raw coconut cream'],
   coconutWater: ['coconut water', 'coconut juice'],
+  own: ['nuts, seeds or grain of your own', 'source of your own'],
   cartonPlain: [
     'carton',
     'plant milk',

@@ -28,6 +28,7 @@ const table = {
     pickedOver: false,
   },
   carton: { heading: 'Ready made', keeps: week, raw: false, pickedOver: false },
+  own: { heading: 'Your own', keeps: week, raw: true, pickedOver: true },
 } satisfies Record<string, Family>;
 
 export type FamilyId = keyof typeof table;

@@ -371,6 +371,14 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
       origin: commonPractice(),
     },
   ],
+  own: [
+    {
+      step: 'choose',
+      text: 'The sheet can’t know what is in a source of your own: name its allergens, and ask before using what is not eaten raw, such as beans.',
+      origin: judgement('Only the packet and who knows the food can say.'),
+      caution: true,
+    },
+  ],
   cartonPlain: cartonNotes,
   cartonSweetened: cartonNotes,
 };

@@ -47,6 +47,8 @@ export interface Source {
   /** Liquid that comes with the source and is counted before any water. */
   readonly ownWater: { readonly composition: Composition; readonly perGram: Coefficient } | null;
   readonly label: { readonly serving: Coefficient; readonly sugarPerServing: Coefficient } | null;
+  /** What is in 100 g of a source of the cook’s own, until its label is typed; what is left is water. */
+  readonly ownLabel?: Readonly<Record<'fat' | 'protein' | 'starch' | 'sugars' | 'fibre' | 'ash', Coefficient>>;
   readonly can?: { readonly volume: Coefficient };
   /** What is not eaten raw: it is cooked before it is blended, or its milk is. */
   readonly cook?: { readonly what: 'source' | 'milk'; readonly minutes: Coefficient };
@@ -223,6 +225,12 @@ function likeCoconut(value: number, low: number, high: number): Coefficient {
     `A composition of pressed coconut, seen without its citation, has 0.74 to 0.84 of the fat pass; so 0.79 of all but the fibre. ${homeBags}`,
   );
   return { value, unit: 'share', low, high, origin };
+}
+
+const startsAsNut = 'A usual nut, until you type what your label says.';
+
+function ofLabel(value: number): Coefficient {
+  return settled(value, 'g in 100 g', startsAsNut);
 }
 
 const coconutsOwnWater = {
@@ -904,6 +912,31 @@ const table = {
     food: null,
     waterRatio: asItIs,
     label: { serving: cartonServing, sugarPerServing: believed(7, 'g', 4, 13) },
+    allergens: [],
+  },
+  own: {
+    ...drained,
+    name: 'Your own source',
+    plural: 'nuts, seeds or grain of your own',
+    family: 'own',
+    composition: {
+      ...{ water: 5, protein: 20, fat: 50, carbohydrate: 22, fibre: 9, sugars: 4, ash: 3 },
+      ...{ sucrose: null, glucose: null, fructose: null, maltose: null, lactose: null, galactose: null },
+      origin: judgement(startsAsNut),
+    },
+    food: null,
+    cup: null,
+    soak: soakCold(6, 10),
+    uptake: believed(0.4, 'g/g', 0.1, 0.6, 'As nuts take up; weigh yours after soaking. 0 where you do not soak.'),
+    waterRatio: ratio(4.5, 3, 6),
+    passing: likeAlmond(0.7, 0.4, 0.82),
+    pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
+    blendSeconds: seconds(120, 60, 180),
+    blendWater: nearRoom,
+    ownLabel: {
+      ...{ fat: ofLabel(50), protein: ofLabel(20), starch: ofLabel(9) },
+      ...{ sugars: ofLabel(4), fibre: ofLabel(9), ash: ofLabel(3) },
+    },
     allergens: [],
   },
 } satisfies Record<string, Source>;

@@ -30,7 +30,7 @@ describe('sources', () => {
 
   it('have a record or a label, never both', () => {
     for (const [id, { food, label, family }] of entries) {
-      expect(food === null, id).toBe(family === 'carton' || id === 'tigerNut');
+      expect(food === null, id).toBe(family === 'carton' || id === 'tigerNut' || id === 'own');
       expect(label === null, id).toBe(family !== 'carton');
     }
   });

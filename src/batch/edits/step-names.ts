@@ -43,6 +43,7 @@ export const stepNames = {
   setHeat: (heat: HeatStep | null) => (heat === null ? 'Leave out the heat step' : `Heat the ${heat.what}`),
   correct: (label: string, value: number, decimalComma: boolean) =>
     `Use ${writeTrimmed(value, places, decimalComma)} for ${label}`,
+  ownLabel: () => 'Keep what the label of your own source says',
   keepMeasured: (label: string) => `Keep what was measured for ${label}`,
   giveBack: (label: string) => `Give back ${label}`,
   renameBatch: (name: string) => `Rename to ${shorten(name)}`,

@@ -13,6 +13,7 @@ const kinds: Readonly<Record<string, { readonly kind: Kind; readonly bareUnit: U
   cm: { kind: 'length', bareUnit: 'cm' },
   mL: { kind: 'volume', bareUnit: 'mL' },
   g: { kind: 'mass', bareUnit: 'g' },
+  'g in 100 g': { kind: 'mass', bareUnit: 'g' },
   h: { kind: 'time', bareUnit: 'h' },
 };
 

@@ -1,5 +1,6 @@
 import { type Allergen, type AllergenId, allergens } from '../../reference/allergens';
 import { judgement, type Origin } from '../../reference/origins';
+import type { Source } from '../../reference/sources';
 import type { Formulation } from '../engine/formulate';
 import { lowerFirst } from '../words/lower-first';
 import { describeOrigin } from '../words/origin-words';
@@ -51,10 +52,18 @@ function nameLists(us: boolean, eu: boolean): string {
   return eu ? 'the EU list and not on the US list' : 'neither the US list nor the EU list';
 }
 
-function describeUnnamed({ label, plural }: Formulation['choices']['source']): string {
-  return label !== null
-    ? 'Those of the source are printed on the carton.'
-    : `${upperFirst(plural)} are on neither the US list nor the EU list. Read the packet all the same.`;
+/** Whether the sheet can't know what the source is made of: a carton, or one of the cook's own. */
+export function isUnknown({ label, ownLabel }: Pick<Source, 'label' | 'ownLabel'>): boolean {
+  return label !== null || ownLabel !== undefined;
+}
+
+function describeUnnamed(source: Source): string {
+  const { label, plural } = source;
+  if (isUnknown(source))
+    return label === null
+      ? 'Those of a source of your own are for you to name.'
+      : 'Those of the source are printed on the carton.';
+  return `${upperFirst(plural)} are on neither the US list nor the EU list. Read the packet all the same.`;
 }
 
 /** One origin for what rests on several works: the first, the others named in its note. */

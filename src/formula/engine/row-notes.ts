@@ -13,6 +13,7 @@ import {
   coefficients,
   hasYours,
   isAllowed,
+  labelIds,
   sharesOf,
 } from '../recipe/coefficients';
 import { type NumericRowId, type RowId, stockIds, stockRows } from '../recipe/order';
@@ -141,6 +142,14 @@ export function leastWise(x: Evaluation): number {
   return Math.max(kitchen.headspaceDepth.low ?? 0, depthBelowRim(jarProfile(x), share * x.of('brimful')));
 }
 
+/** Whether the label of a source of the cook's own is typed, and can be. */
+function ofOwnLabel(x: Evaluation): readonly Problem[] {
+  const typed = labelIds.filter((id) => x.recipe.yours[coefficientKey(id, x.recipe)] !== undefined);
+  const sum = labelIds.reduce((all, id) => all + x.c(id), 0);
+  if (sum > 100) return [{ code: 'labelTooMuch', at: 'source', sum }];
+  return typed.length === 0 ? [{ code: 'ownAssumed', at: 'source' }] : none;
+}
+
 const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[]>>> = {
   sweetener: (x) => {
     const refused = x.choices.sweetener
@@ -159,6 +168,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   },
   vessel: (x) => (x.plan.accepted.has('brimful') ? [{ code: 'ownCapacity', at: 'vessel' }] : none),
   source: (x) => {
+    if (x.choices.source.ownLabel !== undefined) return ofOwnLabel(x);
     if (isLabelRead(x)) return none;
     return [{ code: 'labelAssumed', at: 'source', sugar: x.c('labelSugar'), serving: x.c('labelServing') }];
   },

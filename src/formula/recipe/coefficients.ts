@@ -3,7 +3,7 @@ import { jars } from '../../reference/jars';
 import { kitchen } from '../../reference/kitchen';
 import type { Coefficient } from '../../reference/origins';
 import { physics } from '../../reference/physics';
-import { sources } from '../../reference/sources';
+import { type Composition, sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import { type Choices, type CoefficientDefinition, define } from './coefficient';
 import { fermentCoefficients } from './ferment-coefficients';
@@ -15,7 +15,7 @@ export type { Choices, CoefficientDefinition } from './coefficient';
 /** The entries of the tables that the recipe names. Shares of a blend that do not add up to 1 count in proportion. */
 export function chooseFrom(recipe: Recipe): Choices {
   const shares = sharesOf(recipe);
-  return {
+  const choices: Choices = {
     jar: jars[recipe.vessel],
     source: sources[recipe.source],
     grain: grains[recipe.grains],
@@ -23,6 +23,25 @@ export function chooseFrom(recipe: Recipe): Choices {
       entry: sweeteners[id],
       share: share / (shares > 0 ? shares : 1),
     })),
+  };
+  const { source } = choices;
+  if (source.ownLabel === undefined) return choices;
+  return { ...choices, source: { ...source, composition: composeByLabel(recipe, choices) } };
+}
+
+/** What a label of a source of the cook's own says, in the order of a label. */
+export const labelIds = ['byFat', 'byProtein', 'byStarch', 'bySugars', 'byFibre', 'byAsh'] as const;
+
+/** What is in 100 g by the label; what is left is water. A label that says more than 100 g leaves none. */
+function composeByLabel(recipe: Recipe, choices: Choices): Composition {
+  const found = labelIds.map((id) => coefficientInEffect(id, recipe, choices));
+  const [fat = 0, protein = 0, starch = 0, sugars = 0, fibre = 0, ash = 0] = found.map(({ value }) => value);
+  const sum = found.reduce((all, { value }) => all + value, 0);
+  const { composition } = choices.source;
+  return {
+    ...composition,
+    ...{ fat, protein, sugars, fibre, ash, carbohydrate: starch + sugars + fibre, water: Math.max(100 - sum, 0) },
+    origin: found.find(({ origin }) => origin.kind === 'yours')?.origin ?? composition.origin,
   };
 }
 
@@ -57,6 +76,12 @@ const table = {
   slower: define('source', { range: { least: 0.1, most: 20 } }, (c) => c.source.slower ?? asLong),
   labelServing: define('source', { range: { least: 1, most: 5000 } }, (c) => c.source.label?.serving ?? none),
   labelSugar: define('source', { range: { least: 0, most: 500 } }, (c) => c.source.label?.sugarPerServing ?? none),
+  byFat: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.fat ?? none),
+  byProtein: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.protein ?? none),
+  byStarch: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.starch ?? none),
+  bySugars: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.sugars ?? none),
+  byFibre: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.fibre ?? none),
+  byAsh: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.ash ?? none),
   blenderCapacity: define('kitchen', { range: { least: 50, most: 100000 } }, () => kitchen.blenderCapacity),
   sugarUsual: define('kitchen', { range: { least: 0, most: 500 } }, () => kitchen.addedSugar),
   nativeThreshold: define('kitchen', { range: { least: 0, most: 500 } }, () => kitchen.nativeSugarThreshold),
@@ -92,7 +117,7 @@ export interface Fixed {
   c(id: CoefficientId): number;
 }
 
-/** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `own@b1.neckHeight` for that batch’s own jar. */
+/** Under which key a correction is kept: `almond.uptake` holds for almonds alone, `own@b1.neckHeight` for that batch’s own jar and source. */
 export function coefficientKey(id: CoefficientId, recipe: Recipe): string {
   const { owner } = coefficients[id];
   const choice = owner === 'kitchen' ? owner : recipe[owner];

@@ -91,6 +91,8 @@ type ProblemBody =
   | { readonly code: 'notAcid'; readonly measured: number }
   | { readonly code: 'notSoaked' }
   | { readonly code: 'ownCapacity' }
+  | { readonly code: 'ownAssumed' }
+  | { readonly code: 'labelTooMuch'; readonly sum: number }
   | { readonly code: 'weighWater' }
   | { readonly code: 'labelAssumed'; readonly sugar: number; readonly serving: number }
   | {
@@ -158,6 +160,8 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',
+  ownAssumed: 'caution',
+  labelTooMuch: 'caution',
   weighWater: 'note',
   labelAssumed: 'note',
   moreThanOnHand: 'conflict',

@@ -1,5 +1,6 @@
 import { type Allergen, type AllergenId, allergens } from '../../reference/allergens';
 import { alcoholLine } from '../../reference/fermenting';
+import { isUnknown } from '../advice/batch-allergens';
 import { allergensOf, findCaution } from '../advice/cautions';
 import type { Formulation } from '../engine/formulate';
 import { fateAfterBottle, fateOfFirst } from '../fizz/sugar-fate';
@@ -102,9 +103,11 @@ function writeAllergens(formulation: Formulation): string {
   const { source } = formulation.choices;
   const named = allergensOf(formulation).entries.filter(({ from }) => from === 'source');
   if (named.length > 0) return named.map(({ id }) => writeAllergen(id)).join(' ');
-  return source.label !== null
-    ? 'Allergens: those named on the carton it was made from.'
-    : `Allergens: ${source.plural} are on neither the US nor the EU list.`;
+  if (isUnknown(source))
+    return source.label === null
+      ? 'Allergens: those of what it was made of.'
+      : 'Allergens: those named on the carton it was made from.';
+  return `Allergens: ${source.plural} are on neither the US nor the EU list.`;
 }
 
 function writeAllergen(id: AllergenId): string {

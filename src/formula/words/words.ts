@@ -157,6 +157,10 @@ const sentences: Sentences = {
   beyondFormula: ({ most }, write) =>
     `So much pressure can burst a bottle. Chill it in time and open it cold, or use less sugar. Over ${write(most, 'pressure')} the figure is only rough.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
+  ownAssumed: () =>
+    'Counted as a usual nut until you type what its label says, in the working of this row. Its allergens are for you to name.',
+  labelTooMuch: ({ sum }, write) =>
+    `What its label says comes to ${write.number(sum, 1)} g in 100 g, which is more than there is. Check each figure.`,
   weighWater: () =>
     'Fill your jar with water to the very rim, weigh the water, and type that weight here, such as 1050 g.',
   labelAssumed: ({ sugar, serving }, write) =>

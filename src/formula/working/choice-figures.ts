@@ -44,6 +44,13 @@ function isUsed(id: CoefficientId, { choices }: Formulation): boolean {
       return source.label !== null;
     case 'slower':
       return source.slower !== undefined;
+    case 'byFat':
+    case 'byProtein':
+    case 'byStarch':
+    case 'bySugars':
+    case 'byFibre':
+    case 'byAsh':
+      return source.ownLabel !== undefined;
     case 'ownWater':
       return source.ownWater !== null;
     case 'soakHours':

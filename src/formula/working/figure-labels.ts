@@ -10,6 +10,7 @@ const plain: Readonly<Record<string, string>> = {
   blendSeconds: 'Blending for',
   'blendWater.temperature': 'Water to blend with, temperature',
   'can.volume': 'What a can holds',
+  'cook.minutes': 'Cooking for',
   'cup.grams': 'A level cup or spoon weighs',
   'cup.millilitres': 'That cup or spoon holds',
   'spoon.grams': 'A level spoon or cup weighs',

@@ -3,6 +3,7 @@ import { dayAfter, dayHere, writeCalendarDay } from '../../batch/document/calend
 import type { Batch } from '../../batch/document/document';
 import { planFor, plannedDay } from '../../batch/store/plan-batches';
 import type { Store } from '../../batch/store/store';
+import { isUnknown } from '../../formula/advice/batch-allergens';
 import { type LabelLine, labelDaysOf, labelOfBatch } from '../../formula/steps/label-text';
 import { Refusal, Typed } from '../page/Typed';
 import { useSheetOnPaper } from './use-sheet-on-paper';
@@ -73,8 +74,8 @@ function LabelsPanel({ batch, store }: Props) {
       <Refusal why={count === null ? `Type a whole number of labels, from 1 to ${mostLabels}.` : null} />
       {chosen === null && planned !== null && <p role="status">The day is the plan’s. Change it if it was another.</p>}
       {days.made === null && <p role="status">Choose the day, or print a line to write it on.</p>}
-      {formulation.choices.source.label !== null && (
-        <p>The sheet does not know what is in your carton. Write its allergens in the line of your own.</p>
+      {isUnknown(formulation.choices.source) && (
+        <p>The sheet does not know what is in it. Write its allergens in the line of your own.</p>
       )}
       <h3>As it prints</h3>
       <JarLabel lines={lines} />

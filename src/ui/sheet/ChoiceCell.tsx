@@ -75,7 +75,11 @@ export function ChoiceCell({ id, batch: batchId, store, state, column, place, ra
         aria-label={labelOf(id)}
         tabIndex={-1}
         value={chosen}
-        onChange={({ currentTarget: { value } }) => store.choose(batchId, id, value)}
+        onChange={({ currentTarget: { value } }) => {
+          store.choose(batchId, id, value);
+          // What a source of one's own is stands in its working.
+          if (id === 'source' && value === 'own') state.working.value = spot;
+        }}
         onKeyDown={leave}
       >
         {isBlend && <option value={chosen}>{name}</option>}

@@ -8,6 +8,7 @@ import { writeSignificant } from '../../formula/words/write-significant';
 import { coefficientsOf, compositionOf, type Fact, sugarFacts } from '../../formula/working/choice-figures';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { Correct } from './Correct';
+import { OwnLabel } from './OwnLabel';
 
 interface Props {
   readonly id: ChoiceRowId;
@@ -23,6 +24,9 @@ export function AboutChoice({ id, batch, store }: Props) {
       {id === 'source' && <SourceFacts formulation={formulation} />}
       {id === 'sweetener' && <SweetenerFacts formulation={formulation} />}
       {id === 'grains' && <GrainFacts formulation={formulation} />}
+      {id === 'source' && formulation.choices.source.ownLabel !== undefined && (
+        <OwnLabel formulation={formulation} store={store} />
+      )}
       {id !== 'sweetener' && (
         <>
           <h4>Figures used</h4>

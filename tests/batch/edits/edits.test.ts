@@ -195,9 +195,10 @@ describe('correct', () => {
   });
 });
 
-test('a key names its coefficient, a batch’s own jar too', () => {
+test('a key names its coefficient, of a batch’s own jar and source too', () => {
+  expect(edits.coefficientAt('own@b1.uptake')).toBe('uptake');
   expect(edits.coefficientAt('own@b1.neckHeight')).toBe('neckHeight');
-  for (const key of ['own@b1.uptake', 'quartWide@b1.neckHeight', 'own@.neckHeight', 'own@b1.x.neckHeight'])
+  for (const key of ['own@b1.usualDose', 'quartWide@b1.neckHeight', 'own@.neckHeight', 'own@b1.x.neckHeight'])
     expect(edits.coefficientAt(key), key).toBeNull();
 });
 

@@ -49,6 +49,7 @@ export const usualCanFigures: Figures = { ', mL': [400, 385, 415] };
 export const keepingFigures: Figures = {
   ...{ 'ground.keeps, days': [7, 6, 8], 'butter.keeps, days': [7, 6, 8], 'cereal.keeps, days': [7, 6, 8] },
   ...{ 'ground.raw': true, 'ground.pickedOver': false, 'butter.raw': false, 'butter.pickedOver': false },
+  ...{ 'own.keeps, days': [7, 6, 8], 'own.raw': true, 'own.pickedOver': true },
   ...{ 'cereal.raw': false, 'cereal.pickedOver': false },
   ...{ 'nut.keeps, days': [7, 6, 8], 'legume.keeps, days': [7, 6, 8], 'seed.keeps, days': [7, 6, 8] },
   ...{ 'coconut.keeps, days': [8.5, 7, 10], 'carton.keeps, days': [7, 6, 8] },
