@@ -112,8 +112,19 @@ describe('measuring', () => {
     expect(codesAt(formulate(recipeOf({ given, measured })), 'milkVolume')).toEqual(['conflict']);
   });
 
-  test('a soaked weight as it may well be raises no question', () => {
-    expect(codesAt(measuring({ soakedMass: 230 }), 'soakedMass')).toEqual([]);
+  test('raises no question about what may well be', () => {
+    const formulation = measuring({ soakedMass: 230, drinkVolume: 650 });
+    expect(codesAt(formulation, 'soakedMass')).toEqual([]);
+    expect(codesAt(formulation, 'drinkVolume')).toEqual([]);
+  });
+
+  test('more milk of a fresh coconut than with nothing lost has its pulp pressed drier, its own water counted', () => {
+    const fresh = recipeOf({ source: 'coconutFresh' });
+    const before = formulate(fresh);
+    const amount = (numberIn(before, 'milkVolume') / (1 - before.evaluation.c('handlingLoss'))) * 1.02;
+    const after = formulate({ ...fresh, measured: { milkVolume: { kind: 'volume', amount } } });
+    expect(after.evaluation.c('pulpMoisture')).toBeLessThan(before.evaluation.c('pulpMoisture'));
+    expect(after.of('sourceMass') * after.of('milkPerGram')).toBeCloseTo(amount, 6);
   });
 
   test('exactly what was planned changes nothing', () => {
@@ -168,8 +179,14 @@ describe('what can’t be', () => {
     const into = planned.of('slurryMass');
     expect(said('pulpMass', 1100)).toMatchObject({ least: null, most: expect.closeTo(into, 6) });
     expect(said('soakedMass', 100).least).toBeLessThanOrEqual(numberIn(planned, 'sourceMass'));
-    // 136.34 g of almonds and 409.02 mL of water.
-    expect(said('soakedMass', 700)).toMatchObject({ least: null, most: expect.closeTo(544.63, 1) });
+    const leaching = { yours: { 'almond.leaching': { value: 0.5, how: 'typed' } } } as const;
+    const washed = measuring({ soakedMass: 100 }, leaching);
+    // Half of the 4.35 g of sugar in 100 g of almonds.
+    expect(problemAt(washed, 'soakedMass', 'measuredImpossible')).toMatchObject({
+      least: expect.closeTo(numberIn(washed, 'sourceMass') * (1 - 0.0435 / 2), 6),
+    });
+    const together = numberIn(planned, 'sourceMass') + numberIn(planned, 'soakWater') * 0.9982;
+    expect(said('soakedMass', 700)).toMatchObject({ least: null, most: expect.closeTo(together, 1) });
     const { most } = said('milkVolume', 1000);
     // Less than all that went in, by the dry solids that stay in the bag.
     expect(most).toBeLessThan(planned.of('slurryVolume'));

@@ -140,6 +140,14 @@ describe('water', () => {
     expect(formulation.of('ownLiquid')).toBeCloseTo(400 * 0.4, 9);
   });
 
+  test('has no usual parts in what is poured, and up to twice the usual in what is blended', () => {
+    const parts = (source: 'almond' | 'coconutMilk', ratio: number) =>
+      codesAt(formulate(recipeOf({ source, given: [typed('waterRatio', ratio)] })), 'waterRatio');
+    expect(parts('almond', 10)).toEqual(['outsideUsual']);
+    expect(parts('almond', 8)).toEqual([]);
+    expect(parts('coconutMilk', 10)).toEqual([]);
+  });
+
   test('is none where a poured source is used as it is', () => {
     expect(formulate(recipeOf({ source: 'coconutWater' })).rows.blendWater.absence).toBe('poured');
   });
