@@ -89,6 +89,13 @@ describe('a second amount makes the rate between the two', () => {
     expect(numberIn(formulation, 'waterRatio')).toBeLessThan(4.5);
   });
 
+  test.each(['sourceMass', 'blendWater'] as const)('milk first and %s second: the same ratio', (row) => {
+    const [milk, other] = [typed('milkVolume', 720), typed(row, row === 'sourceMass' ? 150 : 700)];
+    const formulation = sheet(milk, other);
+    expect(formulation.rows[row]).toMatchObject({ status: 'given', problems: [] });
+    expect(differences(formulation, sheet(other, milk))).toEqual([]);
+  });
+
   test('source and headspace: the jar is pinned, and the water gives way', () => {
     const formulation = sheet(typed('sourceMass', 140), typed('headspaceDepth', 4));
     expect(formulation.rows.headspaceDepth).toMatchObject({ status: 'given', value: 4, problems: [] });
