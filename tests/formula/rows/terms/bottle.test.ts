@@ -44,6 +44,14 @@ describe('the liquid', () => {
 });
 
 describe('the bottle', () => {
+  test('ripens by its own temperature, whatever the jar had', () => {
+    const { readyTemperature } = formulate(recipeOf()).choices.grain;
+    const inUsual = of(typed('roomTemperature', readyTemperature.value));
+    const fromWarm = of(typed('roomTemperature', 26), typed('bottleTemperature', readyTemperature.value));
+    expect(fromWarm('readyTime')).toBeLessThan(inUsual('readyTime'));
+    expect(fromWarm('bottleReady')).toBeCloseTo(inUsual('readyTime'), 6);
+  });
+
   test('has 25 ÷ 475 of gas space per mL of liquid', () => {
     expect(of()('bottleRoom')).toBeCloseTo(25 / 475, 12);
     expect(of(typed('bottleHeadspace', 250))('bottleRoom')).toBe(1);
