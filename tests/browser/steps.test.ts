@@ -47,6 +47,7 @@ describeInBrowser('the steps', () => {
       await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
 
       await page.getByRole('tab', { name: 'Care' }).click();
+      await page.getByRole('heading', { name: 'Take care' }).waitFor();
       expect(await timers(page).getByRole('timer').count()).toBe(2);
 
       await page.reload();
