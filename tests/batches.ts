@@ -38,9 +38,31 @@ export function recipeOf(changes: Partial<Recipe> = {}): Recipe {
 /** A usual headspace of 5 cm at least, as the examples worked by hand have it, whatever the table says. */
 export const twoInches: Readonly<Record<string, Yours>> = { 'kitchen.headspaceUsual': { value: 5, how: 'typed' } };
 
-/** The same, and with a bag that 0.45 of the dry solids of almonds pass. */
+/** A second ferment of 8 h, with the little that it made as the examples worked by hand have it. */
+export const mildBottle: Readonly<Record<string, Yours>> = {
+  'kitchen.bottleTimeUsual': { value: 8, how: 'typed' },
+  'kitchen.carriedOver': { value: 0.5, how: 'typed' },
+  ...Object.fromEntries(
+    ['water', 'milk'].flatMap((kind) => [
+      [`${kind}.yeastShare`, { value: 0.4, how: 'typed' }],
+      [`${kind}.withoutGrains`, { value: 0.4, how: 'typed' }],
+    ]),
+  ),
+};
+
+/** A batch of which a second ferment of 8 h is asked for. */
+export function bottledRecipe(changes: Partial<Recipe> = {}): Recipe {
+  return recipeOf({ ...changes, yours: { 'kitchen.bottleTimeUsual': { value: 8, how: 'typed' }, ...changes.yours } });
+}
+
+/** A batch as the examples worked by hand have it: so much headspace, such a bottle, and a bag that 0.45 of the dry solids of almonds pass. */
 export function tightBag(changes: Partial<Recipe> = {}): Recipe {
-  const yours = { ...twoInches, 'almond.passing': { value: 0.45, how: 'typed' }, ...changes.yours } as const;
+  const yours = {
+    ...twoInches,
+    ...mildBottle,
+    'almond.passing': { value: 0.45, how: 'typed' },
+    ...changes.yours,
+  } as const;
   return recipeOf({ ...changes, yours });
 }
 

@@ -17,13 +17,18 @@ import { type Formulation, formulate } from '../src/formula/engine/formulate';
 import { fizzOf, tightLidOf } from '../src/formula/fizz/fizz';
 import {
   adviseFizz,
+  describeBound,
   describeFizz,
   describePlanned,
   describeTightLid,
   explainFizz,
   explainVerdict,
+  nameLine,
+  writeLikely,
   writePlace,
   writePressure,
+  writeRange,
+  writeStanding,
   writeVerdict,
   writeVolumes,
 } from '../src/formula/fizz/fizz-words';
@@ -225,6 +230,9 @@ function ofBottle(document: SheetDocument, batch: Batch, formulation: Formulatio
       ? []
       : [
           [
+            writeLikely(fizz, settings),
+            describeBound(fizz, settings),
+            nameLine(fizz, settings),
             writeVerdict(fizz),
             explainVerdict(fizz, settings),
             explainFizz(fizz, settings),
@@ -236,7 +244,16 @@ function ofBottle(document: SheetDocument, batch: Batch, formulation: Formulatio
             writePressure(step.forgotten.pressure, settings),
             writeVolumes(step.forgotten.volumes, settings),
           ]),
-          drawFizz(fizz.likely?.pressure ?? null, fizz.forgotten.pressure, fizz.limit, 'bar'),
+          fizz.standing.map((one) => [
+            writeStanding(one, settings),
+            writeRange(one, settings),
+            writePressure(one.likely.pressure, settings),
+          ]),
+          drawFizz(
+            fizz.standing.map(({ likely, most }) => ({ likely: likely.pressure, most })),
+            fizz.line,
+            'bar',
+          ),
         ],
     plan === null ? [] : describePlanned(formulation, secondHoursOf(plan.schedule), settings),
     tight === null ? [] : describeTightLid(tight, settings),

@@ -1,6 +1,13 @@
 import { type Coefficient, fromMemory, judgement } from './origins';
 
 const table = {
+  unknownGlass: {
+    value: 2,
+    unit: 'bar',
+    origin: judgement(
+      'No rating is published for ordinary glass. Lively fizz is about this much; glass not made for fizz should never see more.',
+    ),
+  },
   mostHeadspace: {
     value: 0.5,
     unit: 'share',

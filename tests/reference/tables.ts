@@ -11,6 +11,7 @@ import {
   fermenting,
   gasVolume,
   growthModel,
+  liveliness,
   sweetness,
 } from '../../src/reference/fermenting';
 import { foodMeasures } from '../../src/reference/food-measures';
@@ -47,7 +48,18 @@ export const tables = {
     sweeteners,
   },
   ...{ cardinalTemperatures, carrollHenry, componentDensities, fermenting, molarMasses, physics, waterDensity },
-  ...{ alcoholLine, bottles, cartonWaiting, gasVolume, growthModel, handwork, families, learning, sweetness },
+  ...{
+    alcoholLine,
+    bottles,
+    cartonWaiting,
+    gasVolume,
+    growthModel,
+    handwork,
+    families,
+    learning,
+    liveliness,
+    sweetness,
+  },
   ...{
     doubtfulMeasures,
     kindByForm,

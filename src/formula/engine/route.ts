@@ -48,7 +48,7 @@ function wayName(id: TermId, plan: Plan, knowsSugarLeft: boolean): string {
 }
 
 function sharedWay(id: string, plan: Plan, knowsSugarLeft: boolean): string | undefined {
-  if (id === 'sugarForgotten') return knowsSugarLeft ? 'measured' : 'all';
+  if (id === 'sugarForgotten' || id === 'gasLeast' || id === 'gasMost') return knowsSugarLeft ? 'measured' : 'all';
   return fillWay(id, plan);
 }
 

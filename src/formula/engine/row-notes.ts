@@ -1,6 +1,7 @@
 import { nearly } from '../../measure/nearly';
 import type { Kind } from '../../measure/units';
 import { writeMetric, writeUS } from '../../measure/write-quantity';
+import { bottles } from '../../reference/bottles';
 import { carrollHenry } from '../../reference/fermenting';
 import { kitchen } from '../../reference/kitchen';
 import { isHeatTreated } from '../composition/heat-treated';
@@ -227,7 +228,12 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
       ? [{ code: 'slowerThanLine', at: 'readyTime', latest }]
       : [];
   },
-  bottlePressureLikely: (x) => beyondFormula('bottlePressureLikely', x),
+  bottlePressureLikely: (x) => {
+    const line = bottles.unknownGlass.value;
+    const isOver = x.of('bottleLimit') === 0 && x.of('pressureMost') > line;
+    const over: readonly Problem[] = isOver ? [{ code: 'overGlass', at: 'bottlePressureLikely', line }] : none;
+    return [...over, ...beyondFormula('bottlePressureLikely', x)];
+  },
   bottlePressureForgotten: (x) => {
     const limit = x.of('bottleLimit');
     const rough = beyondFormula('bottlePressureForgotten', x);

@@ -1,13 +1,14 @@
 import { convertNumber } from '../../measure/units';
 import { writeNumber } from '../../measure/write-quantity';
-import { carrollHenry, fermenting } from '../../reference/fermenting';
+import { carrollHenry, fermenting, leftTooLong, liveliness } from '../../reference/fermenting';
 import { changeRecipe } from '../advice/typed-change';
 import { type Formulation, formulate } from '../engine/formulate';
 import { leftOutAt } from '../rows/pressure-left-out';
 import { writeElapsed } from '../time/elapsed-words';
 import { bothUnits } from '../words/both-units';
+import { lowerFirst } from '../words/lower-first';
 import { type Kitchen, writeValue } from '../words/write-row';
-import type { Fizz, InPlace, TightLid, Verdict } from './fizz';
+import type { Fizz, InPlace, Standing, TightLid, Verdict } from './fizz';
 
 /** A pressure as it is read: bar and psi, the kitchen’s own first. */
 export function writePressure(bar: number, kitchen: Kitchen): string {
@@ -23,12 +24,53 @@ function both(value: number, kind: 'pressure' | 'temperature', kitchen: Kitchen)
   return bothUnits(writeValue(value, kind, null, kitchen), kitchen.leads);
 }
 
+/** What the bottle comes to after its hours, with how far that may be off, and how lively it is. */
+export function writeLikely({ standing, likely }: Fizz, kitchen: Kitchen): string {
+  const [meant] = standing;
+  if (meant === undefined || likely === null) return 'What it comes to can’t be told at this temperature.';
+  const hours = writeValue(meant.hours, 'time', null, kitchen).metric;
+  const volumes = writeVolumes(likely.volumes, kitchen);
+  return `After ${hours} likely ${writePressure(likely.pressure, kitchen)}, from ${writeRange(meant, kitchen)}. That is ${volumes} of gas: ${livelinessOf(likely.volumes)}.`;
+}
+
+function livelinessOf(volumes: number): string {
+  return liveliness.bands.find(({ most }) => volumes <= most)?.words ?? '';
+}
+
+/** What a pressure may be, in the kitchen’s own unit alone. */
+export function writeRange({ least, most }: Standing, kitchen: Kitchen): string {
+  const own = (bar: number): string => {
+    const { metric, us } = writeValue(bar, 'pressure', null, kitchen);
+    return kitchen.leads === 'us' ? (us ?? metric) : metric;
+  };
+  return `${own(least)} to ${own(most)}`;
+}
+
+/** How long a bottle stands, as the name of a line of the drawing. */
+export function writeStanding({ longer, hours }: Standing, kitchen: Kitchen): string {
+  const time = (some: number): string => writeValue(some, 'time', null, kitchen).metric;
+  if (longer === 0) return `After ${time(hours)}`;
+  return longer === leftTooLong.at(-1) ? 'Left a week longer' : `Left ${time(longer)} longer`;
+}
+
+/** What the pressures are held against. */
+export function nameLine({ limit, line }: Fizz, kitchen: Kitchen): string {
+  const bar = writePressure(line, kitchen);
+  return limit === null ? `what glass of unknown rating should never see, ${bar}` : `the maker’s limit, ${bar}`;
+}
+
+/** All the sugar through yeast, in one sentence. */
+export function describeBound({ forgotten, alcoholMost }: Fizz, kitchen: Kitchen): string {
+  const alcohol = writeNumber(alcoholMost, 1, kitchen.decimalComma);
+  return `Forgotten until all its sugar has gone through yeast, in a warm kitchen, it would come to some ${writePressure(forgotten.pressure, kitchen)} and ${alcohol} % alcohol by volume.`;
+}
+
 const verdicts: Readonly<Record<Verdict, string>> = {
   holds: 'Holds',
   close: 'Close',
   rough: 'Can’t be told',
   over: 'Could go over',
-  noLimit: 'No limit typed',
+  noLimit: 'Bottles made for fizz only',
 };
 
 /** What a bottle comes to, in a few words; `isTyped` says that something stands in the field of its limit. */
@@ -37,12 +79,12 @@ export function writeVerdict({ verdict }: Fizz, isTyped = false): string {
 }
 
 /** The rest of the verdict: what was held against what. */
-export function explainVerdict({ verdict, forgotten, limit }: Fizz, kitchen: Kitchen): string {
+export function explainVerdict({ verdict, forgotten, limit, line }: Fizz, kitchen: Kitchen): string {
   const reach = writePressure(forgotten.pressure, kitchen);
   const allowed = limit === null ? '' : writePressure(limit, kitchen);
   switch (verdict) {
     case 'noLimit':
-      return `Forgotten in the warmth, a bottle can reach some ${reach}. Ordinary jars and bottles have no rating: count on none unless the maker of yours states one.`;
+      return `Ordinary jars and bottles have no rating, and should never see ${writePressure(line, kitchen)}. Chill it in time.`;
     case 'over':
       return `Forgotten, it can reach some ${reach}; its maker allows ${allowed}.`;
     case 'close':
@@ -59,6 +101,12 @@ function whyRough(pressure: number, kitchen: Kitchen): string {
   return pressure > most
     ? `Over ${writePressure(most, kitchen)} these sums are only rough.`
     : `Over ${both(warmest, 'temperature', kitchen)} more is left out than these sums know.`;
+}
+
+/** A second ferment as it is asked for at one press: its text, and the name of the button. */
+export function offerSecond(kitchen: Kitchen): { readonly text: string; readonly label: string } {
+  const text = writeValue(fermenting.bottleTime.value, 'time', null, kitchen).metric;
+  return { text, label: `Add a second ferment of ${text}` };
 }
 
 /** What to do with sealed bottles, in the order of doing it; short enough to be read with wet hands. */
@@ -93,7 +141,7 @@ function leftOut(pressure: number, kitchen: Kitchen): string {
 
 /** What the figures rest on and leave out. */
 export function explainFizz({ forgotten }: Fizz, kitchen: Kitchen): string {
-  return `Estimates, above the air outside. “Likely” can come out higher. “If forgotten” takes all the sugar through yeast in a warm kitchen, and is no upper bound either: ${leftOut(forgotten.pressure, kitchen)}`;
+  return `Estimates, above the air outside: yeast differs from jar to jar, so go by the first bottle that gets hard. The last is no upper bound either: ${leftOut(forgotten.pressure, kitchen)}`;
 }
 
 const places: Readonly<Record<InPlace['place'], string>> = {
@@ -109,14 +157,15 @@ export function writePlace({ place, celsius }: InPlace, kitchen: Kitchen): strin
 }
 
 /** The same as the drawing, in a sentence. */
-export function describeFizz({ likely, forgotten, limit }: Fizz, kitchen: Kitchen, isTyped = false): string {
-  const none = isTyped ? 'the limit can’t be read' : 'no limit typed';
-  const parts = [
-    likely === null ? 'likely: can’t be told at this temperature' : `likely ${writePressure(likely.pressure, kitchen)}`,
-    `if forgotten some ${writePressure(forgotten.pressure, kitchen)}`,
-    limit === null ? none : `the maker’s limit ${writePressure(limit, kitchen)}`,
-  ];
-  return `Pressure of a sealed bottle: ${parts.join('; ')}.`;
+export function describeFizz(fizz: Fizz, kitchen: Kitchen, isTyped = false): string {
+  const { standing } = fizz;
+  const parts = standing.map(
+    (one) =>
+      `${lowerFirst(writeStanding(one, kitchen))} likely ${writePressure(one.likely.pressure, kitchen)}, from ${writeRange(one, kitchen)}`,
+  );
+  const told = parts.length === 0 ? ['likely: can’t be told at this temperature'] : parts;
+  const unread = fizz.limit === null && isTyped ? ['the maker’s limit can’t be read'] : [];
+  return `Pressure of a sealed bottle: ${[...told, nameLine(fizz, kitchen), ...unread].join('; ')}.`;
 }
 
 /** A jar whose lid is tight through the first ferment. */

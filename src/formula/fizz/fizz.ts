@@ -1,9 +1,13 @@
-import { carrollHenry, fermenting, gasVolume } from '../../reference/fermenting';
+import { bottles } from '../../reference/bottles';
+import { carrollHenry, fermenting, gasVolume, leftTooLong } from '../../reference/fermenting';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import { molarMasses } from '../../reference/physics';
-import type { Formulation } from '../engine/formulate';
+import { changeRecipe } from '../advice/typed-change';
+import { type Formulation, formulate } from '../engine/formulate';
 import { gasFromSugar, pressureOf, type Sealed, shareGas } from '../models/fizz';
 import { countedUnder } from '../rows/pressure-left-out';
+import { numericRows } from '../rows/sheet';
+import { alcoholOf, productsOf } from './sugar-fate';
 
 /** A sealed vessel at one temperature. */
 export interface SealedAt {
@@ -13,6 +17,18 @@ export interface SealedAt {
   readonly pressure: number;
   /** Volumes of carbon dioxide dissolved in the liquid, as bottlers state it. */
   readonly volumes: number;
+}
+
+/** The same bottle left sealed for longer than is meant. */
+export interface Standing {
+  /** Hours beyond those that are meant; 0 is as it is meant. */
+  readonly longer: number;
+  /** All its hours in the bottle. */
+  readonly hours: number;
+  readonly likely: SealedAt;
+  /** Gauge, bar: what it may likely be at least and at most. */
+  readonly least: number;
+  readonly most: number;
 }
 
 /** The same bottle in one place: the gas is the same everywhere, and cold hides its pressure. */
@@ -34,12 +50,18 @@ export type Verdict = 'holds' | 'close' | 'rough' | 'over' | 'noLimit';
 export interface Fizz {
   /** As it stands through the second ferment. */
   readonly likely: SealedAt | null;
-  /** In a warm kitchen. */
+  /** As it stands, and left too long; empty where no model tells what the hours make. */
+  readonly standing: readonly Standing[];
+  /** All its sugar through yeast, in a warm kitchen. */
   readonly forgotten: SealedAt;
+  /** The alcohol of that, % by volume at 20 °C. */
+  readonly alcoholMost: number;
   /** From cold to warm; places as warm as one another count once. */
   readonly warming: readonly InPlace[];
   /** Bar; null where none was typed. */
   readonly limit: number | null;
+  /** What the pressures are held against, bar: that limit, else what glass of unknown rating should never see. */
+  readonly line: number;
   /** The most sugar under that limit, g/L; null where none was typed. */
   readonly sugarMost: number | null;
   readonly verdict: Verdict;
@@ -64,12 +86,32 @@ export function fizzOf(formulation: Formulation): Fizz | null {
   const limit = numberOrNull(rows.bottleLimit.value);
   return {
     likely: bottle.likely,
+    standing: leftTooLong.flatMap((longer) => standingOf(formulation, longer) ?? []),
+    alcoholMost: alcoholOf(productsOf(of('sugarForgotten'), 1).ethanol),
     forgotten: warm.forgotten,
     warming: fromColdToWarm(places),
     limit,
+    line: limit ?? bottles.unknownGlass.value,
     sugarMost: limit === null ? null : numberOrNull(rows.bottleSugarMost.value),
     verdict: judge(pressure, limit, warm.celsius),
   };
+}
+
+/** The bottle after so many hours more; null where that can't be told. */
+function standingOf({ recipe, rows }: Formulation, longer: number): Standing | null {
+  const meant = rows.bottleTime.value;
+  if (typeof meant !== 'number') return null;
+  const hours = meant + longer;
+  const { bottleTime } = numericRows;
+  const amount = Math.min(hours, bottleTime.range.most);
+  const left = formulate(
+    changeRecipe(recipe, [{ do: 'type', row: 'bottleTime', text: `${amount} h`, kind: bottleTime.kind, amount }]),
+  );
+  const { value, range } = left.rows.bottlePressureLikely;
+  if (typeof value !== 'number' || range === null) return null;
+  const sealed: Sealed = { water: left.of('waterShare'), room: left.of('bottleRoom') };
+  const likely = stateOf(left.of('gasLikely'), sealed, left.of('bottleTemperature'));
+  return { longer, hours, likely, least: range.low, most: range.high };
 }
 
 function numberOrNull(value: number | string | null): number | null {

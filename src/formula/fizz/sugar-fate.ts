@@ -130,9 +130,9 @@ function fate(formulation: Formulation, { start, used: usedBy }: Account): Sugar
   // The more goes through yeast, the less is left for acid.
   const acid = { low: productsOf(used.low, yeast.high), high: productsOf(used.high, yeast.low) };
   const alcohol = {
-    low: abv(least.ethanol),
-    likely: abv(likely.ethanol),
-    high: abv(most.ethanol),
+    low: alcoholOf(least.ethanol),
+    likely: alcoholOf(likely.ethanol),
+    high: alcoholOf(most.ethanol),
   };
   const line = alcoholLine.value;
   return {
@@ -156,7 +156,7 @@ function tasteOf(left: number): string {
 }
 
 /** Alcohol by volume, %, of so much ethanol in g/L, at 20 °C. */
-function abv(ethanol: number): number {
+export function alcoholOf(ethanol: number): number {
   return (100 * ethanol) / 1000 / physics.ethanolDensity.value;
 }
 

@@ -87,6 +87,7 @@ type ProblemBody =
   /** `unsweetened`: so it would be with nothing added, neither to the milk nor to the bottle. */
   | { readonly code: 'overLimit'; readonly limit: number; readonly unsweetened: boolean }
   | { readonly code: 'noSugarUnderLimit' }
+  | { readonly code: 'overGlass'; readonly line: number }
   | { readonly code: 'beyondFormula'; readonly most: number }
   | { readonly code: 'notAcid'; readonly measured: number }
   | { readonly code: 'notSoaked' }
@@ -157,6 +158,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   overLimit: 'caution',
   noSugarUnderLimit: 'caution',
   beyondFormula: 'note',
+  overGlass: 'note',
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',

@@ -87,6 +87,7 @@ export const bottlePressureLikely: NumericRow = {
   typed: 'never',
   range: { least: 0, most: 1000 },
   absent: noBottle,
+  bounds: { low: 'pressureLeast', high: 'pressureMost' },
   ways: {
     sealed: {
       formula:

@@ -28,6 +28,12 @@ const waterWeighs = waterDensityAt();
 /** White cane sugar as a blend. */
 export const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
+/** An end of what a coefficient may be; a figure of the cook's own is what it is. */
+const end =
+  (id: 'carriedOver' | 'yeastShare' | 'withoutGrains' | 'usedWhenReady', at: 'low' | 'high') =>
+  (x: Access): number =>
+    coefficientInEffect(id, x.recipe, x.choices)[at] ?? x.c(id);
+
 /** An end of the days that are usual; a figure of the cook's own is never made longer. */
 function keeps(x: Access, end: 'low' | 'high'): number {
   return coefficientInEffect('keepUsual', x.recipe, x.choices)[end] ?? x.of('keepDays');
@@ -101,6 +107,14 @@ const values = {
   },
   shortKeep: (x) => keeps(x, 'low'),
   longKeep: (x) => keeps(x, 'high'),
+  carriedLeast: end('carriedOver', 'low'),
+  carriedMost: end('carriedOver', 'high'),
+  yeastLeast: end('yeastShare', 'low'),
+  yeastMost: end('yeastShare', 'high'),
+  paceLeast: end('withoutGrains', 'low'),
+  paceMost: end('withoutGrains', 'high'),
+  usedLeast: end('usedWhenReady', 'low'),
+  usedMost: end('usedWhenReady', 'high'),
   solubilityRoom: solubility('roomTemperature'),
   solubilityBottle: solubility('bottleTemperature'),
   solubilityForgotten: solubility('forgottenHeat'),

@@ -154,8 +154,9 @@ const sentences: Sentences = {
     `Forgotten in a warm kitchen, this bottle could go over the ${write(limit)} its maker allows. ${unsweetened ? 'The milk’s own sugar alone is enough for that, so less of it added is no way out: leave more empty, seal none of it, or measure what sugar is left. Then the first ferment counts.' : 'Use less sugar, leave more empty, or measure what sugar is left: then the first ferment counts.'}`,
   noSugarUnderLimit: () =>
     'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
-  beyondFormula: ({ most }, write) =>
-    `So much pressure can burst a bottle. Chill it in time and open it cold, or use less sugar. Over ${write(most, 'pressure')} the figure is only rough.`,
+  beyondFormula: ({ most }, write) => `Over ${write(most, 'pressure')} the figure is only rough.`,
+  overGlass: ({ line }, write) =>
+    `It may come to more than the ${write(line)} that glass of unknown rating should ever see. Use bottles made for fizz, and chill them in time.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
   ownAssumed: () =>
     'Counted as a usual nut until you type what its label says, in the working of this row. Its allergens are for you to name.',

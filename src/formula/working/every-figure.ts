@@ -11,6 +11,7 @@ import {
   carrollHenry,
   fermenting,
   gasVolume,
+  liveliness,
   sweetness,
 } from '../../reference/fermenting';
 import { foodMeasures } from '../../reference/food-measures';
@@ -133,7 +134,7 @@ export function everyFigure(): readonly FigureGroup[] {
       id: 'fermenting',
       title: 'Fermenting and fizz',
       figures: [
-        ...alone(fermenting, bottles, { gasVolume, alcoholLine, carrollHenry, sweetness }),
+        ...alone(fermenting, bottles, { gasVolume, alcoholLine, carrollHenry, sweetness, liveliness }),
         ...byName(cardinalTemperatures),
       ],
     },

@@ -26,6 +26,7 @@ const plain: Readonly<Record<string, string>> = {
   coefficients: 'Coefficient of power',
   numerator: 'Coefficient above the line, of power',
   denominator: 'Coefficient below the line',
+  bands: 'How lively it is: up to, band',
   steps: 'How sweet it tastes: up to, step',
   from: 'Holds from',
   to: 'Holds up to',

@@ -38,6 +38,12 @@ export function entry(symbol: string, label: string, value: number, unit: string
   return ofTable(symbol, label, { value, unit, origin });
 }
 
+/** An end of what a figure may be, as its table has it; where it has none, the figure itself. */
+export function endOf(symbol: string, label: string, coefficient: Coefficient, end: 'low' | 'high'): Figure {
+  const { value, unit, origin } = coefficient;
+  return entry(symbol, label, coefficient[end] ?? value, unit, origin);
+}
+
 /** A figure worked out of others. */
 export function workedOut(symbol: string, label: string, unit: string, value: number, told: Telling): Figure {
   return { symbol, label, unit, value, origin: null, told };

@@ -4,16 +4,22 @@ import { planFor } from '../../batch/store/plan-batches';
 import type { Store } from '../../batch/store/store';
 import { findCaution } from '../../formula/advice/cautions';
 import { waysOut } from '../../formula/advice/ways-out';
-import { type Fizz as Fizzing, fizzOf, type SealedAt, tightLidOf } from '../../formula/fizz/fizz';
+import { type Fizz as Fizzing, fizzOf, type SealedAt, type Standing, tightLidOf } from '../../formula/fizz/fizz';
 import {
   adviseFizz,
+  describeBound,
   describeFizz,
   describePlanned,
   describeTightLid,
   explainFizz,
   explainVerdict,
+  nameLine,
+  offerSecond,
+  writeLikely,
   writePlace,
   writePressure,
+  writeRange,
+  writeStanding,
   writeVerdict,
   writeVolumes,
 } from '../../formula/fizz/fizz-words';
@@ -48,12 +54,12 @@ export function Fizz({ batch, store }: Props) {
         Fizz
         <Whose />
       </h2>
-      {!hasBottle && <p>There is no second ferment in this batch, so no bottle is sealed.</p>}
+      {!hasBottle && <NoBottle batch={batch} store={store} />}
       {hasBottle && fizz === null && <p>Nothing to tell of a bottle yet: mend the marked cells first.</p>}
       {fizz !== null && (
         <>
           <p role="status" class={`fizz-verdict ${fizz.verdict}`}>
-            <b>{writeVerdict(fizz, isTyped)}.</b> {explainVerdict(fizz, kitchen)}
+            {writeLikely(fizz, kitchen)} <b>{writeVerdict(fizz, isTyped)}.</b> {explainVerdict(fizz, kitchen)}
           </p>
           <ol class="fizz-do">
             {adviseFizz(formulation, kitchen).map((line) => (
@@ -62,7 +68,8 @@ export function Fizz({ batch, store }: Props) {
           </ol>
           {planned !== null && <p>{planned}</p>}
           <WaysUnder batch={batch} store={store} />
-          <Gauge fizz={fizz} kitchen={kitchen} isTyped={isTyped} />
+          {fizz.standing.length > 0 && <Gauge fizz={fizz} kitchen={kitchen} isTyped={isTyped} />}
+          <p>{describeBound(fizz, kitchen)}</p>
           <Warming fizz={fizz} kitchen={kitchen} />
           <p>{explainFizz(fizz, kitchen)}</p>
         </>
@@ -91,21 +98,36 @@ function WaysUnder({ batch, store }: Props) {
   );
 }
 
-const names = { likely: 'Likely', forgotten: 'If forgotten' } as const;
+/** Without a second ferment, the way to one. */
+function NoBottle({ batch, store }: Props) {
+  const { text, label } = offerSecond(store.settings.value);
+  return (
+    <>
+      <p>There is no second ferment in this batch, so no bottle is sealed. For fizz, ask for one.</p>
+      <button type="button" class="button" onClick={() => store.typeCell(batch.id, 'bottleTime', text)}>
+        {label}
+      </button>
+    </>
+  );
+}
 
-/** The pressures as bars and the limit as a line over them, on one scale; the figures stand beside, in words. */
+/** The bottle after its hours and left too long, as bars, and a line they are held against; the figures in words. */
 function Gauge({ fizz, kitchen, isTyped }: { fizz: Fizzing; kitchen: Kitchen; isTyped: boolean }) {
-  const { likely, forgotten, limit } = fizz;
   const picture = drawFizz(
-    likely === null ? null : likely.pressure,
-    forgotten.pressure,
-    limit,
+    fizz.standing.map(({ likely, most }) => ({ likely: likely.pressure, most })),
+    fizz.line,
     kitchen.leads === 'us' ? 'psi' : 'bar',
   );
   return (
     <div class="fizz-gauge" role="img" aria-label={describeFizz(fizz, kitchen, isTyped)}>
-      {picture.pressures.map((pressure) => (
-        <Row key={pressure.id} pressure={pressure} limit={picture.limit} kitchen={kitchen} />
+      {fizz.standing.map((standing, at) => (
+        <Row
+          key={standing.longer}
+          standing={standing}
+          pressure={picture.pressures[at]}
+          line={picture.line}
+          kitchen={kitchen}
+        />
       ))}
       <div class="fizz-scale">
         {picture.ticks.map(({ at, left }) => (
@@ -116,31 +138,32 @@ function Gauge({ fizz, kitchen, isTyped }: { fizz: Fizzing; kitchen: Kitchen; is
       </div>
       <p class="fizz-caption">
         {picture.unit}
-        {picture.limit !== null && (
-          <span class="fizz-key">
-            <span class="fizz-limit-mark" /> the maker’s limit, {writePressure(picture.limit.bar, kitchen)}
-          </span>
-        )}
+        <span class="fizz-key">
+          <span class="fizz-limit-mark" /> {nameLine(fizz, kitchen)}
+        </span>
       </p>
     </div>
   );
 }
 
 interface RowProps {
-  readonly pressure: DrawnPressure;
-  readonly limit: { readonly left: number } | null;
+  readonly standing: Standing;
+  readonly pressure: DrawnPressure | undefined;
+  readonly line: number;
   readonly kitchen: Kitchen;
 }
 
-function Row({ pressure: { id, bar, width }, limit, kitchen }: RowProps) {
+function Row({ standing, pressure, line, kitchen }: RowProps) {
   return (
     <>
       <p>
-        {names[id]}: <b>{writePressure(bar, kitchen)}</b>
+        {writeStanding(standing, kitchen)}: likely <b>{writePressure(standing.likely.pressure, kitchen)}</b>, from{' '}
+        {writeRange(standing, kitchen)}
       </p>
       <div class="fizz-track">
-        <span class={`fizz-bar ${id}`} style={{ width: `${width}%` }} />
-        {limit !== null && <span class="fizz-limit" style={{ left: `${limit.left}%` }} />}
+        <span class="fizz-bar forgotten" style={{ width: `${pressure?.reach ?? 0}%` }} />
+        <span class="fizz-bar likely" style={{ width: `${pressure?.width ?? 0}%` }} />
+        <span class="fizz-limit" style={{ left: `${line}%` }} />
       </div>
     </>
   );

@@ -1,11 +1,10 @@
 import { convertNumber } from '../../measure/units';
 import { axisOver, placeOn } from '../page/axis';
 
-/** One pressure as a bar from the left, in % of the width. */
+/** One bottle as a bar from the left to its likely pressure, and on to the most, in % of the width. */
 export interface DrawnPressure {
-  readonly id: 'likely' | 'forgotten';
-  readonly bar: number;
   readonly width: number;
+  readonly reach: number;
 }
 
 export interface FizzPicture {
@@ -15,8 +14,8 @@ export interface FizzPicture {
   readonly most: number;
   readonly ticks: readonly { readonly at: number; readonly left: number }[];
   readonly pressures: readonly DrawnPressure[];
-  /** The limit as a line, in % from the left; null where there is none. */
-  readonly limit: { readonly bar: number; readonly left: number } | null;
+  /** What they are held against, as a line, in % from the left. */
+  readonly line: number;
 }
 
 function* roundSteps(): Generator<number> {
@@ -24,26 +23,22 @@ function* roundSteps(): Generator<number> {
 }
 
 /**
- * Likely and forgotten pressure and the limit of a bottle on one scale from 0 in even steps of 1, 2 or 5 times a power
- * of ten. Pressures in bar, the scale in `unit`; a likely one that is not told is left out.
+ * The likely and the most pressure of bottles and what they are held against, on one scale from 0 in even steps of 1, 2
+ * or 5 times a power of ten. Pressures in bar, the scale in `unit`.
  */
 export function drawFizz(
-  likely: number | null,
-  forgotten: number,
-  limit: number | null,
+  bottles: readonly { readonly likely: number; readonly most: number }[],
+  line: number,
   unit: FizzPicture['unit'],
 ): FizzPicture {
   const inUnit = (bar: number): number => convertNumber(bar, 'bar', unit);
-  const { most, lines } = axisOver(inUnit(Math.max(likely ?? 0, forgotten, limit ?? 0)), roundSteps());
+  const { most, lines } = axisOver(inUnit(Math.max(line, ...bottles.map((bottle) => bottle.most))), roundSteps());
   const place = (value: number): number => placeOn({ from: 0, to: most }, value);
   return {
     unit,
     most,
     ticks: lines.map((at) => ({ at, left: place(at) })),
-    pressures: [
-      ...(likely === null ? [] : [{ id: 'likely', bar: likely, width: place(inUnit(likely)) } as const]),
-      { id: 'forgotten', bar: forgotten, width: place(inUnit(forgotten)) },
-    ],
-    limit: limit === null ? null : { bar: limit, left: place(inUnit(limit)) },
+    pressures: bottles.map((bottle) => ({ width: place(inUnit(bottle.likely)), reach: place(inUnit(bottle.most)) })),
+    line: place(inUnit(line)),
   };
 }

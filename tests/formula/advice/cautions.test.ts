@@ -7,7 +7,7 @@ import { type RowId, rowOrder } from '../../../src/formula/recipe/order';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { cautions } from '../../../src/reference/cautions';
 import { sources } from '../../../src/reference/sources';
-import { anyRecipe, recipeOf, sourceIds, typed } from '../../batches';
+import { anyRecipe, bottledRecipe as recipeOf, sourceIds, typed } from '../../batches';
 
 function at(row: RowId, changes: Partial<Recipe> = {}): readonly string[] {
   return cautionsAt(row, formulate(recipeOf(changes))).map(({ id }) => id);

@@ -3,7 +3,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import type { MeasuredRowId } from '../../../src/formula/recipe/order';
 import type { Amount, Recipe } from '../../../src/formula/recipe/recipe';
-import { measuredRecipe, onHand, recipeOf, typed } from '../../batches';
+import { measuredRecipe, onHand, bottledRecipe as recipeOf, typed } from '../../batches';
 import { agrees, codesAt, differences, numberIn, problemAt } from '../../results';
 
 // Thousands of recipes take longer than one example does.

@@ -7,7 +7,7 @@ import {
   addToBottle,
   bottleSweeteners,
 } from '../../../src/formula/fizz/bottle-additions';
-import { recipeOf, typed } from '../../batches';
+import { bottledRecipe as recipeOf, typed } from '../../batches';
 
 const plain = formulate(recipeOf());
 const added = (...asked: readonly [Parameters<typeof addToBottle>[1], number, number | null]) =>

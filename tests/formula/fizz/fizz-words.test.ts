@@ -29,7 +29,7 @@ const said = (...given: Recipe['given']): string => {
 describe('the verdict in words', () => {
   test('says first what it is, then by how much', () => {
     expect(said()).toMatch(
-      /^No limit typed\. Forgotten in the warmth, a bottle can reach some 14 bar \(207 psi\)\. Ordinary jars and bottles have no rating/,
+      /^Bottles made for fizz only\. Ordinary jars and bottles have no rating, and should never see 2\.00 bar \(29\.0 psi\)\. Chill it in time\.$/,
     );
     expect(said(typed('bottleLimit', 6))).toBe(
       'Could go over. Forgotten, it can reach some 14 bar (207 psi); its maker allows 6.00 bar (87.0 psi).',
@@ -71,8 +71,9 @@ test('warmth beyond the sums is named', () => {
 });
 
 test('the drawing has a twin in words', () => {
-  expect(spaced(describeFizz(fizz(), metric))).toBe(
-    'Pressure of a sealed bottle: likely 0.82 bar (12.0 psi); if forgotten some 14 bar (207 psi); no limit typed.',
+  // The cook's own figures leave only what the first ferment used to be estimated.
+  expect(spaced(describeFizz(fizz(), metric))).toMatch(
+    /^Pressure of a sealed bottle: after 8 h likely 0\.82 bar \(12\.0 psi\), from 0\.\d\d bar to 0\.\d\d bar; left 12 h longer likely 1\.\d\d bar .+; left a week longer likely .+; what glass of unknown rating should never see, 2\.00 bar \(29\.0 psi\)\.$/,
   );
   expect(describeFizz(fizz(typed('bottleTemperature', 34)), metric)).toContain('likely: can’t be told');
 });

@@ -10,7 +10,7 @@ import {
   fateOrigins,
 } from '../../../src/formula/fizz/sugar-fate-words';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
-import { recipeOf, typed } from '../../batches';
+import { bottledRecipe as recipeOf, typed } from '../../batches';
 
 const kitchen = demo.settings;
 const plain = (text: string): string => text.replaceAll('\u00A0', ' ');

@@ -9,7 +9,7 @@ import {
   type SugarFate,
 } from '../../../src/formula/fizz/sugar-fate';
 import { coefficientInEffect } from '../../../src/formula/recipe/coefficients';
-import { measuredRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
+import { measuredRecipe, bottledRecipe as recipeOf, sensibleRecipe, typed } from '../../batches';
 import { agrees } from '../../results';
 
 const hexose = fc.double({ min: 0, max: 500, noNaN: true });
@@ -85,10 +85,10 @@ describe('the sugar of a batch', () => {
     expect(fate.left.likely).toBeCloseTo(0.65 * start, 9);
     expect([fate.used.low, fate.used.high]).toEqual([0.2 * low, 0.5 * high]);
     // 2 × 46.069 ÷ 180.156 of what goes through yeast, over 0.78924 g/mL.
-    expect(fate.ethanol.likely).toBeCloseTo(0.35 * start * 0.4 * 0.51143, 3);
-    expect(fate.alcohol.likely).toBeCloseTo((0.35 * start * 0.4 * 0.51143) / 7.8924, 4);
+    expect(fate.ethanol.likely).toBeCloseTo(0.35 * start * 0.5 * 0.51143, 3);
+    expect(fate.alcohol.likely).toBeCloseTo((0.35 * start * 0.5 * 0.51143) / 7.8924, 4);
     expect(fate.ethanol.high).toBeCloseTo(0.5 * start * 0.7 * 0.51143, 3);
-    expect(fate.lacticAcid.likely).toBeCloseTo(0.35 * start * 0.6, 3);
+    expect(fate.lacticAcid.likely).toBeCloseTo(0.35 * start * 0.5, 3);
     // The most acid goes with the most sugar and the least yeast.
     expect(fate.lacticAcid.high).toBeCloseTo(0.5 * start * 0.8, 3);
   });

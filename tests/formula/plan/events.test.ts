@@ -9,7 +9,7 @@ import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { writeElapsed } from '../../../src/formula/time/elapsed-words';
 import { writeRow } from '../../../src/formula/words/write-row';
 import { usualScoopSet } from '../../../src/measure/scoops';
-import { grainIds, recipeOf, sourceIds, typed } from '../../batches';
+import { grainIds, bottledRecipe as recipeOf, sourceIds, typed } from '../../batches';
 import { at, usualClock } from './makings';
 
 const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false } as const;

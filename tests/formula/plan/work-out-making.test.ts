@@ -6,7 +6,7 @@ import { makingOf } from '../../../src/formula/plan/work-out-making';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import type { WallClock } from '../../../src/formula/time/span';
 import { usualScoopSet } from '../../../src/measure/scoops';
-import { grainIds, recipeOf, sourceIds, typed } from '../../batches';
+import { grainIds, bottledRecipe as recipeOf, sourceIds, typed } from '../../batches';
 import { at, clocks, starts, usualClock } from './makings';
 
 const kitchen = { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false } as const;

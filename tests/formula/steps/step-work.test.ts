@@ -5,7 +5,7 @@ import { movedBy } from '../../../src/formula/advice/measured-effect';
 import { formulate } from '../../../src/formula/engine/formulate';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { stepsOf } from '../../../src/formula/steps/steps';
-import { anyRecipe, recipeOf, typed } from '../../batches';
+import { anyRecipe, bottledRecipe as recipeOf, typed } from '../../batches';
 
 const mark = (row: string): string => `<${row}> (other)`;
 const stepsFor = (changes: Partial<Recipe>) => stepsOf(formulate(recipeOf(changes)), mark);

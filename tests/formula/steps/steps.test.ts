@@ -8,7 +8,7 @@ import type { Kitchen } from '../../../src/formula/words/write-row';
 import { usualScoopSet } from '../../../src/measure/scoops';
 import { notesOf as ownNotesOf } from '../../../src/reference/source-notes';
 import { sources } from '../../../src/reference/sources';
-import { anyRecipe, grainIds, recipeOf, sourceIds, typed } from '../../batches';
+import { anyRecipe, grainIds, bottledRecipe as recipeOf, sourceIds, typed } from '../../batches';
 
 const mark = (row: NumericRowId): string => `<${row}>`;
 

@@ -69,6 +69,7 @@ export const handworkFigures: Figures = {
 };
 
 export const bottleFigures: Figures = {
+  'unknownGlass, bar': [2],
   'mostHeadspace, share': [0.5],
   // Its sum is worked again in bottles.test.ts, and that of the next.
   'pressureLeftOut, bar': [0.4],
@@ -92,6 +93,11 @@ export const learningFigures: Figures = {
 
 export const sweetnessFigures: Figures = under('steps', {
   ...{ '0.most': 4, '1.most': 12, '2.most': 25, '3.most': Number.POSITIVE_INFINITY },
+});
+
+/** A judgement: where the fizz of so many volumes is called otherwise. */
+export const livelinessFigures: Figures = under('bands', {
+  ...{ '0.most': 0.9, '1.most': 1.4, '2.most': 2.5, '3.most': Number.POSITIVE_INFINITY },
 });
 
 /** From memory, a judgement: liquids ±5 %, level spoons of sugar ±5 to 10 %, cut nuts ±15 %, ground or flaked ±20 %. */

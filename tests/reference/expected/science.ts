@@ -76,17 +76,18 @@ export const fermentingFigures: Figures = {
   'ripeningCoolest, °C': [16],
   'ripeningWarmest, °C': [30],
   'pace, times as fast': [1, 0.2, 5],
-  'carriedOver, share': [0.5, 0, 1],
+  'carriedOver, share': [0.9, 0.5, 1],
   'bottleVolume, mL': [500, 330, 1000],
   'bottleRoom, share': [0.05, 0.03, 0.1],
   // From memory, low confidence: dose 0.5 to 1, sugar 0 to 0.3 and the shares.
   'usedWhenReady, share': [0.35, 0.2, 0.5],
-  'yeastShare, share': [0.4, 0.2, 0.7],
-  'withoutGrains, share': [0.4, 0.2, 0.8],
+  'yeastShare, share': [0.5, 0.2, 0.7],
+  'withoutGrains, times as fast': [1.4, 0.5, 2],
   'doseExponent, power': [0.75, 0.5, 1],
   'sugarExponent, power': [0.15, 0, 0.3],
   // Common practice.
   'bottleTime, h': [8, 6, 10],
+  'bottleTimeUsual, h': [0],
 };
 
 /** US Alcohol and Tobacco Tax and Trade Bureau, Kombucha: 0.5 % alcohol by volume. */

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { createStore, type Store } from '../../../src/batch/store/store';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { SugarFate } from '../../../src/ui/fizz/SugarFate';
-import { recipeOf, typed } from '../../batches';
+import { bottledRecipe as recipeOf, typed } from '../../batches';
 import { documentOf } from '../../stocked';
 import { textOf } from '../open-sheet';
 
@@ -49,8 +49,8 @@ describe('what happens to the sugar', () => {
     const { section } = show();
     const items = within(section).getAllByRole('listitem', { hidden: true }).map(textOf);
     expect(items[0]).toMatch(/^Share of the sugar used when ready: 0\.35From memory; believed between 0\.2 and 0\.5\./);
-    expect(items[1]).toMatch(/^Share of used sugar that goes through yeast: 0\.4From memory; believed between/);
-    expect(items[2]).toMatch(/^Pace without the grains: 0\.4.*From memory/);
+    expect(items[1]).toMatch(/^Share of used sugar that goes through yeast: 0\.5A judgement.*believed between/);
+    expect(items[2]).toMatch(/^Pace in the sealed bottle, against the jar’s: 1\.4.*judgement/);
     expect(items.some((item) => /^The line for alcoholPublished: /.test(item))).toBe(true);
   });
 
@@ -69,7 +69,7 @@ describe('what happens to the sugar', () => {
     const { section } = show({ given: [typed('bottleTime', 0)] });
     expect(within(section).getAllByRole('table')).toHaveLength(1);
     expect(textOf(section)).toContain('No second ferment.');
-    expect(textOf(section)).not.toContain('Pace without the grains');
+    expect(textOf(section)).not.toContain('Pace in the sealed bottle');
   });
 
   test('outside the models tells of the first, and why not of the second', () => {

@@ -3,8 +3,10 @@ import { bottles } from '../../../reference/bottles';
 import { carrollHenry, fermenting } from '../../../reference/fermenting';
 import { molarMasses, physics } from '../../../reference/physics';
 import { henryAt } from '../../models/solubility';
+import { type CoefficientId, coefficientInEffect } from '../../recipe/coefficients';
 import type { Access, TermId } from '../../rows/row';
-import { entry, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
+import { coefficientNames } from '../../words/coefficient-names';
+import { endOf, entry, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
 import { perPower, powersOf } from './powers';
 import { describeUnitOrigin } from './unit';
 import { plainWater } from './water';
@@ -42,6 +44,13 @@ function solubility(x: Access, warmth: Warmth): Figure {
   });
 }
 
+/** The least or the most that an estimate may be, under its own name. */
+function endInEffect(x: Access, id: CoefficientId, end: 'low' | 'high'): Figure {
+  const { symbol, label } = coefficientNames[id];
+  const [sign, which] = end === 'low' ? ['₋', 'at least'] : ['₊', 'at most'];
+  return endOf(`${symbol}${sign}`, `${label}, ${which}`, coefficientInEffect(id, x.recipe, x.choices), end);
+}
+
 /** What a sealed bottle’s pressure is worked out with. */
 export const bottleFigures = {
   solubilityRoom: (x) => solubility(x, 'roomTemperature'),
@@ -56,6 +65,14 @@ export const bottleFigures = {
     const value = convertNumber(1, 'bar', 'Pa');
     return { symbol: 'p_b', label: 'One bar', unit: 'Pa/bar', value, origin: () => origin, told: null };
   },
+  carriedLeast: (x) => endInEffect(x, 'carriedOver', 'low'),
+  carriedMost: (x) => endInEffect(x, 'carriedOver', 'high'),
+  yeastLeast: (x) => endInEffect(x, 'yeastShare', 'low'),
+  yeastMost: (x) => endInEffect(x, 'yeastShare', 'high'),
+  paceLeast: (x) => endInEffect(x, 'withoutGrains', 'low'),
+  paceMost: (x) => endInEffect(x, 'withoutGrains', 'high'),
+  usedLeast: (x) => endInEffect(x, 'usedWhenReady', 'low'),
+  usedMost: (x) => endInEffect(x, 'usedWhenReady', 'high'),
   warmKitchen: () => ofTable('T_w', 'A warm kitchen', fermenting.forgottenTemperature),
   leftOut: () => ofTable('p_o', 'What these sums leave out: warm air, vapour, swelling', bottles.pressureLeftOut),
   realGas: () => ofTable('g_r', 'What they leave out since no gas is ideal', bottles.realGas),

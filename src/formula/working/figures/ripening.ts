@@ -5,12 +5,11 @@ import {
   fermenting,
   growthModel,
 } from '../../../reference/fermenting';
-import type { Coefficient } from '../../../reference/origins';
 import { physics } from '../../../reference/physics';
 import { growthAt, timesAsLong } from '../../models/ripening';
 import { coefficientInEffect } from '../../recipe/coefficients';
 import type { Access } from '../../rows/row';
-import { entry, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
+import { endOf, type Figure, type FigureMaker, ofTable, workedOut } from '../figure';
 
 /** A temperature of the batch: a term of it, or that of the room in which the usual time holds. */
 type Warmth = 'roomTemperature' | 'bottleTemperature' | 'usual';
@@ -94,11 +93,6 @@ function ofModels(x: Access, end: 'least' | 'most'): Figure {
 }
 
 /** An end of the range of a table’s figure; the figure itself where it has none. */
-function endOf(symbol: string, label: string, coefficient: Coefficient, end: 'low' | 'high'): Figure {
-  const { value, unit, origin } = coefficient;
-  return entry(symbol, label, coefficient[end] ?? value, unit, origin);
-}
-
 function slowerEnd(x: Access, end: 'low' | 'high'): Figure {
   const label = `At ${end === 'low' ? 'least' : 'most'} as many times as long`;
   return endOf(end === 'low' ? 'ζ₋' : 'ζ₊', label, coefficientInEffect('slower', x.recipe, x.choices), end);

@@ -11,7 +11,7 @@ export const bottleTold = {
   },
   bottleTime: {
     usual: {
-      words: 'The usual second ferment, sealed, without the grains. Type 0 for none.',
+      words: 'None until you ask for one: type its hours, such as 8 h. It stands sealed, without the grains.',
     },
   },
   bottleTemperature: {
@@ -31,7 +31,7 @@ export const bottleTold = {
   bottlePressureLikely: {
     sealed: {
       words:
-        'The gas shared between the water of the liquid and the empty space, at the temperature of the bottle, above the air outside. An estimate: it can come out higher.',
+        'The gas shared between the water of the liquid and the empty space, at the temperature of the bottle, above the air outside. An estimate with a wide range.',
     },
   },
   bottlePressureForgotten: {
@@ -94,6 +94,16 @@ export const bottleTold = {
       words: 'What stayed dissolved through straining, and two of gas for each hexose that yeast uses in these hours.',
     },
   },
+  gasLeast: {
+    all: { words: 'As the likely gas, with the least that each of its estimates may be.' },
+    measured: { words: 'As the likely gas, of the sugar measured, with the least that each estimate may be.' },
+  },
+  gasMost: {
+    all: { words: 'As the likely gas, with the most that each of its estimates may be.' },
+    measured: { words: 'As the likely gas, of the sugar measured, with the most that each estimate may be.' },
+  },
+  pressureLeast: { least: { words: 'The pressure of the least gas, in the same bottle.' } },
+  pressureMost: { most: { words: 'The pressure of the most gas, in the same bottle.' } },
   sugarForgotten: {
     all: {
       words: 'All that there may have been at the start, since nobody measured what is left, and all that is added.',
