@@ -5,7 +5,15 @@ import { type Formulation, formulate, type RowResult } from '../../../src/formul
 import { isMeasuredRow, type NumericRowId, type RowId, rowOrder } from '../../../src/formula/recipe/order';
 import { type Problem, severities } from '../../../src/formula/recipe/problem';
 import { workingIn } from '../../../src/formula/working/working';
-import { anyRecipe, measuredRecipe, numericRowIds, recipeOf, sensibleRecipe, typed } from '../../batches';
+import {
+  anyRecipe,
+  bottledRecipe,
+  measuredRecipe,
+  numericRowIds,
+  recipeOf,
+  sensibleRecipe,
+  typed,
+} from '../../batches';
 import { agrees, codesAt, numberIn, problemAt } from '../../results';
 
 // Thousands of recipes take longer than one example does.
@@ -172,7 +180,9 @@ describe('a cell', () => {
 
   test('waits for the very row that feeds it, where several can’t be read', () => {
     const formulation = formulate(
-      recipeOf({ given: [typed('milkVolume', null), typed('roomTemperature', null), typed('bottleVolume', null)] }),
+      bottledRecipe({
+        given: [typed('milkVolume', null), typed('roomTemperature', null), typed('bottleVolume', null)],
+      }),
     );
     expect(problemAt(formulation, 'grainMass', 'waits')).toMatchObject({ for: 'milkVolume' });
     expect(problemAt(formulation, 'readyTime', 'waits')).toMatchObject({ for: 'roomTemperature' });

@@ -161,7 +161,7 @@ describe('what is worth knowing', () => {
   test('of a bottle over its limit says whether it is so without sugar: by the milk’s own, if that is still there', () => {
     const over = (limit: number, measured: Recipe['measured'] = {}) =>
       problemAt(
-        formulate(recipeOf({ given: [typed('bottleLimit', limit), typed('bottleSugar', 5)], measured })),
+        formulate(bottledRecipe({ given: [typed('bottleLimit', limit), typed('bottleSugar', 5)], measured })),
         'bottlePressureForgotten',
         'overLimit',
       );

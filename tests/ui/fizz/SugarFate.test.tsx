@@ -49,8 +49,8 @@ describe('what happens to the sugar', () => {
     const { section } = show();
     const items = within(section).getAllByRole('listitem', { hidden: true }).map(textOf);
     expect(items[0]).toMatch(/^Share of the sugar used when ready: 0\.35From memory; believed between 0\.2 and 0\.5\./);
-    expect(items[1]).toMatch(/^Share of used sugar that goes through yeast: 0\.5A judgement.*believed between/);
-    expect(items[2]).toMatch(/^Pace in the sealed bottle, against the jar’s: 1\.4.*judgement/);
+    expect(items[1]).toMatch(/^Share of used sugar that goes through yeast: 0\.5A judgement of this sheet/);
+    expect(items[2]).toMatch(/^Pace in the sealed bottle, against the jar’s: 1\.4.*A judgement/);
     expect(items.some((item) => /^The line for alcoholPublished: /.test(item))).toBe(true);
   });
 
