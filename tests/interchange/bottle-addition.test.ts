@@ -5,7 +5,7 @@ import { formulate } from '../../src/formula/engine/formulate';
 import type { AdditionId } from '../../src/formula/fizz/bottle-additions';
 import type { Recipe } from '../../src/formula/recipe/recipe';
 import { readAddition } from '../../src/interchange/bottle-addition';
-import { recipeOf, typed } from '../batches';
+import { bottledRecipe as recipeOf, typed } from '../batches';
 import { codesAt } from '../results';
 
 const plain = formulate(recipeOf());

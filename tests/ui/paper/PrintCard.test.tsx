@@ -51,7 +51,12 @@ describe('a card', () => {
   });
 
   test('has the days of its plan, counted from the day the grains come out', () => {
-    const days = daysOn(openCard(plan('drink', '2026-11-28T18:00')));
+    const days = daysOn(
+      openCard((store) => {
+        store.typeCell('b1', 'bottleTime', '8 h');
+        plan('drink', '2026-11-28T18:00')(store);
+      }),
+    );
     expect(days['First glass']).toMatch(/^28 Nov 2026, (18:00|06:00 pm)$/);
     expect(days.Start).toMatch(/^26 Nov 2026, /);
     expect(days['Made, grains out']).toBe('27 Nov 2026');
@@ -140,7 +145,7 @@ describe('a card', () => {
   });
 
   test('has allergens once, cautions, and lines for what is found', () => {
-    const card = openCard();
+    const card = openCard((store) => store.typeCell('b1', 'bottleTime', '8 h'));
     expect(textOf(card).split('Almond (tree nut) is on').length).toBe(2);
     expect(textOf(card)).toContain('Sealed glass can burst');
     const found = within(card).getByRole('heading', { name: 'What I found' }).parentElement ?? card;
