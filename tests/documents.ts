@@ -88,6 +88,10 @@ const anyTimeOfDay = fc.integer({ min: 0, max: 24 * 60 - 1 }).map((minute) => {
   return [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, '0')).join(':');
 });
 
+function sugarOf(given: readonly GivenCell[]): string | undefined {
+  return given.find(({ row }) => row === 'bottleSugar')?.text;
+}
+
 function batchOf(id: string): fc.Arbitrary<Batch> {
   return fc
     .record({
@@ -111,11 +115,22 @@ function batchOf(id: string): fc.Arbitrary<Batch> {
         {},
       ),
       when: rarely(fc.record({ by: fc.constantFrom('start', 'drink'), at: anyMinute }), undefined, 1),
+      fruit: rarely(
+        fc.record({
+          name: anyName,
+          amount: anyName,
+          grams: within(0, 100000),
+          sugar: anyName,
+        }),
+        undefined,
+      ),
       opened: rarely(fc.record({ days: fc.integer({ min: 1, max: 14 }) }), undefined),
     })
-    .map(({ when, opened, ...batch }) => ({
+    .map(({ when, opened, fruit, ...batch }) => ({
       ...{ ...batch, id },
       ...(when === undefined ? {} : { when }),
+      // Of what the bottle's sugar says, as it is kept, or of what it said once.
+      ...(fruit === undefined ? {} : { fruit: { ...fruit, sugar: sugarOf(batch.given) ?? fruit.sugar } }),
       ...(opened === undefined ? {} : { opened }),
     }));
 }

@@ -1,5 +1,11 @@
 import type { Formulation } from '../formula/engine/formulate';
-import { type AdditionId, additionWeight, addToBottle, type BottleAddition } from '../formula/fizz/bottle-additions';
+import {
+  type AdditionId,
+  additionWeight,
+  addToBottle,
+  type BottleAddition,
+  pieceOf,
+} from '../formula/fizz/bottle-additions';
 import { numericRows } from '../formula/rows/sheet';
 import { describeReadProblem } from '../measure/read-problem-words';
 import { readQuantity } from '../measure/read-quantity';
@@ -34,11 +40,13 @@ export function readAddition(formulation: Formulation, asked: Asked, { cups, dec
   const habits = { cups, decimalComma };
   if (asked.id === 'byLabel' && asked.labelSugar.trim() === '')
     return { ok: false, why: 'Type its sugars in 100 g, from a label or a food table.' };
-  const read = readQuantity(asked.amount, { kind: 'mass', bareUnit: 'g', also: ['volume'], ...habits });
+  const read = readQuantity(asked.amount, { kind: 'mass', bareUnit: 'g', also: ['volume', 'count'], ...habits });
   if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   const { amount, kind } = read.reading;
   if (amount < 0) return { ok: false, why: 'An amount can’t be less than 0. Leave out the minus sign.' };
-  const weight = kind === 'volume' ? additionWeight(asked.id) : 1;
+  const weight = kind === 'volume' ? additionWeight(asked.id) : kind === 'count' ? pieceOf(asked.id) : 1;
+  if (weight === null && kind === 'count')
+    return { ok: false, why: 'No piece of this is weighed in any table. Type its weight, such as 20 g.' };
   if (weight === null) return { ok: false, why: 'No spoon of this is published. Type its weight, such as 20 g.' };
   const label = asked.id === 'byLabel' ? readLabel(asked.labelSugar, habits) : null;
   if (label === false) return { ok: false, why: 'Type the sugars in 100 g: a number from 0 to 100.' };

@@ -32,6 +32,8 @@ export interface SentBatch {
   /** Typed, in the order of typing. */
   readonly t?: readonly SentCell<NumericRowId>[];
   readonly m?: readonly SentCell<MeasuredRowId>[];
+  /** Fruit in each bottle: its name, the amount as typed, grams, and the text of the sugar it was counted as. */
+  readonly f?: readonly [name: string, amount: string, grams: number, sugar: string];
   readonly h?: readonly [what: 'source' | 'milk', temperature: number, minutes: number];
   readonly y?: readonly (readonly [key: string, value: number, how: SheetDocument['yours'][string]['how']])[];
 }
@@ -42,7 +44,7 @@ export interface SentBatch {
  * and one day.
  */
 function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
-  const { name, vessel, source, sweetener, grains, given, measured, heat } = batch;
+  const { name, vessel, source, sweetener, grains, given, measured, heat, fruit } = batch;
   const [only] = sweetener;
   const isUsual = sweetener.length === 1 && only?.id === leftOut.sweetener && only.share === 1;
   const taken = Object.entries(measured).flatMap(([row, cell]) => (isMeasuredRow(row) ? [sendCell(row, cell)] : []));
@@ -58,6 +60,7 @@ function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
     ...(given.length > 0 ? { t: given.map((cell) => sendCell(cell.row, cell, cell.use)) } : {}),
     ...(taken.length > 0 ? { m: taken } : {}),
     ...(heat === null ? {} : { h: [heat.what, heat.temperature, heat.minutes] as const }),
+    ...(fruit === undefined ? {} : { f: [fruit.name, fruit.amount, fruit.grams, fruit.sugar] as const }),
     ...(figures.length > 0 ? { y: figures } : {}),
   };
 }

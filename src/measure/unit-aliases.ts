@@ -50,7 +50,20 @@ export const unitAliases: Readonly<Record<UnitId, readonly string[]>> = {
   'g/g': ['g/g', 'g per g', 'grams per gram'],
   'g/L': ['g/L', 'g/litre', 'g/liter', 'g per L', 'g per litre', 'g per liter', 'grams per litre', 'grams per liter'],
   '%': ['%', 'per cent', 'pct'],
-  '': ['jar', 'jars', 'bottle', 'bottles', 'glass', 'glasses', 'serving', 'servings', 'load', 'loads'],
+  '': [
+    'jar',
+    'jars',
+    'bottle',
+    'bottles',
+    'glass',
+    'glasses',
+    'serving',
+    'servings',
+    'load',
+    'loads',
+    'piece',
+    'pieces',
+  ],
   pH: ['pH'],
 };
 

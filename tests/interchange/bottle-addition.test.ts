@@ -84,3 +84,27 @@ describe('what goes into a bottle', () => {
     });
   });
 });
+
+describe('fruit in a bottle', () => {
+  test('is counted by gram, cup and piece: 30 g of raspberries are 1.33 g of sugar', () => {
+    expect(read('raspberries', '30 g')).toMatchObject({ ok: true, grams: 30, text: '1.33 g' });
+    expect(read('raspberries', '¼ cup')).toMatchObject({ ok: true, grams: expect.closeTo(30.75, 6) });
+    expect(read('strawberries', '3 pieces')).toMatchObject({ ok: true, grams: 36, text: '1.77 g' });
+    expect(read('dates', '1 piece')).toMatchObject({ ok: true, grams: 24 });
+  });
+
+  test('comes to a litre of what fills the bottle, as published: 50 mL of grape juice in half a litre, 15.2 g/L', () => {
+    const half = formulate(recipeOf({ given: [typed('bottleVolume', 530), typed('bottleHeadspace', 30)] }));
+    const found = readAddition(half, { id: 'grapeJuice', amount: '53.47 g', labelSugar: '' }, habits);
+    expect(found.ok ? found.added.perLitre.value : null).toBeCloseTo(15.2, 1);
+  });
+
+  test('that no table weighs by the cup or piece is asked for in grams', () => {
+    expect(why('apple', '1 cup')).toContain('Type its weight');
+    expect(why('grapeJuice', '2 pieces')).toContain('Type its weight');
+  });
+
+  test('leaves the kefir room', () => {
+    expect(why('mango', '300 g')).toContain('too little room');
+  });
+});

@@ -1,6 +1,7 @@
 import type { Check } from './check';
 import { allergenFigures } from './expected/allergens';
 import type { Figures } from './expected/figures';
+import { fruitFigures } from './expected/fruits';
 import { grainFigures, jarFigures } from './expected/jars-and-grains';
 import {
   bottleFigures,
@@ -75,6 +76,7 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   gasVolume: () => gasVolumeFigures,
   usualCan: () => usualCanFigures,
   allergens: () => allergenFigures,
+  fruits: () => fruitFigures,
 };
 
 const rounding = 1e-12;

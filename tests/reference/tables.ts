@@ -16,6 +16,7 @@ import {
 } from '../../src/reference/fermenting';
 import { foodMeasures } from '../../src/reference/food-measures';
 import { foods } from '../../src/reference/foods';
+import { fruits } from '../../src/reference/fruits';
 import { grains } from '../../src/reference/grains';
 import { handwork } from '../../src/reference/handwork';
 import { jars } from '../../src/reference/jars';
@@ -39,6 +40,7 @@ export const tables = {
     cautions,
     foods,
     foodMeasures,
+    fruits,
     otherFoods,
     grains,
     jars,

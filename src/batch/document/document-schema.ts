@@ -76,6 +76,15 @@ const batch = z.object({
   heat: z.nullable(heatStep),
   onHand: z.exactOptional(z.partialRecord(z.enum(stockIds), cell)),
   when: z.exactOptional(when),
+  /** The fruit or juice that goes into each bottle, and the text of the sugar that it was counted as. */
+  fruit: z.exactOptional(
+    z.object({
+      name: z.string().check(z.maxLength(longestName)),
+      amount: z.string().check(z.maxLength(longestText)),
+      grams: z.number().check(z.gte(0)),
+      sugar: z.string().check(z.maxLength(longestText)),
+    }),
+  ),
   /** A heat-treated carton opened for this batch, and after how many days of waiting it is given up. */
   opened: z.exactOptional(z.object({ days: z.number().check(z.int(), z.gte(1), z.lte(mostDaysWaiting)) })),
 });

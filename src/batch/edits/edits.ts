@@ -14,7 +14,7 @@ import { sweeteners } from '../../reference/sweeteners';
 import { isNamedAfter, nameFor } from '../document/batch-name';
 import { changeBatch } from '../document/change-batch';
 import { type Batch, type GivenCell, largestShare, type SheetDocument } from '../document/document';
-import { hottestHeat, longestHeat, mostCorrections } from '../document/document-limits';
+import { hottestHeat, longestHeat, longestName, longestText, mostCorrections } from '../document/document-limits';
 import { isKeyOf } from '../document/table-keys';
 import { isBlank, readCell } from '../reading/read-cell';
 
@@ -140,6 +140,13 @@ export function setUse(
     const cell = use === undefined ? rest : { ...rest, use };
     return { ...batch, given: batch.given.map((one) => (one === old ? cell : one)) };
   });
+}
+
+/** Says which fruit or juice the sugar in each bottle comes from; it holds for as long as that sugar stays as it was typed. */
+export function addFruit(document: SheetDocument, batchId: string, fruit: NonNullable<Batch['fruit']>): SheetDocument {
+  const { grams, name, amount } = fruit;
+  if (!Number.isFinite(grams) || grams < 0 || amount.length > longestText || name.length > longestName) return document;
+  return changeBatch(document, batchId, (batch) => ({ ...batch, fruit }));
 }
 
 /** Sets the heat step, or with null leaves it out. Figures that could not be saved change nothing. */

@@ -241,6 +241,8 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
       ? [{ code: 'overLimit', at: 'bottlePressureForgotten', limit, unsweetened: isOverUnsweetened(x) }, ...rough]
       : rough;
   },
+  bottleSugar: ({ recipe: { fruit } }) =>
+    fruit === undefined ? none : [{ code: 'fruitInEach', at: 'bottleSugar', name: fruit.name, grams: fruit.grams }],
   bottleSugarMost: (x) => {
     if (x.of('bottleSugarMost') === 0) return [{ code: 'noSugarUnderLimit', at: 'bottleSugarMost' }];
     const most = carrollHenry.pressureTo;

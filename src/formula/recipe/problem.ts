@@ -56,6 +56,7 @@ type ProblemBody =
   | { readonly code: 'headspaceUnderWise'; readonly actual: number; readonly wise: number; readonly over: number }
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
+  | { readonly code: 'fruitInEach'; readonly name: string; readonly grams: number }
   | { readonly code: 'ownWater'; readonly volume: number }
   /** More stays in the bag than runs through it; g of milk. */
   | { readonly code: 'mostlyPulp'; readonly milk: number }
@@ -142,6 +143,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   severalJars: 'note',
   outsideUsual: 'caution',
   ownWater: 'note',
+  fruitInEach: 'note',
   mostlyPulp: 'caution',
   sugarEstimated: 'note',
   nativeCounted: 'note',

@@ -34,6 +34,11 @@ function describeAddition(writer: StepWriter): string | null {
     writer.value('bottleHeadspace'),
   ];
   if (added === 0) return null;
+  const { fruit } = writer.formulation.recipe;
+  if (fruit !== undefined) {
+    const typed = /^[\d.,]*\s*(?:g|grams?)?$/i.test(fruit.amount) ? '' : `${fruit.amount}, `;
+    return `Put in each bottle first, of ${fruit.name}: ${typed}${writer.quantity(fruit.grams, 'mass')}. As fermentable sugar: ${writer.amount('bottleSugar')}.`;
+  }
   const told = `Sugar or fruit to add, as fermentable sugar: ${writer.amount('bottleSugar')}`;
   if (added === null || whole === null || empty === null) return `${told}.`;
   const hexose = (added * (whole - empty)) / 1000;

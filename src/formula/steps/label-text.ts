@@ -26,6 +26,7 @@ export interface LabelLine {
   readonly id:
     | 'name'
     | 'what'
+    | 'fruit'
     | 'made'
     | 'tasteBy'
     | 'allergens'
@@ -48,11 +49,13 @@ export function labelOfBatch(
   { name, days, extra = '', leads = 'metric' }: LabelAsked,
 ): readonly LabelLine[] {
   const { source, grain } = formulation.choices;
+  const { fruit } = formulation.recipe;
   const hasHoney = findCaution('honeyInfants', formulation) !== null;
   const keep = findCaution('keepCold', formulation);
   const lines: readonly (LabelLine | null)[] = [
     { id: 'name', text: name },
     { id: 'what', text: `Plant-milk kefir of ${source.plural}, made with ${nameWithin(grain.name)}.` },
+    fruit === undefined ? null : { id: 'fruit', text: `In each bottle: ${fruit.name}.` },
     { id: 'made', text: `Made ${days.made ?? blank}` },
     { id: 'tasteBy', text: writeLast(days) },
     { id: 'allergens', text: writeAllergens(formulation) },

@@ -109,6 +109,7 @@ const sentences: Sentences = {
     `More than one jar of this kind takes with its headspace, so it is shared among ${write.number(jars, 0)}.`,
   outsideUsual: ({ low, high, kind }, write) => `Usual is ${write(low, kind)} to ${write(high, kind)}.`,
   ownWater: ({ volume }, write) => `Besides its own ${write(volume, 'volume')} of liquid, which goes in first.`,
+  fruitInEach: ({ name, grams }, write) => `From ${write(grams, 'mass')} of ${name} in each bottle.`,
   mostlyPulp: ({ milk }, write) =>
     `More stays in the bag than runs through it: only ${write(milk, 'mass')} of milk. With more water less of it stays.`,
   sugarEstimated: ({ low, high, byLabel }, write) => {

@@ -14,8 +14,9 @@ import {
   liveliness,
   sweetness,
 } from '../../reference/fermenting';
-import { foodMeasures } from '../../reference/food-measures';
+import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { type Food, foods } from '../../reference/foods';
+import { fruits } from '../../reference/fruits';
 import { grains } from '../../reference/grains';
 import { handwork } from '../../reference/handwork';
 import { jars } from '../../reference/jars';
@@ -100,7 +101,7 @@ function ofMeasures(): readonly ListedFigure[] {
   return Object.entries(foodMeasures).flatMap(([record, { measures }]) =>
     measures.map(({ amount, unit, grams }): ListedFigure => {
       const label = `${amount} ${unit}`;
-      const origin = published('usda-sr', `Release 28, record ${record}, ${label}`);
+      const origin = published('usda-sr', measurePlace(record, label));
       const of = everyFood[record]?.name ?? record;
       return { of, label, value: grams, unit: 'g', mark: origin.kind, from: describeOrigin(origin) };
     }),
@@ -127,6 +128,7 @@ export function everyFigure(): readonly FigureGroup[] {
   return [
     { id: 'sources', title: 'Nuts, seeds, coconut and cartons', figures: byName(sources) },
     { id: 'sweeteners', title: 'Sweeteners', figures: byName(sweeteners) },
+    { id: 'fruit', title: 'Fruit and juice for bottles', figures: byName(fruits) },
     { id: 'grains', title: 'Grains', figures: byName(grains) },
     { id: 'jars', title: 'Jars', figures: byName(jars) },
     { id: 'kitchen', title: 'Kitchen', figures: alone({ ...kitchen, ...kitchenLines }, { usualCan }) },

@@ -28,6 +28,12 @@ function isOrigin(value: unknown): value is Origin {
 /** Units that the tables leave to the name of a field. */
 const unitsByName: Readonly<Record<string, string>> = {
   grams: 'g',
+  cupGrams: 'g',
+  pieceGrams: 'g',
+  otherHexose: 'g in 100 g',
+  sucrose: 'g in 100 g',
+  glucose: 'g in 100 g',
+  fructose: 'g in 100 g',
   millilitres: 'mL',
   from: '°C',
   to: '°C',

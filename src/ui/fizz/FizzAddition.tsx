@@ -1,8 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
-import { typeCell } from '../../batch/edits/edits';
+import { addFruit, typeCell } from '../../batch/edits/edits';
 import type { Store } from '../../batch/store/store';
-import { type AdditionId, additionName, bottleSweeteners } from '../../formula/fizz/bottle-additions';
+import {
+  type AdditionId,
+  additionName,
+  bottleFruits,
+  bottleSweeteners,
+  isFruit,
+} from '../../formula/fizz/bottle-additions';
 import type { Ranged } from '../../formula/models/sugar';
 import { bothUnits } from '../../formula/words/both-units';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
@@ -22,10 +28,13 @@ export function FizzAddition({ batch, store }: Props) {
   const [labelSugar, setLabelSugar] = useState('');
   const found = readAddition(store.formulationOf(batch), { id, amount, labelSugar }, kitchen);
   const name = id === 'byLabel' ? 'fruit or juice' : additionName(id).toLowerCase();
+  const isKept = id === 'byLabel' || isFruit(id);
   const use = (event: Event) => {
     event.preventDefault();
     if (!found.ok) return;
-    const next = typeCell(store.document.value, batch.id, 'bottleSugar', found.text);
+    const typed = typeCell(store.document.value, batch.id, 'bottleSugar', found.text);
+    const fruit = { name, amount: amount.trim(), grams: found.grams, sugar: found.text };
+    const next = isKept ? addFruit(typed, batch.id, fruit) : typed;
     store.takeEdit(next, `Add ${amount.trim()} of ${name} to each bottle`);
   };
   return (
@@ -36,6 +45,11 @@ export function FizzAddition({ batch, store }: Props) {
           <span>What</span>
           <select value={id} onChange={(event) => setId(additionOf(event.currentTarget.value))}>
             {bottleSweeteners.map((one) => (
+              <option key={one} value={one}>
+                {additionName(one)}
+              </option>
+            ))}
+            {bottleFruits.map((one) => (
               <option key={one} value={one}>
                 {additionName(one)}
               </option>
@@ -75,7 +89,7 @@ export function FizzAddition({ batch, store }: Props) {
 }
 
 function additionOf(value: string): AdditionId {
-  return bottleSweeteners.find((id) => id === value) ?? 'byLabel';
+  return [...bottleSweeteners, ...bottleFruits].find((id) => id === value) ?? 'byLabel';
 }
 
 function write(value: number, kind: 'mass' | 'volume', kitchen: Kitchen): string {
