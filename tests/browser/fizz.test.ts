@@ -17,6 +17,8 @@ describeInBrowser('the fizz of a bottle', () => {
     await showAllFigures(page);
     fizz = page.getByRole('region', { name: /^Fizz in the bottles of/ });
     await fizz.waitFor();
+    await fizz.getByRole('button', { name: 'Add a second ferment of 8 h' }).click();
+    await fizz.getByText(/^After 8.h likely/).waitFor();
   });
 
   const verdict = (): Promise<string> => textOf(fizz.getByRole('status').first());
@@ -26,15 +28,17 @@ describeInBrowser('the fizz of a bottle', () => {
   const limit = (): Locator => fizz.getByRole('textbox', { name: 'What the maker of your bottle allows' });
 
   test('says that ordinary bottles have no rating, and takes a limit that is typed, in psi too', async () => {
-    expect(await verdict()).toMatch(/^No limit typed\. Forgotten .+ Ordinary jars and bottles have no rating/);
+    expect(await verdict()).toMatch(
+      /^After 8 h likely .+ Bottles made for fizz only\. Ordinary jars and bottles have no rating/,
+    );
     await limit().fill('90 psi');
     await limit().press('Enter');
-    await expect.poll(verdict).toMatch(/^Could go over\. .+ its maker allows 6\.21 bar \(90\.0 psi\)/);
+    await expect.poll(verdict).toMatch(/ Could go over\. .+ its maker allows 6\.21 bar \(90\.0 psi\)/);
     expect(await readCell(page, 'Pressure the bottle’s maker allows')).toMatch(/6\.21 bar/);
     await fizz.getByText('Most sugar under that limit').waitFor();
     await fizz.getByText('A test pressure of new glass is no working pressure').waitFor();
     await undo();
-    await expect.poll(verdict).toMatch(/^No limit typed/);
+    await expect.poll(verdict).toMatch(/Bottles made for fizz only/);
   });
 
   test('keeps a limit that can’t be read as typed, and says why beside it', async () => {
@@ -52,23 +56,25 @@ describeInBrowser('the fizz of a bottle', () => {
     const forgotten = rows.slice(1).map((row) => Number(/([\d.]+)\s*bar[^b]*$/.exec(row)?.[1]));
     expect(forgotten).toEqual([...forgotten].sort((one, other) => one - other));
     expect(rows[1]).toMatch(/In the fridge, 4.°C.+volumes.+volumes/);
-    expect(await fizz.getByRole('img').getAttribute('aria-label')).toMatch(/^Pressure of a sealed bottle: likely/);
+    expect(await fizz.getByRole('img').getAttribute('aria-label')).toMatch(
+      /^Pressure of a sealed bottle: after 8.h likely .+ left a week longer likely/,
+    );
   });
 
   test('a bottle over its limit has ways out at its cell; one taken brings it under, undone it is over again', async () => {
     await typeInto(page, 'Pressure the bottle’s maker allows', '8 bar');
-    await expect.poll(verdict).toMatch(/^Could go over/);
+    await expect.poll(verdict).toMatch(/ Could go over/);
     const remarks = page.locator('[id^=remarks-bottlePressureForgotten-]');
     const before = await readCell(page, 'Bottle pressure, if forgotten');
     await remarks.getByRole('button', { name: /^Start with only \d+ g\/L of sugar$/ }).click();
-    await expect.poll(verdict).toMatch(/^(Holds|Close)\./);
+    await expect.poll(verdict).toMatch(/ (Holds|Close)\./);
     await expect.poll(() => remarks.getByText('could go over the').count()).toBe(0);
     await screenshot(page, 'fizz-under-limit');
     await undo();
     await expect.poll(() => readCell(page, 'Bottle pressure, if forgotten')).toBe(before);
-    await expect.poll(verdict).toMatch(/^Could go over/);
+    await expect.poll(verdict).toMatch(/ Could go over/);
     await fizz.getByRole('button', { name: /^Leave \d+ mL of the bottle empty$/ }).click();
-    await expect.poll(verdict).toMatch(/^(Holds|Close)\./);
+    await expect.poll(verdict).toMatch(/ (Holds|Close)\./);
   });
 
   test('counts what is added to each bottle, by the spoon or by a label, as one step', async () => {

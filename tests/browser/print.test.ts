@@ -121,7 +121,7 @@ describeInBrowser('on paper', () => {
         'Made, grains out',
         'Taste by',
         'What I found',
-        'Sealed glass can burst',
+        'loosen the lid',
       ]) {
         expect(await card().getByText(text).first().isVisible(), text).toBe(true);
       }
@@ -166,6 +166,7 @@ describeInBrowser('on paper', () => {
         card()
           .locator('.paper-side')
           .evaluateAll((sides) => sides.map((side) => Number.parseFloat(getComputedStyle(side).fontSize)));
+      await typeInto(page, 'Second ferment for', '8 h');
       await toPaper();
       const before = await sizes();
       await page.emulateMedia({ media: 'screen' });
