@@ -115,6 +115,7 @@ function batchOf(id: string): fc.Arbitrary<Batch> {
         {},
       ),
       when: rarely(fc.record({ by: fc.constantFrom('start', 'drink'), at: anyMinute }), undefined, 1),
+      extras: rarely(fc.array(anyName, { minLength: 1, maxLength: 3 }), undefined),
       fruit: rarely(
         fc.record({
           name: anyName,
@@ -126,9 +127,10 @@ function batchOf(id: string): fc.Arbitrary<Batch> {
       ),
       opened: rarely(fc.record({ days: fc.integer({ min: 1, max: 14 }) }), undefined),
     })
-    .map(({ when, opened, fruit, ...batch }) => ({
+    .map(({ when, opened, fruit, extras, ...batch }) => ({
       ...{ ...batch, id },
       ...(when === undefined ? {} : { when }),
+      ...(extras === undefined ? {} : { extras }),
       // Of what the bottle's sugar says, as it is kept, or of what it said once.
       ...(fruit === undefined ? {} : { fruit: { ...fruit, sugar: sugarOf(batch.given) ?? fruit.sugar } }),
       ...(opened === undefined ? {} : { opened }),

@@ -35,6 +35,7 @@ const sent = z.object({
   t: sentCells,
   m: sentCells,
   h: z.optional(z.tuple([z.string(), z.number(), z.number()])),
+  e: z.optional(z.array(z.string()).check(z.maxLength(mostParts))),
   f: z.optional(z.tuple([z.string(), z.string(), z.number(), z.string()])),
   y: z.optional(z.array(z.tuple([z.string(), z.number(), z.string()])).check(z.maxLength(mostParts))),
 });
@@ -85,7 +86,7 @@ function readSent(bytes: Uint8Array): LinkRead {
 }
 
 /** A sheet with this one batch in it, so that it is checked as every saved batch is. */
-function documentAround({ n, v, s, w, g, t = [], m = [], h, f, y = [] }: z.infer<typeof sent>): unknown {
+function documentAround({ n, v, s, w, g, t = [], m = [], h, e, f, y = [] }: z.infer<typeof sent>): unknown {
   const batch = {
     id: 'b1',
     name: n,
@@ -95,6 +96,7 @@ function documentAround({ n, v, s, w, g, t = [], m = [], h, f, y = [] }: z.infer
     grains: g ?? leftOut.grains,
     given: t.map((cell) => ({ ...cellOf(cell), row: cell[0] })),
     measured: Object.fromEntries(m.map((cell) => [cell[0], cellOf(cell)])),
+    ...(e === undefined ? {} : { extras: e }),
     ...(f === undefined ? {} : { fruit: { name: f[0], amount: f[1], grams: f[2], sugar: f[3] } }),
     heat: h === undefined ? null : { what: h[0], temperature: h[1], minutes: h[2] },
   };

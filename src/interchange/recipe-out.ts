@@ -31,6 +31,7 @@ export function writeRecipe(formulation: Formulation, name: string, how: RecipeM
     ...item('blendWater', 'water'),
     ...sweetenerLines(formulation, how, kitchen),
     ...item('grainMass', choices.grain.name.toLowerCase()),
+    ...(formulation.recipe.extras ?? []).map((extra) => `- ${extra}, to serve`),
     '',
     ...jarLine(formulation, kitchen),
     ...(makes === null ? [] : [`Makes ${makes}.`]),

@@ -32,6 +32,8 @@ export interface SentBatch {
   /** Typed, in the order of typing. */
   readonly t?: readonly SentCell<NumericRowId>[];
   readonly m?: readonly SentCell<MeasuredRowId>[];
+  /** What a recipe has besides. */
+  readonly e?: readonly string[];
   /** Fruit in each bottle: its name, the amount as typed, grams, and the text of the sugar it was counted as. */
   readonly f?: readonly [name: string, amount: string, grams: number, sugar: string];
   readonly h?: readonly [what: 'source' | 'milk', temperature: number, minutes: number];
@@ -44,7 +46,7 @@ export interface SentBatch {
  * and one day.
  */
 function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
-  const { name, vessel, source, sweetener, grains, given, measured, heat, fruit } = batch;
+  const { name, vessel, source, sweetener, grains, given, measured, heat, fruit, extras } = batch;
   const [only] = sweetener;
   const isUsual = sweetener.length === 1 && only?.id === leftOut.sweetener && only.share === 1;
   const taken = Object.entries(measured).flatMap(([row, cell]) => (isMeasuredRow(row) ? [sendCell(row, cell)] : []));
@@ -60,6 +62,7 @@ function sendBatch(document: SheetDocument, batch: Batch): SentBatch {
     ...(given.length > 0 ? { t: given.map((cell) => sendCell(cell.row, cell, cell.use)) } : {}),
     ...(taken.length > 0 ? { m: taken } : {}),
     ...(heat === null ? {} : { h: [heat.what, heat.temperature, heat.minutes] as const }),
+    ...(extras === undefined || extras.length === 0 ? {} : { e: extras }),
     ...(fruit === undefined ? {} : { f: [fruit.name, fruit.amount, fruit.grams, fruit.sugar] as const }),
     ...(figures.length > 0 ? { y: figures } : {}),
   };

@@ -60,7 +60,7 @@ export const foodMeasures: Readonly<Record<FoodId | OtherFoodId, FoodMeasures>> 
   '16398': measured([[2, 'tbsp', 32], [1, 'cup', 258]], ['Sugar is often added to it.']),
   '19296': measured([[1, 'cup', 339], [1, 'tbsp', 21], [1, 'packet (0.5 oz)', 14]], ['Glucose, fructose and galactose rest on one data point each; galactose 3.10 is unusual for honey.']),
   '19304': measured([[1, 'cup', 337], [1, 'serving 1 tbsp', 20]], ['Total sugars 74.72 is carbohydrate by difference; Release 24 printed 55.49. The individual sugars sum to 54.11: use the sum for fermentable sugar.']),
-  '19334': measured([[1, 'tsp unpacked', 3], [1, 'cup packed', 220], [1, 'cup unpacked', 145], [1, 'tsp packed', 4.6], [1, 'tsp brownulated', 3.2]]),
+  '19334': measured([[1, 'tsp unpacked', 3], [1, 'cup packed', 220], [1, 'cup unpacked', 145], [1, 'tsp packed', 4.6], [1, 'tsp free-flowing', 3.2]]),
   '19335': measured([[1, 'serving packet', 2.8], [1, 'tsp', 4.2], [1, 'cup', 200], [1, 'serving 1 cube', 2.3]]),
   '19336': measured([[1, 'cup unsifted', 120], [1, 'cup sifted', 100], [1, 'tbsp unsifted', 8], [1, 'tsp', 2.5]], ['No sucrose row, though the other five are analysed at zero and total sugars is 97.81.']),
   '19340': measured([[1, 'tsp', 3], [1, 'oz', 28.35], [1, 'piece (1-3/4" x 1-1/4" x 1/2")', 28]], ['Total sugars is derived; no individual sugars.']),

@@ -168,7 +168,7 @@ describeInBrowser('a recipe from a book', () => {
       expect(plan).toContain('Two-litre jar · Almonds, whole · Cane sugar, white · Water kefir grains');
       await typeInto(page(), 'Weight as bought', '1 cup');
       await openPart(page(), 'Recipe');
-      expect(plan).toMatch(/Left over, for you to remember a pinch of salt/);
+      expect(plan).toMatch(/For the glass, or left over a pinch of salt/);
       expect(await names(page()).allInnerTexts()).toEqual(['Saturday almond']);
       await panel.getByRole('button', { name: 'Make this batch' }).click();
       await expect.poll(() => names(page()).allInnerTexts()).toEqual(['Saturday almond', 'Friday almonds']);

@@ -103,10 +103,10 @@ export const ingredientLines: readonly (readonly [line: string, wanted: Wanted])
   ['1 can coconut milk', { amount: 400, food: '12118' }],
   ['1 can date syrup', { amount: 1, kind: 'count', problem: 'noSize', food: 'sweetener.dateSyrup' }],
   // No amount that can be weighed.
-  ['a pinch of salt', { amount: null, problem: 'noMeasure', food: null }],
+  ['a pinch of salt', { amount: null, problem: 'noMeasure', food: 'flavour.salt' }],
   ['1 pinch sugar', { amount: null, problem: 'noMeasure', food: '19335' }],
   ['a handful of cashews', { amount: null, problem: 'noMeasure', food: '12087' }],
-  ['salt, to taste', { amount: null, problem: 'noMeasure', food: null }],
+  ['salt, to taste', { amount: null, problem: 'noMeasure', food: 'flavour.salt' }],
   ['Kefir grains', { amount: null, problem: 'noAmount', food: 'grains.water', sure: false }],
   // Bullets, numbers, and what is done with it.
   ['- 1 cup cashews', { amount: cup, food: '12087' }],

@@ -1,7 +1,7 @@
 import type { Check } from './check';
 import { allergenFigures } from './expected/allergens';
 import type { Figures } from './expected/figures';
-import { fruitFigures } from './expected/fruits';
+import { flavourFigures, fruitFigures } from './expected/fruits';
 import { grainFigures, jarFigures } from './expected/jars-and-grains';
 import {
   bottleFigures,
@@ -77,6 +77,7 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   usualCan: () => usualCanFigures,
   allergens: () => allergenFigures,
   fruits: () => fruitFigures,
+  flavours: () => flavourFigures,
 };
 
 const rounding = 1e-12;

@@ -14,6 +14,7 @@ import {
   liveliness,
   sweetness,
 } from '../../src/reference/fermenting';
+import { flavours } from '../../src/reference/flavours';
 import { foodMeasures } from '../../src/reference/food-measures';
 import { foods } from '../../src/reference/foods';
 import { fruits } from '../../src/reference/fruits';
@@ -40,6 +41,7 @@ export const tables = {
     cautions,
     foods,
     foodMeasures,
+    flavours,
     fruits,
     otherFoods,
     grains,

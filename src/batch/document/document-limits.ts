@@ -11,3 +11,5 @@ export const mostDaysWaiting = 14;
 /** The most a heat step may reach, in °C, as a pot of water does, and take, in minutes; both are above 0. */
 export const hottestHeat = 100;
 export const longestHeat = 1000;
+/** How many things for the glass a batch keeps. */
+export const mostExtras = 20;

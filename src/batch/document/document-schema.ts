@@ -16,6 +16,7 @@ import {
   mostBatches,
   mostCorrections,
   mostDaysWaiting,
+  mostExtras,
   mostLogged,
   mostOwnFoods,
 } from './document-limits';
@@ -76,6 +77,8 @@ const batch = z.object({
   heat: z.nullable(heatStep),
   onHand: z.exactOptional(z.partialRecord(z.enum(stockIds), cell)),
   when: z.exactOptional(when),
+  /** What a recipe has for the glass or besides, as written. */
+  extras: z.exactOptional(z.array(z.string().check(z.maxLength(longestText))).check(z.maxLength(mostExtras))),
   /** The fruit or juice that goes into each bottle, and the text of the sugar that it was counted as. */
   fruit: z.exactOptional(
     z.object({

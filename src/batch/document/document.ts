@@ -8,8 +8,21 @@ const nothing = {};
 
 /** What the engine works this batch out from: its own cells, and the corrections that hold for every batch. */
 export function recipeOf({ yours }: SheetDocument, batch: Batch): Recipe {
-  const { id: jarOf, vessel, source, sweetener, grains, given, measured, heat, onHand = nothing, fruit } = batch;
-  const recipe = { vessel, source, sweetener, grains, given, measured, yours, heat, onHand, jarOf };
+  const {
+    id: jarOf,
+    vessel,
+    source,
+    sweetener,
+    grains,
+    given,
+    measured,
+    heat,
+    onHand = nothing,
+    fruit,
+    extras,
+  } = batch;
+  const plain = { vessel, source, sweetener, grains, given, measured, yours, heat, onHand, jarOf };
+  const recipe = extras === undefined ? plain : { ...plain, extras };
   // Fruit is what the sugar in each bottle was counted from, until that is typed anew.
   const sugar = given.find(({ row }) => row === 'bottleSugar')?.text;
   return fruit === undefined || fruit.sugar !== sugar ? recipe : { ...recipe, fruit };

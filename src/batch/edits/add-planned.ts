@@ -3,7 +3,10 @@ import type { SweetenerPart } from '../../formula/recipe/recipe';
 import type { GrainId } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 import type { SourceId } from '../../reference/sources';
+import { changeBatch } from '../document/change-batch';
 import type { SheetDocument } from '../document/document';
+import { longestText, mostExtras } from '../document/document-limits';
+import { cutText } from '../document/plain-text';
 import { addBatch, renameBatch } from './batch-list';
 import { blendSweeteners, choose, typeCell } from './edits';
 
@@ -16,6 +19,8 @@ export interface PlannedBatch {
     readonly sweetener?: readonly SweetenerPart[];
     readonly grains?: GrainId;
   };
+  /** What flavours the glass, and whatever else the sheet has no row for, as written. */
+  readonly extras?: readonly string[];
   readonly cells: readonly { readonly row: NumericRowId; readonly text: string }[];
 }
 
@@ -31,5 +36,7 @@ export function addPlanned(document: SheetDocument, planned: PlannedBatch, after
   if (source !== undefined) next = choose(next, id, 'source', source);
   if (grains !== undefined) next = choose(next, id, 'grains', grains);
   if (sweetener !== undefined) next = blendSweeteners(next, id, sweetener);
+  const extras = (planned.extras ?? []).slice(0, mostExtras).map((extra) => cutText(extra, longestText));
+  if (extras.length > 0) next = changeBatch(next, id, (batch) => ({ ...batch, extras }));
   return planned.cells.reduce((typed, { row, text }) => typeCell(typed, id, row, text), next);
 }

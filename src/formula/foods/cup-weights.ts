@@ -1,5 +1,6 @@
 import { nearly } from '../../measure/nearly';
 import { convertNumber } from '../../measure/units';
+import { flavours } from '../../reference/flavours';
 import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { grains } from '../../reference/grains';
 import {
@@ -63,11 +64,16 @@ function usedBySheet({ part, own, record }: FoodEntry): readonly Bare[] {
     return usable ? [{ grams, millilitres, form: null, measure: 'your own', origin, doubt: null }] : [];
   }
   if (part.role === 'source' && sources[part.id].form === 'liquid' && record !== null) return [byWhatIsInIt(part.id)];
-  const used =
-    part.role === 'source' ? sources[part.id].cup : part.role === 'sweetener' ? sweeteners[part.id].spoon : null;
+  const used = usedMeasure(part);
   if (used === null) return [];
   const words = readMeasureWords(1, used.measure);
   return [{ ...used, form: words?.is === 'volume' ? words.form : null, doubt: null }];
+}
+
+function usedMeasure(part: FoodEntry['part']) {
+  if (part.role === 'source') return sources[part.id].cup;
+  if (part.role === 'sweetener') return sweeteners[part.id].spoon;
+  return part.role === 'other' && part.flavour !== undefined ? flavours[part.flavour].spoon : null;
 }
 
 /** A cup of a liquid source by its composition, which its milk is weighed by as well: two cans in are two cans out. */
@@ -109,5 +115,6 @@ export function kindOf({ own, record, part }: FoodEntry): MeasureKind {
   if (record !== null) return measureKinds[record];
   if (part.role === 'source') return sources[part.id].form === 'liquid' ? 'liquid' : 'pieces';
   if (part.role === 'sweetener') return sweeteners[part.id].state === 'liquid' ? 'liquid' : 'sugar';
+  if (part.role === 'other' && part.flavour !== undefined) return flavours[part.flavour].kind;
   return part.role === 'water' || part.role === 'milk' ? 'liquid' : 'pieces';
 }

@@ -1,4 +1,5 @@
 import { sourceAliases, sweetenerAliases } from '../../reference/aliases';
+import { type FlavourId, flavours } from '../../reference/flavours';
 import { type FoodId, foods } from '../../reference/foods';
 import { type GrainId, grains } from '../../reference/grains';
 import { dairyRecords, grainAliases, otherFoodAliases, waterRecord } from '../../reference/other-aliases';
@@ -13,6 +14,7 @@ export type FoodKey =
   | `source.${SourceId}`
   | `sweetener.${SweetenerId}`
   | `grains.${GrainId}`
+  | `flavour.${FlavourId}`
   | `own.${string}`;
 
 /** A food the cook has weighed once: `grams` in `millilitres` of it. */
@@ -27,7 +29,7 @@ export type FoodPart =
   | { readonly role: 'source'; readonly id: SourceId }
   | { readonly role: 'sweetener'; readonly id: SweetenerId }
   | { readonly role: 'grains'; readonly id: GrainId }
-  | { readonly role: 'water' | 'milk' | 'other' };
+  | { readonly role: 'water' | 'milk' | 'other'; readonly flavour?: FlavourId };
 
 export interface FoodEntry {
   readonly key: FoodKey;
@@ -67,6 +69,10 @@ function listEntries(): readonly FoodEntry[] {
   }
   for (const id of keysIn(grains)) {
     add(null, `grains.${id}`, { name: grains[id].name, aliases: grainAliases[id], part: { role: 'grains', id } });
+  }
+  for (const id of keysIn(flavours)) {
+    const { name, aliases } = flavours[id];
+    add(null, `flavour.${id}`, { name, aliases, part: { role: 'other', flavour: id } });
   }
   for (const record of [...keysIn(otherFoods), ...keysIn(foods)]) {
     if (taken.has(record)) continue;

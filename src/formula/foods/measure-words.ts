@@ -36,7 +36,7 @@ const forms: readonly (readonly [form: string, words: RegExp])[] = [
   ['pieces', /pieces/],
   ['whole', /whole/],
   ['halves', /halves/],
-  ['brownulated', /brownulated/],
+  ['free-flowing', /free-flowing/],
 ];
 
 function isUnit(word: string): word is keyof typeof unitOf {

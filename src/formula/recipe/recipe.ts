@@ -52,6 +52,8 @@ export interface Recipe {
   /** By coefficient key, such as `almond.uptake` or `kitchen.blenderSize`. */
   readonly yours: Readonly<Record<string, Yours>>;
   readonly heat?: HeatStep | null;
+  /** What a recipe has for the glass or besides, as written; nothing is worked out from it. */
+  readonly extras?: readonly string[];
   /** Fruit or juice in each bottle, with the amount as typed: what the sugar typed for the bottles comes from. */
   readonly fruit?: { readonly name: string; readonly amount: string; readonly grams: number };
   /** Whose jar a jar of the cook’s own is: the batch’s id, so that two such jars have a shape each. */

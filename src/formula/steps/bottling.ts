@@ -76,6 +76,13 @@ export function chillStep(writer: StepWriter): StepDraft | null {
   };
 }
 
+/** What a recipe has besides: flavours go into the glass, where they reach no grains. */
+function describeExtras({ formulation: { recipe } }: StepWriter): string | null {
+  const { extras = [] } = recipe;
+  if (extras.length === 0) return null;
+  return `Flavour the glass at the end, and not the milk. The recipe has besides: ${extras.join('; ')}.`;
+}
+
 /** How long it keeps, and where. */
 export function keepStep(writer: StepWriter): StepDraft {
   const { range } = writer.formulation.rows.keepDays;
@@ -89,6 +96,7 @@ export function keepStep(writer: StepWriter): StepDraft {
       `Keep it in the refrigerator, at ${most} or less.`,
       `Usual, counted from straining: ${writer.amount('keepDays')}.`,
       from === null || to === null || from === to ? null : `Kitchens differ: ${from} to ${to} days.`,
+      describeExtras(writer),
     ),
   };
 }

@@ -14,6 +14,7 @@ import {
   liveliness,
   sweetness,
 } from '../../reference/fermenting';
+import { flavours } from '../../reference/flavours';
 import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { type Food, foods } from '../../reference/foods';
 import { fruits } from '../../reference/fruits';
@@ -129,6 +130,7 @@ export function everyFigure(): readonly FigureGroup[] {
     { id: 'sources', title: 'Nuts, seeds, coconut and cartons', figures: byName(sources) },
     { id: 'sweeteners', title: 'Sweeteners', figures: byName(sweeteners) },
     { id: 'fruit', title: 'Fruit and juice for bottles', figures: byName(fruits) },
+    { id: 'flavours', title: 'Flavours for the glass', figures: byName(flavours) },
     { id: 'grains', title: 'Grains', figures: byName(grains) },
     { id: 'jars', title: 'Jars', figures: byName(jars) },
     { id: 'kitchen', title: 'Kitchen', figures: alone({ ...kitchen, ...kitchenLines }, { usualCan }) },

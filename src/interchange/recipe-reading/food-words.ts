@@ -36,7 +36,7 @@ const longestName = 8;
 
 // A nut or sugar before one of these is in another food altogether.
 const products = new Set(
-  'butter oil extract flour essence paste meal juice vinegar bread cake cakes chip chips liqueur bark cookies mustard snap snaps yogurt yoghurt cream cheese cube cubes milk kefir drops syrup crackers chestnut chestnuts melon pudding granola brittle powder pulp flavour flavor flavoured flavored flavouring flavoring vinegar free'.split(
+  'butter oil extract flour essence paste meal juice vinegar bread cake cakes chip chips liqueur bark cookies mustard snap snaps yogurt yoghurt cream cheese cube cubes milk kefir drops syrup crackers chestnut chestnuts melon pudding granola brittle powder pulp flavour flavor flavoured flavored flavouring flavoring vinegar free bean beans pod pods stick sticks bark'.split(
     ' ',
   ),
 );

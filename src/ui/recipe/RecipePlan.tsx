@@ -69,7 +69,7 @@ export function RecipePlan({ plan, store, swappedFor, onChoose, onMake }: Props)
         )}
         {plan.extras.length > 0 && (
           <>
-            <h4>Left over, for you to remember</h4>
+            <h4>For the glass, or left over</h4>
             <ul>
               {plan.extras.map((extra, place) => (
                 <li key={place}>{extra}</li>
@@ -167,12 +167,13 @@ function Menu<Id extends string>({ label, value, table, onPick }: MenuProps<Id>)
 
 /** The plan with its sweetener swapped at equal fermentable sugar. */
 function withSwap(plan: BatchPlan, swapped: Swap | null, decimalComma: boolean): PlannedBatch {
-  const { name, choices, cells } = plan;
+  const { name, choices, cells, extras } = plan;
   const { mass } = swapped ?? { mass: null };
-  if (swapped === null || mass === null) return { name, choices, cells };
+  if (swapped === null || mass === null) return { name, choices, cells, extras };
   const text = writeGrams(mass.value, decimalComma);
   return {
     name,
+    extras,
     choices: { ...choices, sweetener: [{ id: swapped.id, share: 1 }] },
     cells: cells.map((cell) => (cell.row === 'sweetenerMass' ? { ...cell, text } : cell)),
   };

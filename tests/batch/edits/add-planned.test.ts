@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../../src/batch/document/demo';
-import { mostBatches } from '../../../src/batch/document/document';
+import { mostBatches, recipeOf } from '../../../src/batch/document/document';
 import { readDocument } from '../../../src/batch/document/document-schema';
 import { addPlanned, type PlannedBatch } from '../../../src/batch/edits/add-planned';
 import { createStore } from '../../../src/batch/store/store';
+import { formulate } from '../../../src/formula/engine/formulate';
+import { stepsOf } from '../../../src/formula/steps/steps';
+import { openLink } from '../../../src/interchange/open-link';
 import { planFromRecipe } from '../../../src/interchange/recipe-batch';
+import { writeRecipe } from '../../../src/interchange/recipe-out';
 import { readRecipe } from '../../../src/interchange/recipe-text';
+import { linkTo, writeFragment } from '../../../src/interchange/share-link';
 
 const habits = { cups: 'us', decimalComma: false } as const;
 const planned: PlannedBatch = {
@@ -85,4 +90,22 @@ describe('a planned batch', () => {
     const read = readDocument(JSON.parse(JSON.stringify(document)));
     expect(read).toEqual({ ok: true, document });
   });
+});
+
+test('what a recipe has for the glass goes with the batch, into its last step, its recipe and its link', async () => {
+  const next = addPlanned(demo, { name: 'Mine', choices: {}, cells: [], extras: ['1 tsp vanilla extract'] });
+  const batch = next.batches.at(-1);
+  if (batch === undefined) throw new Error('nothing was added');
+  expect(batch.extras).toEqual(['1 tsp vanilla extract']);
+  const formulation = formulate(recipeOf(next, batch));
+  const keep = stepsOf(formulation, (row) => row).find(({ id }) => id === 'keep');
+  expect(keep?.text).toContain(
+    'Flavour the glass at the end, and not the milk. The recipe has besides: 1 tsp vanilla extract.',
+  );
+  const fragment = await writeFragment(next, batch);
+  const read = await openLink(linkTo('https://kitchen.example/', fragment ?? ''));
+  expect(read.ok ? read.batch.extras : null).toEqual(['1 tsp vanilla extract']);
+  const text = writeRecipe(formulation, 'Mine', 'grams', demo.settings);
+  const again = planFromRecipe(readRecipe(text, habits), habits);
+  expect(again.extras).toEqual(['1 tsp vanilla extract, to serve']);
 });

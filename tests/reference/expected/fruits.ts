@@ -39,3 +39,14 @@ export const fruitFigures: Figures = Object.fromEntries(
     ),
   ),
 );
+
+// USDA SR, Release 26: vanilla extract tsp 4.2 g, cocoa powder tbsp 5.4 g, ground cinnamon tsp 2.6 g, table salt tsp 6 g.
+const tablespoon = (231 * 2.54 ** 3) / 256;
+const teaspoon = tablespoon / 3;
+
+export const flavourFigures: Figures = {
+  ...{ 'vanilla.spoon.grams': 4.2, 'vanilla.spoon.millilitres': teaspoon },
+  ...{ 'cocoa.spoon.grams': 5.4, 'cocoa.spoon.millilitres': tablespoon },
+  ...{ 'cinnamon.spoon.grams': 2.6, 'cinnamon.spoon.millilitres': teaspoon },
+  ...{ 'salt.spoon.grams': 6, 'salt.spoon.millilitres': teaspoon },
+};

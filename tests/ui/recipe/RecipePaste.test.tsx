@@ -211,7 +211,7 @@ describe('the batch of a pasted recipe', () => {
     expect(said).toContain('Weight as bought: 179 g');
     expect(said).toContain('Water to blend: 769 mL');
     expect(said).toMatch(/Parts of water, by weight: 4\.29.*usual is/);
-    expect(said).toMatch(/Left over, for you to remembera pinch of salt/);
+    expect(said).toMatch(/For the glass, or left overa pinch of salt/);
     expect(store.document.value).toBe(demo);
     expect(store.undoName.value).toBeNull();
   });
