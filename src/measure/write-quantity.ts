@@ -111,7 +111,7 @@ export function writeMetric(value: number, kind: Kind, decimalComma: boolean): s
     case 'time':
       return writeTime(value, decimalComma);
     case 'pressure':
-      return withUnit(writeNumber(value, Math.abs(roundNumber(value, 2)) < 10 ? 2 : 0, decimalComma), 'bar');
+      return withUnit(writeNumber(value, Math.abs(roundNumber(value, 1)) < 10 ? 1 : 0, decimalComma), 'bar');
     case 'ratio':
       return writeParts(value, decimalComma);
     case 'concentration':
@@ -159,11 +159,7 @@ const usWriters: { readonly [K in Kind]: ((value: number, decimalComma: boolean)
   length: writeInches,
   temperature: (value, comma) => withUnit(writeNumber(inFahrenheit(value, 0), 0, comma), '°F'),
   temperatureDifference: (value, comma) => withUnit(writeNumber(byFahrenheit(value, 0), 0, comma), 'Δ°F'),
-  pressure: (value, comma) => {
-    const tenths = inPsi(value, 1);
-    const isLarge = Math.abs(tenths) >= 100;
-    return withUnit(writeNumber(isLarge ? inPsi(value, 0) : tenths, isLarge ? 0 : 1, comma), 'psi');
-  },
+  pressure: (value, comma) => withUnit(writeNumber(inPsi(value, 0), 0, comma), 'psi'),
   volume: null,
   time: null,
   ratio: null,
