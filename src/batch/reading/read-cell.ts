@@ -56,14 +56,17 @@ export function readBare(row: NumericRowId, text: string, settings: Settings): R
 function read(row: NumericRowId, text: string, settings: Settings, askUnit: readonly string[] | null): ReadResult {
   const { kind, weighing, shareOf, inEach, weighed, range } = numericRows[row];
   const other = otherKinds[kind];
+  // Of the source only: how much a can holds is for the sheet to say, by what is chosen.
+  const isCans = weighing === 'source' && inCans.test(text);
   if (kind === 'time' && overnight.test(normaliseTyped(text).text)) return { ok: true, reading: night };
-  return readQuantity(text, {
+  return readQuantity(isCans ? text.replace(inCans, 'pieces') : text, {
     kind,
     bareUnit: bareUnitOf(row, settings),
     also: [
       ...(weighing === undefined || other === undefined ? [] : [other]),
       ...(shareOf === undefined ? [] : ['share' as const]),
       ...(inEach === undefined ? [] : ['mass' as const]),
+      ...(isCans ? ['count' as const] : []),
     ],
     cups: settings.cups,
     decimalComma: settings.decimalComma,
@@ -81,6 +84,7 @@ function unitsOf(row: NumericRowId): readonly string[] | null {
   return kind === 'mass' && weighing !== undefined ? ['tbsp', 'cup', 'oz'] : null;
 }
 
+const inCans = /\b(?:cans?|tins?)\b\.?/i;
 const overnight = /^(?:about |~ ?)?over[ -]?night$/i;
 const night: Reading = {
   kind: 'time',

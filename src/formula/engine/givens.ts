@@ -63,12 +63,20 @@ function inRowUnit(
     const whole = x.of(row.shareOf);
     return Number.isNaN(whole) ? { code: 'waits', at: id, for: row.shareOf } : (amount / 100) * whole;
   }
+  if (kind === 'count' && row.weighing === 'source') return inCans(x, id, amount);
   if (kind === 'mass' && row.inEach !== undefined) return inEachBottle(x, id, amount);
   const weight = rowWeight(x, row);
   const weighs = (kind === 'volume' && row.kind === 'mass') || (kind === 'mass' && row.kind === 'volume');
   if (!weighs) return { code: 'wrongKind', at: id };
   if (weight === null) return { code: 'noCupWeight', at: id, food: x.choices.source.name };
   return kind === 'volume' ? amount * weight : amount / weight;
+}
+
+/** So many cans of the source, g; only of what is sold in cans. */
+function inCans(x: Access, id: NumericRowId, cans: number): number | Problem {
+  const { can, name } = x.choices.source;
+  const weight = x.of('sourceWeight');
+  return can === undefined ? { code: 'noCan', at: id, food: name } : cans * x.c('canSize') * weight;
 }
 
 /** So many g in each bottle, in g per litre of what fills it; nothing where no bottle is filled. */

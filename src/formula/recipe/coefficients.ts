@@ -74,6 +74,7 @@ const table = {
   pulpMoisture: define('source', { range: { least: 0, most: 0.99 } }, (c) => c.source.pulpMoisture),
   handlingLoss: define('source', { range: { least: 0, most: 0.9 } }, (c) => c.source.handlingLoss),
   slower: define('source', { range: { least: 0.1, most: 20 } }, (c) => c.source.slower ?? asLong),
+  canSize: define('source', { range: { least: 0, most: 5000 } }, (c) => c.source.can?.volume ?? none),
   labelServing: define('source', { range: { least: 1, most: 5000 } }, (c) => c.source.label?.serving ?? none),
   labelSugar: define('source', { range: { least: 0, most: 500 } }, (c) => c.source.label?.sugarPerServing ?? none),
   byFat: define('source', { range: { least: 0, most: 100 } }, (c) => c.source.ownLabel?.fat ?? none),

@@ -56,6 +56,7 @@ type ProblemBody =
   | { readonly code: 'headspaceUnderWise'; readonly actual: number; readonly wise: number; readonly over: number }
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
+  | { readonly code: 'noCan'; readonly food: string }
   | { readonly code: 'fruitInEach'; readonly name: string; readonly grams: number }
   | { readonly code: 'ownWater'; readonly volume: number }
   /** More stays in the bag than runs through it; g of milk. */
@@ -117,6 +118,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   notWhole: 'refusal',
   notTyped: 'refusal',
   noCupWeight: 'refusal',
+  noCan: 'refusal',
   wrongKind: 'refusal',
   headspaceTooDeep: 'refusal',
   roomTooLarge: 'refusal',

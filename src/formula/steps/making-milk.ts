@@ -33,8 +33,7 @@ function describeWater(writer: StepWriter): string {
 /** Choosing, checking and weighing the source. */
 export function chooseStep(writer: StepWriter): StepDraft {
   const { source } = writer.formulation.choices;
-  const can =
-    source.can === undefined ? null : `A can holds about ${writer.quantity(source.can.volume.value, 'volume')}.`;
+  const can = describeCans(writer);
   return {
     id: 'choose',
     title: source.form === 'liquid' ? 'Open and measure' : 'Choose and weigh',
@@ -44,6 +43,17 @@ export function chooseStep(writer: StepWriter): StepDraft {
       can,
     ),
   };
+}
+
+/** How many cans it comes to, of the size that counts here. */
+function describeCans(writer: StepWriter): string | null {
+  const { choices, evaluation, of } = writer.formulation;
+  if (choices.source.can === undefined) return null;
+  const size = evaluation.c('canSize');
+  const holds = `A can holds about ${writer.quantity(size, 'volume')}`;
+  const grams = writer.value('sourceMass');
+  if (grams === null) return `${holds}.`;
+  return `${holds}, so this is about ${writer.quantity(grams / of('sourceWeight') / size, 'count')} of a can.`;
 }
 
 function describeChecking({ family, form, plural }: Source): string | null {

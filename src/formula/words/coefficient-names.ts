@@ -20,6 +20,7 @@ export const coefficientNames: Readonly<Record<CoefficientId, { readonly symbol:
   passing: { symbol: 'x', label: 'Share of the dry solids that passes the bag' },
   pulpMoisture: { symbol: 'p', label: 'Moisture of the pressed pulp' },
   handlingLoss: { symbol: 'l', label: 'Milk lost in handling' },
+  canSize: { symbol: 'V_k', label: 'What a can holds' },
   labelServing: { symbol: 'gₗ', label: 'Serving on the label' },
   labelSugar: { symbol: 'sₗ', label: 'Sugars per serving on the label' },
   byFat: { symbol: 'Fₗ', label: 'Fat, by its label' },

@@ -59,6 +59,7 @@ const sentences: Sentences = {
   notWhole: () => 'Jars come whole. Type 1, 2, 3 and so on.',
   notTyped: (_, __, row) => `${row} can’t be typed: it is worked out, or measured in its working.`,
   noCupWeight: ({ food }) => `No cup weight is published for this (${food}). Type it in grams or ounces.`,
+  noCan: ({ food }) => `This is not counted in cans (${food}). Type it in grams, ounces or cups.`,
   wrongKind: () => 'That unit measures something else. Use one that fits this row.',
   headspaceTooDeep: ({ depth }, write) =>
     `The jar is only ${write(depth)} deep inside. Type a smaller headspace, or choose a bigger jar.`,

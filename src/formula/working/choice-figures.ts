@@ -42,6 +42,8 @@ function isUsed(id: CoefficientId, { choices }: Formulation): boolean {
     case 'labelServing':
     case 'labelSugar':
       return source.label !== null;
+    case 'canSize':
+      return source.can !== undefined;
     case 'slower':
       return source.slower !== undefined;
     case 'byFat':

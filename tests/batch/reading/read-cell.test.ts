@@ -188,3 +188,12 @@ describe('cellRemark', () => {
     expect(cellRemark('blendWater', readCell('blendWater', '170 mL', metric), metric)).toBeNull();
   });
 });
+
+describe('cans', () => {
+  test('are counted of the source alone', () => {
+    expect(readCell('sourceMass', '1 can', metric)).toMatchObject({ amount: 1, kind: 'count' });
+    expect(readCell('sourceMass', '1 ½ tins', metric)).toMatchObject({ amount: 1.5, kind: 'count' });
+    expect(readCell('blendWater', '1 can', metric).amount).toBeNull();
+    expect(readCell('sourceMass', '3 pieces', metric).amount).toBeNull();
+  });
+});

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { isTypable, rowWeight } from '../../../src/formula/engine/givens';
+import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { numericRows } from '../../../src/formula/rows/sheet';
 import type { Kind } from '../../../src/measure/units';
 import { numericRowIds, tightBag as recipeOf, typed } from '../../batches';
@@ -140,4 +141,14 @@ describe('the weight of a millilitre', () => {
     const dates = formulate(recipeOf({ sweetener: [{ id: 'dates', share: 1 }] }));
     expect(rowWeight(dates.evaluation, numericRows.sweetenerMass)).toBeNull();
   });
+});
+
+test('a can of the source is of the size that the cook keeps, and of what is sold in cans', () => {
+  const oneCan = (changes: Partial<Recipe>) =>
+    formulate(recipeOf({ given: [typed('sourceMass', 1, 'count')], ...changes }));
+  const usual = oneCan({ source: 'coconutMilk' });
+  expect(numberIn(usual, 'sourceMass')).toBeCloseTo(400 * usual.of('sourceWeight'), 9);
+  const small = oneCan({ source: 'coconutMilk', yours: { 'coconutMilk.canSize': { value: 160, how: 'typed' } } });
+  expect(numberIn(small, 'sourceMass')).toBeCloseTo(160 * usual.of('sourceWeight'), 9);
+  expect(codesAt(oneCan({ source: 'almond' }), 'sourceMass')).toContain('noCan');
 });
