@@ -37,7 +37,7 @@ describe('the verdict in words', () => {
     const weak = [typed('startingSugar', 10)];
     expect(said(...weak, typed('bottleLimit', 5.3))).toMatch(/^Close\. .+too near to count on: .+up to 0\.\d bar/);
     expect(said(...weak, typed('bottleLimit', 8))).toMatch(
-      /^Holds\. Even forgotten it stays under 8\.0 bar .+: some 5\.\d bar .+ what these sums leave out adds up to 0\.5 bar/,
+      /^Holds\. Even forgotten it stays under 8\.0 bar .+: some 5\.\d bar .+ what these sums leave out adds up to 0\.\d bar/,
     );
     expect(said(typed('bottleLimit', 16))).toMatch(
       /^Can’t be told\. .+some 14 bar .+Over 10 bar .+only rough\. Don’t count on the bottle\.$/,
