@@ -1,0 +1,14 @@
+import { chromium } from 'playwright-core';
+import { createServer } from 'node:http';
+import { readFileSync, existsSync } from 'node:fs';
+import { join, extname } from 'node:path';
+const dist='/tmp/jw/judge-dist';
+const types = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.json': 'application/json', '.png':'image/png', '.webmanifest':'application/json' };
+const server = createServer((q, r) => { let p = join(dist, new URL(q.url, 'http://x').pathname); if (p.endsWith('/')) p += 'index.html'; if (!existsSync(p)) { r.writeHead(404); return r.end(); } r.writeHead(200, { 'content-type': types[extname(p)] ?? 'text/plain' }); r.end(readFileSync(p)); });
+await new Promise((r) => server.listen(0, '127.0.0.1', r));
+const url=`http://127.0.0.1:${server.address().port}/`;
+const b = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
+const S={errs:[]};
+S.open=async(w,h,m)=>{ if(S.c) await S.c.close(); S.c=await b.newContext({viewport:{width:w,height:h},hasTouch:!!m,isMobile:!!m}); S.p=await S.c.newPage(); S.p.on('pageerror',e=>S.errs.push(e.message)); S.p.setDefaultTimeout(8000); await S.p.goto(url); await S.p.waitForTimeout(1500);};
+const ctl=createServer((q,r)=>{let d='';q.on('data',x=>d+=x);q.on('end',async()=>{try{const f=new (Object.getPrototypeOf(async()=>{}).constructor)('S','p',d);const o=await f(S,S.p);r.end((typeof o==='string'?o:JSON.stringify(o,null,1)??'ok')+(S.errs.length?'\nERRS '+S.errs.splice(0).join('|'):'')+'\n');}catch(e){r.end('EXC '+e.message+'\n');} if(d==='QUIT'){await b.close();process.exit(0);}});});
+ctl.listen(9777,'127.0.0.1');
