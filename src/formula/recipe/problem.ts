@@ -141,7 +141,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   nearlyAgrees: 'note',
   headspaceKept: 'note',
   headspaceUnderWise: 'caution',
-  fullerThanUsual: 'note',
+  fullerThanUsual: 'caution',
   severalJars: 'note',
   outsideUsual: 'caution',
   ownWater: 'note',

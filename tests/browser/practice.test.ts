@@ -1,0 +1,56 @@
+import type { Page } from 'playwright-core';
+import { beforeEach, expect, test } from 'vitest';
+import { describeInBrowser } from './chromium';
+import { openPart, showAllFigures } from './open-part';
+import { choose, readCell, readNumber, readRemarks, typeInto } from './sheet-page';
+import { visitEach } from './visit-each';
+
+describeInBrowser('a cook of many batches', () => {
+  let page: Page;
+  const current = visitEach();
+
+  beforeEach(async () => {
+    page = current();
+    await showAllFigures(page);
+  });
+
+  test('makes a quart batch in a quart jar, which says what is free', async () => {
+    await typeInto(page, 'Weight as bought', '170 g');
+    await typeInto(page, 'Water to blend', '3 ¼ cups');
+    await typeInto(page, 'Sweetener to add', '18 g');
+    await typeInto(page, 'Grains to add', '38 g');
+    expect(await readNumber(page, 'Number of jars')).toBe(1);
+    await expect.poll(() => readRemarks(page, 'Headspace')).toMatch(/it may run over\. Keep .*mL.* of the milk to drink/);
+    await typeInto(page, 'Weight as bought', '160 g');
+    await typeInto(page, 'Water to blend', '3 cups');
+    await expect.poll(() => readRemarks(page, 'Headspace')).toMatch(/so that one jar takes it all/);
+  });
+
+  test('finds a fifth of the jar free, whatever its size', async () => {
+    for (const jar of ['Quart, wide mouth', 'Two-litre jar', 'Five-litre jar']) {
+      await choose(page, 'Kind of jar', jar);
+      expect(await readCell(page, 'Room left for rising'), jar).toContain('20 %');
+    }
+    await choose(page, 'Kind of jar', 'Pint, wide mouth');
+    expect(await readCell(page, 'Headspace')).toContain('2.5 cm');
+  });
+
+  test('is told nothing of bottles until fizz is asked for', async () => {
+    await openPart(page, 'Steps');
+    const seal = () => page.getByText(/Leave them sealed for/).count();
+    await page.getByText('Strain and press').first().waitFor();
+    expect(await seal()).toBe(0);
+    expect(await readCell(page, 'Second ferment for')).toMatch(/none/);
+    await openPart(page, 'Fizz');
+    await page.getByRole('button', { name: 'Add a second ferment of 8 h' }).click();
+    await page.getByText(/^After 8.h likely/).waitFor();
+    await page.getByText(/^Left a week longer: likely/).waitFor();
+    // Lively by then: 1.5 to 2.5 volumes.
+    const lead = (await page.getByText(/^After 8.h likely/).textContent()) ?? '';
+    const volumes = Number(/That is ([\d.]+) volumes/.exec(lead)?.[1]);
+    expect(volumes).toBeGreaterThanOrEqual(1.5);
+    expect(volumes).toBeLessThanOrEqual(2.5);
+    await openPart(page, 'Steps');
+    await expect.poll(seal).toBeGreaterThan(0);
+  });
+});
