@@ -110,9 +110,10 @@ function settled(value: number, unit: string, reason: string): Coefficient {
   return { value, unit, origin: judgement(reason) };
 }
 
-function ratio(value: number, low: number, high: number, measured?: string): Coefficient {
-  const taste = 'Richer or thinner is a matter of taste.';
-  const origin = commonPractice(measured === undefined ? taste : `${measured} ${taste}`);
+const asOfAlmonds = 'As of almonds: a cup, 143 g, to 2 ¾ cups, 651 mL.';
+
+function ratio(value: number, low: number, high: number, measured = asOfAlmonds): Coefficient {
+  const origin = commonPractice(`${measured} Richer or thinner is a matter of taste.`);
   return { value, unit: 'g/g', low, high, origin };
 }
 
@@ -654,7 +655,7 @@ const table = {
     cup: cup('12023', 'cup', 144),
     soak: soakCold(4, 8),
     uptake: believed(0.4, 'g/g', 0.4, 0.6, 'Low confidence.'),
-    waterRatio: ratio(5, 4, 6.5),
+    waterRatio: ratio(5, 4, 6.5, 'A cup, 144 g, to 3 cups, 710 mL.'),
     passing: likeAlmond(0.68, 0.4, 0.79),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
@@ -671,7 +672,7 @@ const table = {
     cup: cup('12201', 'cup', 150, 'The tablespoon of the same record, 8 g, is 15 % lighter for its volume.'),
     soak: soakCold(4, 8),
     uptake: believed(0.4, 'g/g', 0.4, 0.6, 'Low confidence.'),
-    waterRatio: ratio(5, 4, 6.5),
+    waterRatio: ratio(5, 4, 6.5, 'A cup, 144 g, to 3 cups, 710 mL.'),
     passing: likeAlmond(0.68, 0.4, 0.81),
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
@@ -687,7 +688,7 @@ const table = {
     food: '12220',
     cup: cup('12220', 'cup, whole', 168),
     soak: null,
-    waterRatio: ratio(15, 12, 20),
+    waterRatio: ratio(15, 12, 20, 'A quarter cup, 42 g, to 2 ⅔ cups, 631 mL.'),
     passing: believed(0.35, 'share', 0.2, 0.55, gumStays),
     pulpMoisture: believed(0.88, 'share', 0.85, 0.92, 'Its gum holds much water; low confidence.'),
     gels: true,
@@ -709,7 +710,7 @@ const table = {
       'Chia 12006 has no cup weight; this is that of whole flax seed, the nearest form.',
     ),
     soak: null,
-    waterRatio: ratio(20, 16, 28),
+    waterRatio: ratio(20, 16, 28, 'A quarter cup, 42 g, to 3 ½ cups, 828 mL.'),
     passing: believed(0.25, 'share', 0.1, 0.5, gumStays),
     pulpMoisture: believed(0.93, 'share', 0.88, 0.95, 'Its gum holds much water; low confidence.'),
     gels: true,
@@ -782,7 +783,7 @@ const table = {
       'Unsweetened 12108 has no cup weight; this is that of sweetened shredded, the nearest form, which is moister and so a little heavier.',
     ),
     soak: soakWarm,
-    waterRatio: ratio(5.6, 4, 7),
+    waterRatio: ratio(5.6, 4, 7, 'A cup, 93 g, to 2 ¼ cups, 532 mL.'),
     passing: likeCoconut(0.65, 0.4, 0.74),
     pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
@@ -798,7 +799,7 @@ const table = {
     food: '12179',
     cup: cup('12179', 'cup, shredded', 93),
     soak: soakWarm,
-    waterRatio: ratio(5.6, 4, 7),
+    waterRatio: ratio(5.6, 4, 7, 'A cup, 93 g, to 2 ¼ cups, 532 mL.'),
     passing: likeCoconut(0.71, 0.4, 0.81),
     pulpMoisture: believed(0.6, 'share', 0.5, 0.7, 'Low confidence.'),
     blendSeconds: seconds(120, 60, 180),
@@ -814,7 +815,7 @@ const table = {
     food: '12104',
     cup: cup('12104', 'cup, shredded', 80),
     soak: null,
-    waterRatio: ratio(2.5, 1.5, 3.5),
+    waterRatio: ratio(2.5, 1.5, 3.5, 'The flesh of a nut, 397 g, to 4 ¼ cups, 1005 mL, its own water among them.'),
     passing: likeCoconut(0.64, 0.4, 0.73),
     pulpMoisture: believed(0.55, 'share', 0.45, 0.65, 'Low confidence.'),
     ownWater: coconutsOwnWater,
@@ -844,7 +845,7 @@ const table = {
     heated: true,
     composition: composed('12118'),
     food: '12118',
-    waterRatio: believed(0.85, 'g/g', 0, 1.5, 'Lets a rich can down to a drink; 0 is neat.'),
+    waterRatio: ratio(0.85, 0, 1.5, 'A can, about 390 g, to 1 ⅖ cups, 331 mL; 0 is neat.'),
     label: null,
     can: { volume: usualCan },
     allergens: ['coconut'],

@@ -72,7 +72,7 @@ export const ingredientLines: readonly (readonly [line: string, wanted: Wanted])
   ['about 1 cup almonds', { amount: cup, food: '12061' }],
   ['~30 g water kefir grains', { amount: 30, kind: 'mass', food: 'grains.water' }],
   // Weights beside measures.
-  ['1 cup (170 g) almonds', { amount: cup, stated: 170, food: '12061' }],
+  ['1 cup (160 g) hazelnuts', { amount: cup, stated: 160, food: '12120' }],
   ['1 cup (about 143 g) almonds', { amount: cup, stated: 143, food: '12061' }],
   ['1 cup (5 oz / 143 g) almonds', { amount: cup, stated: 141.748, food: '12061' }],
   ['1 cup almonds (143 g)', { amount: cup, stated: 143, food: '12061' }],

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { keysOf } from '../../src/batch/document/table-keys';
 import { allergens } from '../../src/reference/allergens';
 import { foods } from '../../src/reference/foods';
@@ -140,4 +140,17 @@ describe('sources', () => {
       expect.arrayContaining(['almond', 'almondBlanched', 'flax', 'soy', 'rice', 'cartonPlain']),
     );
   });
+});
+
+test('each water ratio is what the amounts beside it divide to, to what a kitchen measures', () => {
+  for (const [id, { waterRatio, form }] of entries) {
+    const { origin, value } = waterRatio;
+    if (value === 0) continue;
+    const note = origin.kind === 'common practice' ? (origin.note ?? '') : `${id} is ${origin.kind}`;
+    const [grams, millilitres] = [/([\d.]+) g\b/.exec(note)?.[1], [...note.matchAll(/([\d.]+) mL/g)].at(0)?.[1]];
+    if (/two cans of water/.test(note)) continue;
+    const own = /(\d+) g of water/.exec(note)?.[1] ?? '0';
+    const share = (Number(millilitres) + Number(own)) / Number(grams) / value;
+    expect(Math.abs(share - 1), `${id}, ${form}: ${note}`).toBeLessThan(0.025);
+  }
 });

@@ -59,7 +59,7 @@ export function RecipePaste({ store, state, onMade }: Props) {
         aria-label="Recipe text"
         rows={8}
         value={text}
-        placeholder={'1 ¼ cups almonds\n3 ¼ cups water\n1 tbsp sugar\n2 tbsp water kefir grains'}
+        placeholder={'1 ½ cups hazelnuts\n4 cups water\n1 ½ tbsp sugar\n3 tbsp water kefir grains'}
         onInput={(event) => {
           pasted.text.value = event.currentTarget.value;
         }}

@@ -114,9 +114,9 @@ describe('a pasted recipe', () => {
 
   test('shows its own weight beside the published cup, with the percentage', async () => {
     const { read, row } = openPaste();
-    await read('1 cup (170 g) almonds');
-    // 170 ÷ 143 = 1.19.
-    expect(textOf(row('1 cup'))).toContain('The text says 170 g, the published cup makes it 143 g: +19%.');
+    await read('1 cup (160 g) hazelnuts');
+    // 160 ÷ 135 = 1.19.
+    expect(textOf(row('1 cup'))).toContain('The text says 160 g, the published cup makes it 135 g: +19%.');
   });
 
   test('rounds what is weighed to the scale, and never what is printed or stated', async () => {
