@@ -104,8 +104,12 @@ const table = [
   {
     id: 'acidityLine',
     at: 'finalPH',
-    text: 'If a homemade milk has not reached pH 4.6 by strip or meter within 24 h, throw it out. Taste is no test. Without a reading nobody can tell.',
-    origin: published('cfr-21-114', '§ 114.3', 'The line is published; the 24 h is a judgement.'),
+    text: 'A homemade milk still above pH 4.6 by strip or meter when its time is over is thrown out: 24 h at 21 °C (70 °F), less where it is warmer, longer only once it reads 5.0 or less and falls, and never over 36 h. Taste is no test. Without strips or a meter nobody can tell: buy some first.',
+    origin: published(
+      'cfr-21-114',
+      '§ 114.3',
+      'The line is published; the hours are a judgement, and follow the room by the published growth of Staphylococcus aureus.',
+    ),
   },
   {
     id: 'acidityLimits',
@@ -116,8 +120,10 @@ const table = [
   {
     id: 'howToTest',
     at: 'finalPH',
-    text: 'Test a spoonful taken out with a clean spoon; dip no strip and no meter in the jar. Check a meter with its buffers first. A strip tells no more than its colour steps, so count it only when it is clearly past the line.',
-    origin: commonPractice('Food inspectors test a part taken out, too; no household instruction was looked up.'),
+    text: 'Test a spoonful taken out with a clean spoon; dip no strip and no meter in the jar. Buy strips for about pH 3.6 to 6 in steps of 0.3 or finer; those for 1 to 14 tell nothing here. White milk hides the colour: wet the strip, blot the milk off at once, and compare in daylight. Count it only when it is clearly past the line. Check a meter with its buffers first.',
+    origin: fromMemory(
+      'Which strips, and to blot them. Food inspectors test a part taken out, too; no household instruction was looked up.',
+    ),
   },
   {
     id: 'waitOnlyCartons',

@@ -114,21 +114,6 @@ const figures = {
 /** Figures of fermenting and of sealed bottles. */
 export const fermenting: Readonly<Record<keyof typeof figures, Coefficient>> = figures;
 
-/** How much longer than meant a bottle is looked at, h: a night, a day, two, a week. */
-export const leftTooLong: readonly number[] = [0, 12, 24, 48, 168];
-
-/** How so many volumes of carbon dioxide drink, each up to `most`. */
-export const liveliness = {
-  bands: [
-    { most: 0.9, words: 'hardly any fizz' },
-    { most: 1.4, words: 'gentle fizz' },
-    { most: 2.5, words: 'lively fizz' },
-    { most: Number.POSITIVE_INFINITY, words: 'very lively: it may gush' },
-  ],
-  unit: 'volumes',
-  origin: judgement('Water left open under carbon dioxide at room temperature holds 0.86 volumes; soda has 3 to 4.'),
-} as const;
-
 /**
  * Carbon dioxide in water at low pressure, better than the simple form below 15 °C:
  * ln(H₂₁/MPa) = Σ aᵢ/Tⁱ, T in K, 273 to 433 K, to 1 MPa, on mole fractions.
@@ -141,12 +126,6 @@ export const carrollHenry = {
   /** bar; it is given for low pressures, to 1 MPa. */
   pressureTo: 10,
   origin: published('carroll-1991', 'abstract, correlation'),
-} as const;
-
-/** The model that the cardinal temperatures belong to: growth at a temperature as a share of growth at the optimum. */
-export const growthModel = {
-  name: 'Cardinal temperature model with inflection',
-  origin: published('rosso-1995', 'the cardinal temperature model with inflection'),
 } as const;
 
 export interface CardinalTemperatures {
@@ -198,31 +177,3 @@ export type CardinalId = keyof typeof organisms;
 
 /** Published growth temperatures; their spread about the usual room is the range of the ready time. */
 export const cardinalTemperatures: Readonly<Record<CardinalId, CardinalTemperatures>> = organisms;
-
-/** How sweet kefir tastes by the sugar left in it, g/L as hexose: up to `most` of it. Ours, for a sour drink. */
-export const sweetness = {
-  steps: [
-    { most: 4, words: 'dry: hardly any sweetness left' },
-    { most: 12, words: 'tart, with a little sweetness' },
-    { most: 25, words: 'balanced, sweet and sour' },
-    { most: Number.POSITIVE_INFINITY, words: 'clearly sweet' },
-  ],
-  unit: 'g/L',
-  origin: judgement('Acid hides sweetness, and tongues differ; the steps are ours.'),
-} as const;
-
-/** Where law draws a line for what may be sold as not alcoholic, % by volume. */
-export const alcoholLine: Coefficient = {
-  value: 0.5,
-  unit: '% ABV',
-  origin: published('ttb-kombucha', 'information pages', 'In the US, when sold; other places draw other lines.'),
-};
-
-/** One volume of gas: a litre at 0 °C and 1 atm in a litre of liquid, as bottlers state it. */
-export const gasVolume: Coefficient = {
-  value: 1.977,
-  unit: 'g/L',
-  low: 1.96,
-  high: 2,
-  origin: fromMemory('Real gas; the trade rounds to 1.96 or 2.'),
-};

@@ -95,7 +95,7 @@ const table = {
   acidityTime: {
     value: 24,
     unit: 'h',
-    origin: judgement('A homemade milk still above the line after a day has stood too long at room temperature.'),
+    origin: judgement('In the usual room: a homemade milk still above the line after a day has stood too long.'),
   },
 } satisfies Record<string, Coefficient>;
 

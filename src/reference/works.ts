@@ -170,6 +170,13 @@ const table = {
     publisher: 'Michigan State University (record)',
     seen: 'abstract only; the authors’ names were not noted',
   },
+  'aureus-2019': {
+    title: '[Growth of Staphylococcus aureus by temperature, cardinal temperature model]',
+    authors: 'Medveďová A. and others',
+    journal: 'Italian Journal of Food Safety 8: 8287',
+    year: '2019',
+    seen: 'abstract',
+  },
   'cashew-ferment-2024': {
     title: '[Salmonella in fermenting soaked cashews]',
     authors: 'Louvau H.S., Wang H., Shaposhnikov M.M., Harris L.J.',

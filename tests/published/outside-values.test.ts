@@ -2,6 +2,7 @@
 // tables with the citation and what of it was seen; this one counts them and prints the list.
 import { describe, expect, test } from 'vitest';
 import type { Reference } from './outside';
+import * as acidity from './references/acidity';
 import * as density from './references/density';
 import * as fermentation from './references/fermentation';
 import * as gas from './references/gas';
@@ -10,8 +11,8 @@ import * as milk from './references/milk';
 import * as units from './references/units';
 import * as usda from './references/usda';
 
-const references: readonly Reference[] = [gas, density, growth, fermentation, milk, units, usda].flatMap((each) =>
-  Object.values<Reference>(each),
+const references: readonly Reference[] = [acidity, gas, density, growth, fermentation, milk, units, usda].flatMap(
+  (each) => Object.values<Reference>(each),
 );
 
 function countOf(kind: Reference['kind']): number {

@@ -4,8 +4,12 @@ import type { Figures } from './expected/figures';
 import { flavourFigures, fruitFigures } from './expected/fruits';
 import { grainFigures, jarFigures } from './expected/jars-and-grains';
 import {
+  acidTimeFigures,
   bottleFigures,
   cartonWaitingFigures,
+  expectedAcidityFigures,
+  expectedRoomFigures,
+  expectedTimesFigures,
   handworkFigures,
   keepingFigures,
   kitchenFigures,
@@ -19,6 +23,7 @@ import {
 } from './expected/kitchen';
 import {
   alcoholFigures,
+  aureusFigures,
   cardinalFigures,
   carrollFigures,
   componentDensityFigures,
@@ -60,6 +65,11 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   handwork: () => handworkFigures,
   bottles: () => bottleFigures,
   cartonWaiting: () => cartonWaitingFigures,
+  acidTime: () => acidTimeFigures,
+  aureusGrowth: () => aureusFigures,
+  expectedAcidity: () => expectedAcidityFigures,
+  expectedRoom: () => expectedRoomFigures,
+  expectedTimes: () => expectedTimesFigures,
   learning: () => learningFigures,
   liveliness: () => livelinessFigures,
   sweetness: () => sweetnessFigures,
@@ -78,6 +88,8 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   allergens: () => allergenFigures,
   fruits: () => fruitFigures,
   flavours: () => flavourFigures,
+  // Mould and what smells rotten go into the bin, milk and grains.
+  troubles: () => ({ '7.throwOut': true, '8.throwOut': true }),
 };
 
 const rounding = 1e-12;

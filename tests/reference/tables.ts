@@ -1,24 +1,20 @@
 import { keysOf } from '../../src/batch/document/table-keys';
+import { acidTime } from '../../src/reference/acid-time';
 import { allergens } from '../../src/reference/allergens';
 import { bottles } from '../../src/reference/bottles';
 import { cartonWaiting } from '../../src/reference/carton-waiting';
 import { cautions } from '../../src/reference/cautions';
+import { expectedAcidity, expectedRoom, expectedTimes } from '../../src/reference/expected-acidity';
 import { families } from '../../src/reference/families';
-import {
-  alcoholLine,
-  cardinalTemperatures,
-  carrollHenry,
-  fermenting,
-  gasVolume,
-  growthModel,
-  liveliness,
-  sweetness,
-} from '../../src/reference/fermenting';
+import { cardinalTemperatures, carrollHenry, fermenting } from '../../src/reference/fermenting';
+import { alcoholLine, gasVolume, liveliness, sweetness } from '../../src/reference/finished';
 import { flavours } from '../../src/reference/flavours';
 import { foodMeasures } from '../../src/reference/food-measures';
 import { foods } from '../../src/reference/foods';
 import { fruits } from '../../src/reference/fruits';
 import { grains } from '../../src/reference/grains';
+import { aureusGrowth } from '../../src/reference/growth-limit';
+import { growthModel } from '../../src/reference/growth-model';
 import { handwork } from '../../src/reference/handwork';
 import { jars } from '../../src/reference/jars';
 import { kitchen } from '../../src/reference/kitchen';
@@ -64,6 +60,7 @@ export const tables = {
     liveliness,
     sweetness,
   },
+  ...{ acidTime, aureusGrowth, expectedAcidity, expectedRoom, expectedTimes },
   ...{
     doubtfulMeasures,
     kindByForm,

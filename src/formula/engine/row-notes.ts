@@ -6,6 +6,7 @@ import { carrollHenry } from '../../reference/fermenting';
 import { kitchen } from '../../reference/kitchen';
 import { isHeatTreated } from '../composition/heat-treated';
 import { isLabelRead, nativeSugarRange } from '../composition/native';
+import { turnTimeAt } from '../models/turn-time';
 import { depthBelowRim } from '../models/vessel';
 import {
   type CoefficientId,
@@ -224,9 +225,8 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   readyTime: (x) => {
     const latest = x.of('readyLatest');
     const isHomemade = !isHeatTreated(x.choices.source, x.of('waterRatio'));
-    return isHomemade && latest > kitchen.acidityTime.value
-      ? [{ code: 'slowerThanLine', at: 'readyTime', latest }]
-      : [];
+    const hours = turnTimeAt(x.of('roomTemperature'));
+    return isHomemade && latest > hours ? [{ code: 'slowerThanLine', at: 'readyTime', latest, hours }] : [];
   },
   bottlePressureLikely: (x) => {
     const line = bottles.unknownGlass.value;
@@ -251,6 +251,7 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
   finalPH: (x) => {
     const measured = x.of('finalPH');
     const line = kitchen.acidityLine.value;
-    return x.standing.values.has('finalPH') && measured > line ? [{ code: 'notAcid', at: 'finalPH', measured }] : [];
+    if (!x.standing.values.has('finalPH') || !(measured > line)) return [];
+    return [{ code: 'notAcid', at: 'finalPH', measured, hours: turnTimeAt(x.of('roomTemperature')) }];
   },
 };

@@ -1,6 +1,7 @@
 import { convertNumber } from '../../measure/units';
 import { writeNumber } from '../../measure/write-quantity';
-import { carrollHenry, fermenting, leftTooLong, liveliness } from '../../reference/fermenting';
+import { carrollHenry, fermenting } from '../../reference/fermenting';
+import { leftTooLong, liveliness } from '../../reference/finished';
 import { changeRecipe } from '../advice/typed-change';
 import { type Formulation, formulate } from '../engine/formulate';
 import { leftOutAt } from '../rows/pressure-left-out';

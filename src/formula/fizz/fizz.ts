@@ -1,5 +1,6 @@
 import { bottles } from '../../reference/bottles';
-import { carrollHenry, fermenting, gasVolume, leftTooLong } from '../../reference/fermenting';
+import { carrollHenry, fermenting } from '../../reference/fermenting';
+import { gasVolume, leftTooLong } from '../../reference/finished';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import { molarMasses } from '../../reference/physics';
 import { changeRecipe } from '../advice/typed-change';

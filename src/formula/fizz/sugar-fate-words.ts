@@ -1,6 +1,6 @@
 import { units } from '../../measure/units';
 import { writeNumber } from '../../measure/write-quantity';
-import { alcoholLine, sweetness } from '../../reference/fermenting';
+import { alcoholLine, sweetness } from '../../reference/finished';
 import type { Formulation } from '../engine/formulate';
 import { severities } from '../recipe/problem';
 import { describeOrigin } from '../words/origin-words';

@@ -1,4 +1,4 @@
-import { alcoholLine, sweetness } from '../../reference/fermenting';
+import { alcoholLine, sweetness } from '../../reference/finished';
 import { molarMasses, physics } from '../../reference/physics';
 import { nativeSugarRange } from '../composition/native';
 import type { Formulation } from '../engine/formulate';

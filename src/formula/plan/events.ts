@@ -1,6 +1,5 @@
 import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
-import { kitchen as limits } from '../../reference/kitchen';
 import { isFromItsMaker } from '../advice/caution-conditions';
 import type { Formulation } from '../engine/formulate';
 import { plainText } from '../steps/marked';
@@ -8,6 +7,7 @@ import type { WriteAmount } from '../steps/step';
 import { StepWriter, say } from '../steps/step-writer';
 import { writeElapsed } from '../time/elapsed-words';
 import type { TimelineEvent } from '../time/event';
+import { turnTimeOf } from '../time/turn-time';
 import type { Kitchen } from '../words/write-row';
 import type { BatchPlan } from './plan-batch';
 import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
@@ -93,8 +93,10 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   taste(): string {
+    const isHome = !isFromItsMaker(this.writer.formulation);
     return say(
       'From here on it may be ready: taste it, and see whether it is sour enough for you.',
+      isHome ? `Measure its pH too: at ${this.writer.onItsWay()} and falling, let it go on.` : null,
       this.likely('ferment', 'Likely ready', 'after the grains went in'),
     );
   }
@@ -167,7 +169,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   /** How long it may still stand where it is not sour when it is to be strained; null where that time is over. */
   private again(): string | null {
     const wait = this.wait('ferment');
-    const most = convertNumber(limits.acidityTime.value, 'h', 'min');
+    const most = convertNumber(turnTimeOf(this.writer.formulation).plain, 'h', 'min');
     if (wait === undefined || wait.to - wait.from >= most) return null;
     const left = this.elapsed(most - (wait.to - wait.from));
     return mayTake(this.writer.formulation) > most
@@ -186,8 +188,11 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   private notThere(): string {
-    const hours = this.writer.quantity(limits.acidityTime.value, 'time');
-    return `Not there within ${hours} of the grains going in: throw it out; taste is no test.`;
+    const { plain, falling } = turnTimeOf(this.writer.formulation);
+    const [hours, longest] = [plain, falling].map((time) => this.writer.quantity(time, 'time'));
+    const unless =
+      falling > plain ? `, unless it is at ${this.writer.onItsWay()} and falling, then within ${longest}` : '';
+    return `Not there within ${hours} of the grains going in${unless}: throw it out; taste is no test.`;
   }
 
   private wait(kind: WaitKind): PlannedWait | undefined {

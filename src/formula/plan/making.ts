@@ -41,12 +41,12 @@ export interface Making {
   /** Until when it is at its best and has to be used up, from straining on; null where that is not known. */
   readonly keep: Keeps | null;
   /**
-   * On how many days it is looked at before it is given up, the last time by the end of so many days of 24 h in the jar:
-   * the stop of a carton opened for this batch, or the one day that a slow homemade milk has. Null where it is not.
+   * How often it is looked at before it is given up: on so many days of 24 h in the jar for a carton opened for this batch,
+   * once for a slow homemade milk. Null where it is not.
    */
   readonly checks: number | null;
-  /** Whether it is a homemade milk: that one day is then the line that its straining is held to as well. */
-  readonly isHome: boolean;
+  /** By how many minutes in the jar a homemade milk must have turned, to which its straining is held too; else null. */
+  readonly turnsBy: number | null;
   readonly grains: Held<GrainId>;
   readonly jars: Held<JarId>;
 }

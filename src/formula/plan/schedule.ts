@@ -78,11 +78,12 @@ export function planForwards(making: Making, start: Instant, nights: readonly Sp
   tasteBetween(making, jarred + ferment.wait.low, strained, nights).forEach((from) => {
     work('taste', from, making.taste);
   });
-  const checks = making.isHome && strained < jarred + dayMinutes ? 0 : (making.checks ?? 0);
+  const { turnsBy } = making;
+  const checks = turnsBy !== null && strained < jarred + turnsBy ? 0 : (making.checks ?? 0);
   for (let day = 1; day <= checks; day += 1) {
-    const line = jarred + day * dayMinutes;
-    const due = making.isHome ? Math.min(line, strained - making.taste) : line;
-    work('check', checkAt(due, making.taste, nights, day === checks), making.taste, `check-${day}`);
+    const due = turnsBy === null ? jarred + day * dayMinutes : Math.min(jarred + turnsBy, strained - making.taste);
+    const within = Math.min(due - jarred, dayMinutes);
+    work('check', checkAt({ due, within }, making.taste, nights, day === checks), making.taste, `check-${day}`);
   }
   at = work('strain', strained, strain);
   if (second !== null) {
@@ -139,14 +140,20 @@ function tasteBetween({ taste }: Making, from: Instant, strained: Instant, night
 /**
  * A check at the time awake that is nearest to when it is due. The last one decides whether the batch is thrown out: a
  * reading after its line would prove nothing, so the night only moves it earlier, and where no time of the day before
- * is free it stays at the line.
+ * is free it stays at the line. It is never moved to before it was `within` minutes of being due.
  */
-function checkAt(due: Instant, minutes: number, nights: readonly Span[], isLast: boolean): Instant {
+function checkAt(
+  { due, within }: { readonly due: Instant; readonly within: number },
+  minutes: number,
+  nights: readonly Span[],
+  isLast: boolean,
+): Instant {
   const half = dayMinutes / 2;
   const around = isLast
-    ? { low: 0, likely: dayMinutes, high: dayMinutes }
+    ? { low: 0, likely: within, high: within }
     : { low: half, likely: dayMinutes, high: dayMinutes + half - 1 };
-  return due - dayMinutes + findWait(due - dayMinutes, around, workFor(minutes), nights);
+  const from = isLast ? due - within : due - dayMinutes;
+  return from + findWait(from, around, workFor(minutes), nights);
 }
 
 function inOrder(steps: readonly PlannedStep[]): readonly PlannedStep[] {

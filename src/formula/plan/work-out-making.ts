@@ -1,6 +1,5 @@
 import { convertNumber } from '../../measure/units';
 import { handwork } from '../../reference/handwork';
-import { kitchen as limits } from '../../reference/kitchen';
 import type { Coefficient } from '../../reference/origins';
 import { isFromItsMaker } from '../advice/caution-conditions';
 import type { Formulation, RowResult } from '../engine/formulate';
@@ -10,6 +9,7 @@ import { numericRows } from '../rows/sheet';
 import { labelDaysOf } from '../steps/label-text';
 import { minutesHot } from '../steps/step-work';
 import { dayMinutes } from '../time/span';
+import { turnTimeOf } from '../time/turn-time';
 import { describeProblem } from '../words/words';
 import type { Kitchen } from '../words/write-row';
 import type { Making, Wait } from './making';
@@ -23,29 +23,29 @@ export interface PlannedBatch {
 
 /**
  * What a plan has to know of a batch that is worked out. Times are whole minutes in steps of five. A homemade milk is
- * never planned to stand longer than the 24 hours in which it has to turn sour, unless it is likely slower than that.
+ * never planned to stand longer than the hours in which it has to turn sour, unless it is likely slower than that.
  * Where it may be slower, its pH is checked by that line. Daily checks are only for a carton opened for this batch.
  */
 export function makingOf(formulation: Formulation, { id, name, opened }: PlannedBatch, kitchen: Kitchen): Making {
   const { choices } = formulation;
-  const ferment = fermentOf(formulation, kitchen);
   const second = secondOf(formulation);
   const isCarton = isFromItsMaker(formulation);
-  const isSlow = !isCarton && mayTake(formulation) > sourLine;
+  const turnsBy = isCarton ? null : minutesOf(turnTimeOf(formulation).plain);
+  const isSlow = turnsBy !== null && mayTake(formulation) > turnsBy;
   const keep = labelDaysOf(formulation);
   return {
     batch: id,
     name,
     soak: soakOf(formulation),
     make: makeOf(formulation),
-    ferment,
+    ferment: fermentOf(formulation, turnsBy, kitchen),
     taste: handwork.taste.value,
     strain: workOn(handwork.strain.value, handwork.strainJar.value, numberAt(formulation, 'vesselCount')),
     second,
     chill: chillOf(keep, second),
     keep,
     checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
-    isHome: !isCarton,
+    turnsBy,
     grains: {
       kind: formulation.recipe.grains,
       name: choices.grain.name,
@@ -60,8 +60,6 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
     },
   };
 }
-
-const sourLine = minutesOf(limits.acidityTime.value);
 
 function minutesOf(hours: number): number {
   const { value: step } = handwork.step;
@@ -128,14 +126,14 @@ export function mayTake({ rows }: Formulation): number {
   return typeof value === 'number' ? minutesOf(Math.max(range?.high ?? value, value)) : 0;
 }
 
-function fermentOf(formulation: Formulation, kitchen: Kitchen): Making['ferment'] {
+function fermentOf(formulation: Formulation, turnsBy: number | null, kitchen: Kitchen): Making['ferment'] {
   const { value, range, problems } = formulation.rows.readyTime;
   if (typeof value !== 'number') {
     const [why] = problems;
     return { why: why === undefined ? 'The sheet has no time for the first ferment.' : describeProblem(why, kitchen) };
   }
   const { low, likely, high } = waitOf(range?.low ?? value, value, range?.high ?? value);
-  const most = isFromItsMaker(formulation) || likely > sourLine ? high : Math.min(high, sourLine);
+  const most = turnsBy === null || likely > turnsBy ? high : Math.min(high, turnsBy);
   return { wait: { low: Math.min(low, likely), likely, high: Math.max(most, likely) } };
 }
 

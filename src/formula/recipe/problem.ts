@@ -84,14 +84,14 @@ type ProblemBody =
       readonly warmest: number;
     }
   | { readonly code: 'nothingToRipen' }
-  | { readonly code: 'slowerThanLine'; readonly latest: number }
+  | { readonly code: 'slowerThanLine'; readonly latest: number; readonly hours: number }
   | { readonly code: 'bottleTooFull'; readonly least: number }
   /** `unsweetened`: so it would be with nothing added, neither to the milk nor to the bottle. */
   | { readonly code: 'overLimit'; readonly limit: number; readonly unsweetened: boolean }
   | { readonly code: 'noSugarUnderLimit' }
   | { readonly code: 'overGlass'; readonly line: number }
   | { readonly code: 'beyondFormula'; readonly most: number }
-  | { readonly code: 'notAcid'; readonly measured: number }
+  | { readonly code: 'notAcid'; readonly measured: number; readonly hours: number }
   | { readonly code: 'notSoaked' }
   | { readonly code: 'ownCapacity' }
   | { readonly code: 'ownAssumed' }

@@ -1,6 +1,7 @@
-import { kitchen } from '../../reference/kitchen';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import { holdsFor, isWarm } from '../advice/caution-conditions';
+import { expectedAcidityOf, firstReading } from '../time/expected-acidity';
+import { turnTimeOf } from '../time/turn-time';
 import { labelOf } from '../words/labels';
 import type { StepDraft } from './step';
 import { type StepWriter, say } from './step-writer';
@@ -56,12 +57,25 @@ export function waitStep(writer: StepWriter): StepDraft {
     text: say(
       from === null ? `Leave it at ${room}.` : `Leave it at ${room} and taste it from ${from} on.`,
       to === null ? `${likely}.` : `${likely}, perhaps only after ${to}: an estimate, not a promise.`,
-      'Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted.',
-      holdsFor('acidityLine', writer.formulation)
-        ? `${writer.acidityLine()} or less by strip or meter within ${kitchen.acidityTime.value} h, or throw it out.`
-        : null,
+      'Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted: a head over a clear layer is normal, stir it in.',
+      holdsFor('acidityLine', writer.formulation) ? readings(writer) : null,
     ),
   };
+}
+
+/** When a homemade milk is measured, what to expect then, and what follows; without strips nobody can tell. */
+function readings(writer: StepWriter): string {
+  const { formulation } = writer;
+  const { plain, falling } = turnTimeOf(formulation);
+  const first = firstReading(plain);
+  const [early, time, longest] = [first, plain, falling].map((hours) => writer.quantity(hours, 'time'));
+  const expected = expectedAcidityOf(formulation, first);
+  return say(
+    `Measure its pH when you first taste it, by ${early} at the latest${expected === null ? '' : ` (expect ${writer.acidity(expected.low, expected.high)})`}: at ${writer.onItsWay()} and falling, let it go on.`,
+    falling > plain ? `Still falling after ${time}, it may stand until ${longest}, no longer.` : null,
+    `${writer.acidityLine()} or less by strip or meter within ${falling > plain ? longest : time}, or throw it out.`,
+    'No strips or meter? Buy some first: without them nobody can tell.',
+  );
 }
 
 /** Straining the grains out, what there is to drink, and where the grains go. */
@@ -71,6 +85,7 @@ export function liftStep(writer: StepWriter): StepDraft {
     id: 'lift',
     title: 'Lift the grains',
     text: say(
+      writer.onlyAcid(),
       'Strain the grains out through a clean, coarse sieve, helping with a spatula.',
       writer.outcome('drinkVolume', 'kefir'),
       dairy

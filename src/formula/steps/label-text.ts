@@ -1,5 +1,5 @@
 import { type Allergen, type AllergenId, allergens } from '../../reference/allergens';
-import { alcoholLine } from '../../reference/fermenting';
+import { alcoholLine } from '../../reference/finished';
 import { isUnknown } from '../advice/batch-allergens';
 import { allergensOf, findCaution } from '../advice/cautions';
 import type { Formulation } from '../engine/formulate';

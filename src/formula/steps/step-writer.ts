@@ -1,5 +1,6 @@
 import { convertNumber, type Kind, units } from '../../measure/units';
-import { writeMetric, writeTrimmed, writeUS } from '../../measure/write-quantity';
+import { writeMetric, writeNumber, writeTrimmed, writeUS } from '../../measure/write-quantity';
+import { acidTime } from '../../reference/acid-time';
 import { kitchen as limits } from '../../reference/kitchen';
 import type { Formulation } from '../engine/formulate';
 import type { NumericRowId } from '../recipe/order';
@@ -72,7 +73,17 @@ export class StepWriter {
 
   /** The acidity that kefir has to reach. */
   acidityLine(): string {
-    return `pH ${writeTrimmed(limits.acidityLine.value, 1, this.kitchen?.decimalComma ?? false)}`;
+    return this.acidity(limits.acidityLine.value);
+  }
+
+  /** How far down a milk is that turns, though it is not there yet. */
+  onItsWay(): string {
+    return `${this.acidity(acidTime.onItsWay.value)} or less`;
+  }
+
+  acidity(value: number, to = value): string {
+    const [low, high] = [value, to].map((end) => writeNumber(end, 1, this.kitchen?.decimalComma ?? false));
+    return low === high ? `pH ${low}` : `pH ${low} to ${high}`;
   }
 
   /** Under which kefir alone goes on to what follows. */

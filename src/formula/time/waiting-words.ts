@@ -7,6 +7,8 @@ interface Words {
   readonly line: string;
   /** The time there is, such as `24 h` or `3 days`. */
   readonly time: string;
+  /** The time there is while it is falling. */
+  readonly falling: string;
   /** The first day, such as `24 h`. */
   readonly day: string;
 }
@@ -14,11 +16,14 @@ interface Words {
 const sentences = {
   acidEnough: ({ line, time }) => `It reached ${line} within ${time}: acid enough by the usual line.`,
   notYet: ({ line, time }) => `Not at ${line} yet. Measure again before ${time} are over.`,
+  stillFalling: ({ line, falling }) =>
+    `Not at ${line} yet, but on its way: falling, it may stand until ${falling} are over, no longer. Measure again by then.`,
   notInTime: ({ line, time }) => `It did not reach ${line} within ${time}: throw it out.`,
-  noReading: ({ time }) => `No pH yet, so nobody can tell. Measure by strip or meter before ${time} are over.`,
+  noReading: ({ time }) =>
+    `No pH yet, so nobody can tell. Measure by strip or meter before ${time} are over; if you have neither, buy strips first.`,
   measureNow: ({ day }) => `No pH in ${day}, so nobody can tell. Measure now.`,
   noReadingInTime: ({ time }) =>
-    `No pH was measured within ${time}, so nobody can tell. The careful answer is to throw it out.`,
+    `No pH was measured within ${time}, so nobody can tell whether it turned in time. Germs that make people sick leave no taste: whoever drinks it takes that risk, and nobody who is pregnant, under 5, old or weakened should. Buy strips before the next batch.`,
   readingTooLate: ({ line, time }) =>
     `The first reading of ${line} or less came after ${time}; when it got there nobody can tell. The careful answer is to throw it out.`,
   undatedReading: ({ line }) =>
@@ -31,9 +36,14 @@ const sentences = {
 } satisfies Record<WaitingReason, (words: Words) => string>;
 
 /** What the waiting comes to, in a sentence or two that say what to do. */
-export function describeWaiting({ reason, allowed, days }: Waiting, decimalComma: boolean): string {
-  const hours = writeMetric(kitchen.acidityTime.value, 'time', decimalComma);
-  const time = allowed ? (days === 1 ? '1 day' : `${days} days`) : hours;
+export function describeWaiting({ reason, allowed, days, turn }: Waiting, decimalComma: boolean): string {
+  const hours = (value: number): string => writeMetric(value, 'time', decimalComma);
+  const time = allowed ? (days === 1 ? '1 day' : `${days} days`) : hours(turn.plain);
   const sentence: (words: Words) => string = sentences[reason];
-  return sentence({ line: `pH\u00A0${writeTrimmed(kitchen.acidityLine.value, 1, decimalComma)}`, time, day: hours });
+  return sentence({
+    line: `pH\u00A0${writeTrimmed(kitchen.acidityLine.value, 1, decimalComma)}`,
+    time,
+    falling: hours(turn.falling),
+    day: hours(kitchen.acidityTime.value),
+  });
 }

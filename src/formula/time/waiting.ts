@@ -1,3 +1,4 @@
+import { acidTime } from '../../reference/acid-time';
 import { cartonWaiting } from '../../reference/carton-waiting';
 import { type CautionId, cautions } from '../../reference/cautions';
 import { kitchen } from '../../reference/kitchen';
@@ -6,6 +7,7 @@ import { isFromItsMaker } from '../advice/caution-conditions';
 import type { BatchCaution } from '../advice/cautions';
 import type { Formulation } from '../engine/formulate';
 import { type Look, makesOf, startOf, type TimedLook } from './looks';
+import { type TurnTime, turnTimeOf } from './turn-time';
 
 export type Verdict = 'wait' | 'ready' | 'throwOut' | 'cannotTell';
 
@@ -13,6 +15,7 @@ export type Verdict = 'wait' | 'ready' | 'throwOut' | 'cannotTell';
 export type WaitingReason =
   | 'acidEnough'
   | 'notYet'
+  | 'stillFalling'
   | 'notInTime'
   | 'noReading'
   | 'measureNow'
@@ -32,8 +35,12 @@ export interface Waiting {
   readonly cautions: readonly BatchCaution[];
   /** After how many days of 24 h it is given up. */
   readonly days: number;
+  /** How long a homemade milk has in this room, h. */
+  readonly turn: TurnTime;
   /** When the grains of the latest make went in, on the clock of the looks; null where no look says. */
   readonly start: number | null;
+  /** For how many hours it has stood; null where no look says when it began. */
+  readonly elapsed: number | null;
   /** What was found on each day that is waited for, from 1 on, and on days after the last where anything was. */
   readonly lines: readonly { readonly day: number; readonly looks: readonly TimedLook[] }[];
   readonly verdict: Verdict;
@@ -45,17 +52,19 @@ export interface Waiting {
  * `opened` says that a heat-treated carton was opened for it, `now` is on the clock of the looks, null to leave it out.
  *
  * Only a strip or a meter says that it is acid enough: the last reading at the usual line or below, and one such within
- * the time. A milk that is not a carton opened for this batch has `acidityTime`. Without a reading nobody can tell, nor
+ * the time. A milk that is not a carton opened for this batch has what its room leaves it (`turnTimeOf`): a
+ * while more once it was seen to fall by then. Without a reading nobody can tell, nor
  * from one of which nobody says when it was taken; but a carton that neither was read acid nor tasted ready in its days
  * is thrown out.
  */
 export function waitingOf(
-  { choices, rows }: Formulation,
+  formulation: Formulation,
   looks: readonly Look[],
   opened: { readonly days: number } | null,
   now: number | null,
 ): Waiting {
-  const isCarton = isFromItsMaker({ choices, rows });
+  const { rows } = formulation;
+  const isCarton = isFromItsMaker(formulation);
   const allowed = isCarton && opened !== null;
   const slack = allowed ? cartonWaiting.sameCarton.value : learning.sameMake.value;
   const day = kitchen.acidityTime.value;
@@ -64,11 +73,13 @@ export function waitingOf(
   const [first] = make;
   const start = first === undefined ? null : startOf(first);
   const elapsed = Math.max(make.at(-1)?.hours ?? 0, start === null || now === null ? 0 : now - start);
+  const turn = turnTimeOf(formulation);
   const { value } = rows.finalPH;
   const measured = typeof value === 'number' ? value : null;
   const undated = make.length === 0 ? latestAcidity(looks) : null;
   const { verdict, reason } = judge(make, higher(undated, measured), {
-    limit: days * day,
+    limit: allowed ? days * day : turn.plain,
+    falling: allowed ? days * day : turn.falling,
     elapsed,
     day,
     mayTaste: allowed,
@@ -79,7 +90,18 @@ export function waitingOf(
     .filter(({ day: number, looks: found }) => number <= days || found.length > 0);
   const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
   const ids: readonly CautionId[] = isCarton ? ['waitOnlyCartons'] : ['acidityLine', 'waitOnlyCartons'];
-  return { allowed, milk, cautions: ids.flatMap(findText), days, start, lines, verdict, reason };
+  return {
+    allowed,
+    milk,
+    cautions: ids.flatMap(findText),
+    days,
+    turn,
+    start,
+    elapsed: start === null ? null : elapsed,
+    lines,
+    verdict,
+    reason,
+  };
 }
 
 /** After how many days a carton may be given up, to choose from; more, from an older sheet, only where it is set so. */
@@ -119,6 +141,8 @@ function dayOf(hours: number): number {
 
 interface Terms {
   readonly limit: number;
+  /** Until when it may stand once its pH was seen to fall by the limit. */
+  readonly falling: number;
   readonly elapsed: number;
   readonly day: number;
   readonly mayTaste: boolean;
@@ -127,7 +151,7 @@ interface Terms {
 function judge(
   make: readonly TimedLook[],
   undated: number | null,
-  { limit, elapsed, day, mayTaste }: Terms,
+  { limit, falling, elapsed, day, mayTaste }: Terms,
 ): Pick<Waiting, 'verdict' | 'reason'> {
   const line = kitchen.acidityLine.value;
   const isOver = elapsed > limit;
@@ -146,14 +170,23 @@ function judge(
     if (isOver) return { verdict: 'cannotTell', reason: 'noReadingInTime' };
     return { verdict: 'cannotTell', reason: elapsed > day ? 'measureNow' : 'noReading' };
   }
+  const most = isFalling(readings, limit) ? falling : limit;
   if (last.acidity > line) {
-    return isOver || last.hours >= limit
-      ? { verdict: 'throwOut', reason: 'notInTime' }
-      : { verdict: 'wait', reason: 'notYet' };
+    if (elapsed > most || last.hours >= most) return { verdict: 'throwOut', reason: 'notInTime' };
+    return { verdict: 'wait', reason: isOver || last.hours >= limit ? 'stillFalling' : 'notYet' };
   }
-  return readings.some(({ hours, acidity }) => acidity <= line && hours <= limit)
+  return readings.some(({ hours, acidity }) => acidity <= line && hours <= most)
     ? { verdict: 'ready', reason: 'acidEnough' }
     : { verdict: 'cannotTell', reason: 'readingTooLate' };
+}
+
+/** Whether by a time its last reading was well on its way, lower than one before, and none since was higher. */
+function isFalling(readings: readonly { readonly hours: number; readonly acidity: number }[], by: number): boolean {
+  const inTime = readings.filter(({ hours }) => hours <= by);
+  const last = inTime.at(-1);
+  if (last === undefined || last.acidity > acidTime.onItsWay.value) return false;
+  const later = readings.slice(inTime.length);
+  return inTime.some(({ acidity }) => acidity > last.acidity) && later.every(({ acidity }) => acidity <= last.acidity);
 }
 
 /** The words of the table, whether or not they hold for this source: why there is no waiting is said to whom it hits. */

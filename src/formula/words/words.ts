@@ -135,8 +135,8 @@ const sentences: Sentences = {
   hardlyPressed: () =>
     'So heavy a pulp still holds milk: it is as wet as what went into the bag. Press it again, and weigh it again.',
   notCounted: ({ for: root }) => `Not counted yet: “${labelOf(root)}” needs mending first.`,
-  notAcid: ({ measured }, write) =>
-    `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(defaults.acidityTime.value, 'time')}, throw it out; taste is no test.`,
+  notAcid: ({ measured, hours }, write) =>
+    `${write(measured)} is above ${write.number(defaults.acidityLine.value, 1)}. If a homemade milk has not got there within ${write(hours, 'time')}, throw it out; taste is no test.`,
   outsideModels: ({ at, celsius, coolest, warmest }, write) => {
     const [typed, least, most] = [celsius, coolest, warmest].map((degrees) => write(degrees, 'temperature'));
     // A hair outside must not read as the end itself.
@@ -148,8 +148,8 @@ const sentences: Sentences = {
       : `At ${shown} no time can be told: ${why} ${celsius < coolest ? 'Find a warmer place.' : 'Find a cooler place.'}`;
   },
   nothingToRipen: () => 'There is no fermentable sugar in this milk, so nothing ripens. Add a sweetener.',
-  slowerThanLine: (_, write) =>
-    `A homemade milk has ${write(defaults.acidityTime.value, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. Find a warmer place, or use more grains.`,
+  slowerThanLine: ({ hours }, write) =>
+    `At this warmth a homemade milk has ${write(hours, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. ${hours < defaults.acidityTime.value ? 'Use' : 'Find a warmer place, or use'} more grains.`,
   bottleTooFull: ({ least }, write) =>
     `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
   overLimit: ({ limit, unsweetened }, write) =>

@@ -2,23 +2,19 @@ import { doubleOf } from '../../measure/exact';
 import { unitOrigins } from '../../measure/unit-origins';
 import { scaleOf } from '../../measure/unit-scale';
 import { baseUnits, unitList, units } from '../../measure/units';
+import { acidTime } from '../../reference/acid-time';
 import { bottles } from '../../reference/bottles';
 import { cartonWaiting } from '../../reference/carton-waiting';
+import { expectedAcidity, expectedRoom, expectedTimes } from '../../reference/expected-acidity';
 import { families } from '../../reference/families';
-import {
-  alcoholLine,
-  cardinalTemperatures,
-  carrollHenry,
-  fermenting,
-  gasVolume,
-  liveliness,
-  sweetness,
-} from '../../reference/fermenting';
+import { cardinalTemperatures, carrollHenry, fermenting } from '../../reference/fermenting';
+import { alcoholLine, gasVolume, liveliness, sweetness } from '../../reference/finished';
 import { flavours } from '../../reference/flavours';
 import { foodMeasures, measurePlace } from '../../reference/food-measures';
 import { type Food, foods } from '../../reference/foods';
 import { fruits } from '../../reference/fruits';
 import { grains } from '../../reference/grains';
+import { aureusGrowth } from '../../reference/growth-limit';
 import { handwork } from '../../reference/handwork';
 import { jars } from '../../reference/jars';
 import { kitchen } from '../../reference/kitchen';
@@ -143,6 +139,15 @@ export function everyFigure(): readonly FigureGroup[] {
       ],
     },
     { id: 'keeping', title: 'Keeping', figures: [...byKey('Keeps', keepingTimes()), ...alone(cartonWaiting)] },
+    {
+      id: 'acidity',
+      title: 'Turning sour',
+      figures: [
+        ...byName({ aureusGrowth }),
+        ...alone(acidTime, { expectedRoom, expectedTimes }),
+        ...byName(expectedAcidity),
+      ],
+    },
     { id: 'handwork', title: 'Work by hand and planning', figures: alone(handwork) },
     { id: 'learning', title: 'Learning from the log', figures: alone(learning) },
     {

@@ -2,10 +2,12 @@ import type { Batch } from '../../batch/document/document';
 import { hoursOf, looksOf, openCarton } from '../../batch/edits/log-edits';
 import { describeEntry, logSteps } from '../../batch/edits/log-words';
 import type { Store } from '../../batch/store/store';
+import { describeExpected } from '../../formula/time/expected-words';
 import { daysOffered, waitingOf } from '../../formula/time/waiting';
 import { describeWaiting } from '../../formula/time/waiting-words';
 import { describeOrigin } from '../../formula/words/origin-words';
 import { cartonWaiting } from '../../reference/carton-waiting';
+import { expectedAcidity, expectedOf } from '../../reference/expected-acidity';
 import { useMinutes } from '../plan/use-minutes';
 
 interface Props {
@@ -20,6 +22,8 @@ export function Waiting({ batch, store }: Props) {
   const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
   const formulation = store.formulationOf(batch);
   const waiting = waitingOf(formulation, looks, batch.opened ?? null, hoursOf(at));
+  const kind = expectedOf[formulation.recipe.source];
+  const expected = kind === undefined ? undefined : expectedAcidity[kind];
   const words = describeWaiting(waiting, settings.decimalComma);
   const open = (days: number | null) =>
     store.takeEdit(
@@ -38,6 +42,10 @@ export function Waiting({ batch, store }: Props) {
         ) : (
           words
         )}
+      </p>
+      <p>
+        {describeExpected(formulation, waiting.elapsed, settings.decimalComma)}
+        {expected !== undefined && <span class="origin"> {describeOrigin(expected.origin)}</span>}
       </p>
       {waiting.milk !== 'homemade' && (
         <label class="pick">

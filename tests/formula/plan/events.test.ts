@@ -9,6 +9,7 @@ import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { writeElapsed } from '../../../src/formula/time/elapsed-words';
 import { writeRow } from '../../../src/formula/words/write-row';
 import { usualScoopSet } from '../../../src/measure/scoops';
+import type { SourceId } from '../../../src/reference/sources';
 import { grainIds, bottledRecipe as recipeOf, sourceIds, typed } from '../../batches';
 import { at, usualClock } from './makings';
 
@@ -79,6 +80,20 @@ describe('the events of a plan', () => {
     expect(checks.map(({ id }) => id)).toEqual(['check-1', 'check-2', 'check-3']);
     expect(checks.map(({ text }) => text.includes('throw it out'))).toEqual([false, false, true]);
     expect(events.find(({ id }) => id === 'make')?.title).toBe('Pour the milk and set up the jar');
+  });
+
+  test('say to measure at the first taste, and how long a falling one may stand where it is not the usual room', () => {
+    const textsAt = (room: number, source: SourceId = 'almond') => {
+      const { events } = eventsFor({ source, given: [typed('roomTemperature', room)] });
+      return (kind: string) => plain(events.find(({ id }) => id === kind)?.text ?? '');
+    };
+    expect(textsAt(21)('taste')).toContain('Measure its pH too: at pH 5.0 or less and falling, let it go on.');
+    expect(textsAt(21)('strain')).not.toContain('unless');
+    expect(textsAt(18)('strain')).toContain(
+      'Not there within 24 h of the grains going in, unless it is at pH 5.0 or less and falling, then within 36 h: throw it out',
+    );
+    expect(textsAt(26)('strain')).toContain('Not there within 13 h');
+    expect(textsAt(21, 'cartonPlain')('taste')).not.toContain('Measure its pH');
   });
 
   test('say that a milk that may be slow is tested again by its line, where it is strained before that', () => {

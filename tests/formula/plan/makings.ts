@@ -49,7 +49,7 @@ export function makingWith(changes: Partial<Making> = {}): Making {
     chill: wait(4, 4, 5 * 24),
     keep: { best: 6, last: 8 },
     checks: null,
-    isHome: false,
+    turnsBy: null,
     grains: { kind: 'water', name: 'Water kefir grains', need: 40, have: null },
     jars: { kind: 'quartWide', name: 'Quart, wide mouth', need: 1, have: null },
     ...changes,

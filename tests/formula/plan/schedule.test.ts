@@ -85,7 +85,7 @@ describe('a batch from its start on', () => {
   test('tests a slow homemade milk before it is strained, by its line', () => {
     const slow = (likely: number) =>
       planForwards(
-        makingWith({ ...{ soak: null, checks: 1, isHome: true }, ferment: { wait: wait(likely, likely, 36) } }),
+        makingWith({ ...{ soak: null, checks: 1, turnsBy: 24 * 60 }, ferment: { wait: wait(likely, likely, 36) } }),
         at(0, 9, 20),
         nights,
       );

@@ -51,9 +51,12 @@ describe('the ready time', () => {
   test('that may pass the 24 h of a homemade milk says so, and a carton’s does not', () => {
     const cold = problemAt(formulate(at(17)), 'readyTime', 'slowerThanLine');
     expect(describeProblem(cold, demo.settings).replaceAll('\u00A0', ' ')).toBe(
-      'A homemade milk has 24 h to reach pH 4.6, and this may take longer. Find a warmer place, or use more grains.',
+      'At this warmth a homemade milk has 24 h to reach pH 4.6, and this may take longer. Find a warmer place, or use more grains.',
     );
     expect(codesAt(formulate(at(18)), 'readyTime')).toEqual([]);
+    const warm = problemAt(formulate(at(28, { given: [typed('grainRate', 20)] })), 'readyTime', 'slowerThanLine');
+    expect(warm).toMatchObject({ hours: 11 });
+    expect(describeProblem(warm, demo.settings)).toMatch(/has 11.h to reach.*longer\. Use more grains\.$/);
     expect(codesAt(formulate(at(17, { source: 'cartonPlain' })), 'readyTime')).toEqual([]);
   });
 

@@ -301,14 +301,22 @@ test('the acidity to reach is written as the kitchen writes decimals', () => {
 
 test('the wait is the range of hours of this batch, as an estimate, under a cover that lets gas out', () => {
   expect(textOf('wait', {})).toBe(
-    'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, perhaps only after 16 h: an estimate, not a promise. Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted. pH 4.6 or less by strip or meter within 24 h, or throw it out.',
+    'Leave it at <roomTemperature> and taste it from 8 h on. Likely ready after <readyTime>, perhaps only after 16 h: an estimate, not a promise. Ready, it is tart and fresh, smells a little of yeast, and has thickened or parted: a head over a clear layer is normal, stir it in. Measure its pH when you first taste it, by 12 h at the latest (expect pH 4.9 to 5.9): at pH 5.0 or less and falling, let it go on. pH 4.6 or less by strip or meter within 24 h, or throw it out. No strips or meter? Buy some first: without them nobody can tell.',
   );
-  expect(textOf('wait', { given: [typed('roomTemperature', 26)] })).toMatch(/taste it from [4-6](\.\d)? h on/);
+  const warm = textOf('wait', { given: [typed('roomTemperature', 26)] });
+  expect(warm).toMatch(/taste it from [4-6](\.\d)? h on/);
+  expect(warm).toContain(
+    'Still falling after 13 h, it may stand until 20 h, no longer. pH 4.6 or less by strip or meter within 20 h',
+  );
+  expect(textOf('wait', { source: 'tigerNut' })).toContain('by 12 h at the latest: at pH 5.0 or less');
+  expect(textOf('wait', { source: 'cartonPlain' })).not.toContain('Measure its pH');
   expect(textOf('cover', {})).toMatch(/cloth, an airlock, or a lid that is not tightened/);
 });
 
 test('the grains end in their resting jar', () => {
-  expect(textOf('lift', {})).toMatch(/Expected kefir: <drinkVolume>\..+resting jar/);
+  expect(textOf('lift', {})).toMatch(
+    /^Only at pH 4\.6 or less, by strip or meter\. Strain.+Expected kefir: <drinkVolume>\..+resting jar/,
+  );
 });
 
 test('a wait that no model tells names the room to mend', () => {

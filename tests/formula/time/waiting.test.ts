@@ -5,7 +5,7 @@ import type { Look } from '../../../src/formula/time/looks';
 import { daysOffered, waitingOf } from '../../../src/formula/time/waiting';
 import { describeWaiting } from '../../../src/formula/time/waiting-words';
 import { sources } from '../../../src/reference/sources';
-import { recipeOf, sourceIds } from '../../batches';
+import { recipeOf, sourceIds, typed } from '../../batches';
 
 const almond = formulate(recipeOf());
 const carton = formulate(recipeOf({ source: 'cartonPlain' }));
@@ -91,6 +91,41 @@ describe('a homemade milk', () => {
     expect(judge(almond, [look(null)])).toBe('cannotTell: noReading');
   });
 
+  const inRoom = (celsius: number) => formulate(recipeOf({ given: [typed('roomTemperature', celsius)] }));
+
+  test('has less time in the warmth', () => {
+    const warm = inRoom(26);
+    expect(waitingOf(warm, [], null, null).turn).toEqual({ plain: 13, falling: 20 });
+    expect(judge(warm, [look(13, 4.6)])).toBe('ready: acidEnough');
+    expect(judge(warm, [look(14, 4.6)])).toBe('cannotTell: readingTooLate');
+    expect(judge(warm, [look(6, 5.4), look(12, 5.1)], null, 13.1)).toBe('throwOut: notInTime');
+    expect(judge(warm, [look(6, 5.4), look(12, 4.8)], null, 13.1)).toBe('wait: stillFalling');
+    expect(judge(warm, [look(6, 5.4), look(12, 4.8)], null, 20.1)).toBe('throwOut: notInTime');
+  });
+
+  test('has up to 36 h in the cold, past 24 h only once it was seen to fall to 5.0 or less by then', () => {
+    const cold = inRoom(17);
+    const falling = [look(12, 5.4), look(22, 5)];
+    expect(waitingOf(cold, [], null, null).turn).toEqual({ plain: 24, falling: 36 });
+    expect(judge(cold, falling, null, 23)).toBe('wait: notYet');
+    expect(judge(cold, falling, null, 30)).toBe('wait: stillFalling');
+    expect(judge(cold, falling, null, 36.1)).toBe('throwOut: notInTime');
+    expect(judge(cold, [...falling, look(36, 4.6)])).toBe('ready: acidEnough');
+    expect(judge(cold, [...falling, look(37, 4.6)])).toBe('cannotTell: readingTooLate');
+    expect(judge(cold, [...falling, look(36, 4.7)])).toBe('throwOut: notInTime');
+    // It rose again, was never low enough, did not fall, or was read once only.
+    expect(judge(cold, [...falling, look(30, 5.2)])).toBe('throwOut: notInTime');
+    expect(judge(cold, [look(12, 5.6), look(22, 5.1)], null, 30)).toBe('throwOut: notInTime');
+    expect(judge(cold, [look(12, 5), look(22, 5)], null, 30)).toBe('throwOut: notInTime');
+    expect(judge(cold, [look(22, 4.8)], null, 30)).toBe('throwOut: notInTime');
+    expect(judge(cold, [look(22, 4.8), look(30, 4.5)])).toBe('cannotTell: readingTooLate');
+    expect(judge(cold, [look(12, 5.6), look(30, 4.5)])).toBe('cannotTell: readingTooLate');
+  });
+
+  test('counts as in the usual room where its own is not known', () => {
+    expect(waitingOf(inRoom(-300), [], null, null).turn).toEqual({ plain: 24, falling: 24 });
+  });
+
   test('read in time stays ready however long the clock runs on', () => {
     for (const elapsed of [14, 24, 25, 5000]) {
       expect(judge(measured(4.4), [look(14, 4.4)], null, elapsed)).toBe('ready: acidEnough');
@@ -170,7 +205,9 @@ describe('describeWaiting', () => {
     describeWaiting(waitingOf(of, looks, opened, null), false).replaceAll('\u00A0', ' ');
 
   test('says what to do, with the line and the time there is', () => {
-    expect(say(almond, [])).toBe('No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over.');
+    expect(say(almond, [])).toBe(
+      'No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over; if you have neither, buy strips first.',
+    );
     expect(say(almond, [look(14, 4.4)])).toBe('It reached pH 4.6 within 24 h: acid enough by the usual line.');
     expect(say(almond, [look(26, 5)])).toBe('It did not reach pH 4.6 within 24 h: throw it out.');
     expect(say(carton, [look(26, 5)], { days: 3 })).toBe('Not at pH 4.6 yet. Measure again before 3 days are over.');
@@ -178,6 +215,13 @@ describe('describeWaiting', () => {
       'Over after 1 day, with no reading of pH 4.6 and no “ready”: throw it out.',
     );
     expect(say(carton, [look(26, null, 'ready')], { days: 3 })).toMatch(/tastes ready.*Measure now\.$/);
+  });
+
+  test('says the risk where nothing was measured in time, and to buy strips, and how long a falling one has', () => {
+    expect(say(almond, [look(30)])).toMatch(/^No pH was measured within 24 h.*leave no taste.*pregnant.*Buy strips/);
+    expect(say(almond, [look(30)])).not.toContain('throw');
+    const cold = formulate(recipeOf({ given: [typed('roomTemperature', 17)] }));
+    expect(say(cold, [look(12, 5.4), look(24, 4.9)])).toContain('it may stand until 36 h are over, no longer');
   });
 
   test('says of a reading without its time to log when it was taken', () => {

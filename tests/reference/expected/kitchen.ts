@@ -1,4 +1,4 @@
-import { type Figures, under } from './figures';
+import { type Figures, listed, under } from './figures';
 
 // Where nothing else is said a figure here is a judgement of ours, written down a second time so that a slip shows.
 
@@ -77,6 +77,19 @@ export const bottleFigures: Figures = {
   'mostFruit, share of the fill': [0.5],
   'fruitWeight, g/mL': [1.05],
 };
+
+/** Judgements: 36 h at most, half as long again in the warmth; well on its way at pH 5. */
+export const acidTimeFigures: Figures = { 'longest, h': [36], 'halfAgain, times': [1.5], 'onItsWay, pH': [5] };
+
+/** science-2, section 11, “A range to show”: a judgement drawn around published series, for 22 to 25 °C. */
+export const expectedAcidityFigures: Figures = {
+  ...{ ...listed('thin.low', [6.2, 4.7, 4, 3.7]), ...listed('thin.high', [7, 5.8, 4.9, 4.4]) },
+  ...{ ...listed('rich.low', [6.2, 5, 4.3, 4]), ...listed('rich.high', [6.8, 6, 5, 4.6]) },
+  ...{ ...listed('coconut.low', [6, 4.5, 3.7, 3.5]), ...listed('coconut.high', [6.4, 5.5, 4.4, 4.1]) },
+  ...{ ...listed('cereal.low', [6.2, 4.3, 3.8, 3.6]), ...listed('cereal.high', [6.8, 5.5, 4.6, 4.3]) },
+};
+export const expectedRoomFigures: Figures = { ', °C': [23.5, 22, 25] };
+export const expectedTimesFigures: Figures = listed('hours', [0, 12, 24, 48]);
 
 /** Up to three days to turn: common practice. */
 export const cartonWaitingFigures: Figures = {

@@ -21,6 +21,7 @@ export const publishedIn: Readonly<Partial<Record<WorkId, readonly string[]>>> =
     ...['cardinalTemperatures.starter.minimum', 'cardinalTemperatures.starter.optimum'],
     'cardinalTemperatures.starter.maximum',
   ],
+  'aureus-2019': ['aureusGrowth.minimum', 'aureusGrowth.optimum', 'aureusGrowth.maximum'],
   // Its minimum is from memory.
   'saccharomyces-2011': ['cardinalTemperatures.yeast.optimum', 'cardinalTemperatures.yeast.maximum'],
   'kefir-ethanol': ['fermenting.ethanolActivation'],

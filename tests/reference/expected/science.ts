@@ -67,6 +67,11 @@ export const cardinalFigures: Figures = {
   ...under('yeast', { 'minimum, °C': [2.8, 1.3, 4.3], 'optimum, °C': [32.3], 'maximum, °C': [45.4] }),
 };
 
+/** Medveďová A. and others (2019), Ital. J. Food Saf. 8: 8287, abstract. */
+export const aureusFigures: Figures = {
+  ...{ 'minimum, °C': [7.7], 'optimum, °C': [40.6], 'maximum, °C': [46.7] },
+};
+
 export const fermentingFigures: Figures = {
   // Zajšek K., Goršek A. (2010), ethanol in kefir, abstracts: 64.3 kJ/mol.
   'ethanolActivation, J/mol': [64300],

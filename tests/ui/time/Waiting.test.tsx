@@ -32,8 +32,15 @@ describe('waiting', () => {
   test('for a homemade milk is not offered, and says the 24 h, the line and the reason', async () => {
     const { log, text } = await openWaiting();
     expect(log.queryByRole('checkbox', { name: /carton/ })).toBeNull();
-    expect(text()).toContain('No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over.');
-    expect(text()).toContain('If a homemade milk has not reached pH 4.6 by strip or meter within 24 h, throw it out.');
+    expect(text()).toContain(
+      'No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over; if you have neither',
+    );
+    expect(text()).toContain(
+      'A homemade milk still above pH 4.6 by strip or meter when its time is over is thrown out',
+    );
+    expect(text()).toMatch(
+      /To expect with lively grains: pH 4\.\d to 5\.\d after 12 h.*A judgement of this sheet:.*Foods 12: 4128/i,
+    );
     expect(text()).toContain('Waiting for days is only for a heat-treated carton or can, neat, opened for this batch');
     cleanup();
     const tooLate = await openWaiting((store) => look(store, 25, { acidity: 5 }));
@@ -66,6 +73,7 @@ describe('waiting', () => {
     store.choose('b1', 'source', 'cashew');
     await expect.poll(text).not.toContain('Day 3');
     expect(log.queryByRole('checkbox', { name: /carton/ })).toBeNull();
-    expect(text()).toContain('within 24 h, throw it out');
+    expect(text()).toContain('A homemade milk still above pH 4.6');
+    expect(text()).toMatch(/To expect with lively grains: pH \d\.\d to \d\.\d after 12 h, \d\.\d to \d\.\d after 24 h/);
   });
 });

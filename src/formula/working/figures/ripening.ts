@@ -3,8 +3,8 @@ import {
   type CardinalTemperatures,
   cardinalTemperatures,
   fermenting,
-  growthModel,
 } from '../../../reference/fermenting';
+import { growthModel } from '../../../reference/growth-model';
 import { physics } from '../../../reference/physics';
 import { growthAt, timesAsLong } from '../../models/ripening';
 import { coefficientInEffect } from '../../recipe/coefficients';
