@@ -52,7 +52,7 @@ type WrongKind = Extract<Fault, { readonly code: 'wrongKind' }>;
 const longest = 200;
 const hedge = new RegExp(String.raw`(?:[~≈]|(?:${hedgeWords})(?!\p{L})\.?|level(?!\p{L})) ?`, 'iuy');
 // What the page writes behind an amount; how far a measure is from what it stands for changes nothing of the measure.
-const remark = /, ?(?:\d+ ?% (?:less|more)|[+-]\d+ ?%|weigh it)$/iu;
+const remark = /, ?(?:\d+ ?% (?:short|over|less|more)|[+-]\d+ ?%|weigh it)$/iu;
 const heap = /(?<!\p{L})(?:heaped|heaping|rounded|scant|generous)(?!\p{L})/iu;
 const sign = /([+-]) ?/y;
 const acidityMark = /pH(?!\p{L}) ?(?:[=:] ?)?/iuy;

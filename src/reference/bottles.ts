@@ -5,8 +5,13 @@ const table = {
     value: 2,
     unit: 'bar',
     origin: judgement(
-      'No rating is published for ordinary glass. Lively fizz is about this much; glass not made for fizz should never see more.',
+      'Ordinary glass is rated for no pressure, and no figure for it was found. Lively fizz comes to about this much, and beyond it nothing but a bottle made for fizz is to be trusted.',
     ),
+  },
+  longestSealed: {
+    value: 24,
+    unit: 'h',
+    origin: judgement('Two to three times the usual; a bottle that stands warm for longer has been forgotten.'),
   },
   mostHeadspace: {
     value: 0.5,

@@ -48,7 +48,7 @@ const figures = {
     value: 0.5,
     unit: 'share',
     low: 0.2,
-    high: 0.7,
+    high: 0.9,
     origin: judgement(
       'Published series with milk grains lie about there: 13 g/L lactic acid (soy 7), and 8 g/L ethanol in whey. Bacteria that make gas as well as acid count half to either side, which their equation makes exact.',
     ),

@@ -29,7 +29,7 @@ describeInBrowser('the fizz of a bottle', () => {
 
   test('says that ordinary bottles have no rating, and takes a limit that is typed, in psi too', async () => {
     expect(await verdict()).toMatch(
-      /^After 8 h likely .+ Bottles made for fizz only\. Ordinary jars and bottles have no rating/,
+      /^After 8 h likely .+ Bottles made for fizz only\. Ordinary jars and bottles are rated for no pressure/,
     );
     await limit().fill('90 psi');
     await limit().press('Enter');

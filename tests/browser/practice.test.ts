@@ -20,7 +20,9 @@ describeInBrowser('a cook of many batches', () => {
     await typeInto(page, 'Sweetener to add', '18 g');
     await typeInto(page, 'Grains to add', '38 g');
     expect(await readNumber(page, 'Number of jars')).toBe(1);
-    await expect.poll(() => readRemarks(page, 'Headspace')).toMatch(/it may run over\. Keep .*mL.* of the milk to drink/);
+    await expect
+      .poll(() => readRemarks(page, 'Headspace'))
+      .toMatch(/it may run over\. Keep .*mL.* of the milk to drink/);
     await typeInto(page, 'Weight as bought', '160 g');
     await typeInto(page, 'Water to blend', '3 cups');
     await expect.poll(() => readRemarks(page, 'Headspace')).toMatch(/so that one jar takes it all/);

@@ -177,8 +177,8 @@ describe('other kinds as they are typed', () => {
   });
 
   test.each<[string, number]>([
-    ['about ¾ cup, 4 % less', 0.75 * 236.5882365],
-    ['about 2 tbsp + 1 tsp, 12 % more', (7 * 236.5882365) / 48],
+    ['about ¾ cup, 4 % short', 0.75 * 236.5882365],
+    ['about 2 tbsp + 1 tsp, 12 % over', (7 * 236.5882365) / 48],
     ['about ¾ cup, −4 %', 0.75 * 236.5882365],
     ['1 cup', 236.5882365],
   ])('reads %j as what the scoops hold, however far that is off', (text, amount) => {

@@ -8,7 +8,7 @@ const { outOfCold, outOfColdHot, hotRoom, ...ofWork } = handwork;
 test('how long milk may be out of the cold is what the caution says', () => {
   const { text, origin } = cautions.find(({ id }) => id === 'dangerZone') ?? expect.fail('no caution');
   expect(text).toContain(
-    `for all but ${outOfCold.value} h, or ${outOfColdHot.value} h in a room above ${hotRoom.value} °C`,
+    `for ${outOfCold.value} h at most, or for ${outOfColdHot.value} h in a room above ${hotRoom.value} °C`,
   );
   for (const { origin: own } of [outOfCold, outOfColdHot, hotRoom]) {
     if (own.kind !== 'published' || origin.kind !== 'published') expect.fail('not published');

@@ -17,10 +17,13 @@ export function startBatch(id: string, name: string): Batch {
   };
 }
 
+/** The name of the example, which speaks of its nut. */
+export const exampleName = 'Saturday almond';
+
 /** What a first visit opens with. The batch and its name are invented, for showing how the sheet works. */
 export const demo: SheetDocument = {
   version: currentVersion,
-  batches: [startBatch('b1', 'Saturday almond')],
+  batches: [startBatch('b1', exampleName)],
   yours: {},
   settings: { leads: 'metric', cups: 'us', scoops: usualScoopSet, decimalComma: false, quiet: usualNight },
   log: [],

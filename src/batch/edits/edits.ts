@@ -13,6 +13,7 @@ import { type SourceId, sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import { isNamedAfter, nameFor } from '../document/batch-name';
 import { changeBatch } from '../document/change-batch';
+import { exampleName } from '../document/demo';
 import { type Batch, type GivenCell, largestShare, type SheetDocument } from '../document/document';
 import { hottestHeat, longestHeat, longestName, longestText, mostCorrections } from '../document/document-limits';
 import { isKeyOf } from '../document/table-keys';
@@ -101,7 +102,8 @@ export function choose(document: SheetDocument, batchId: string, row: ChoiceRowI
 }
 
 function withSource({ batches }: SheetDocument, batch: Batch, source: SourceId): Batch {
-  if (!isNamedAfter(batch.source, batch.name)) return { ...batch, source };
+  const isOwnName = !isNamedAfter(batch.source, batch.name) && batch.name !== exampleName;
+  if (isOwnName) return { ...batch, source };
   const others = batches.filter((one) => one !== batch).map(({ name }) => name);
   return { ...batch, source, name: nameFor(source, others) };
 }

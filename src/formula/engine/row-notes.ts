@@ -2,7 +2,7 @@ import { nearly } from '../../measure/nearly';
 import type { Kind } from '../../measure/units';
 import { writeMetric, writeUS } from '../../measure/write-quantity';
 import { bottles } from '../../reference/bottles';
-import { carrollHenry } from '../../reference/fermenting';
+import { carrollHenry, fermenting } from '../../reference/fermenting';
 import { kitchen } from '../../reference/kitchen';
 import { isHeatTreated } from '../composition/heat-treated';
 import { isLabelRead, nativeSugarRange } from '../composition/native';
@@ -227,6 +227,11 @@ const byRow: Readonly<Partial<Record<RowId, (x: Evaluation) => readonly Problem[
     const isHomemade = !isHeatTreated(x.choices.source, x.of('waterRatio'));
     const hours = turnTimeAt(x.of('roomTemperature'));
     return isHomemade && latest > hours ? [{ code: 'slowerThanLine', at: 'readyTime', latest, hours }] : [];
+  },
+  bottleTime: (x) => {
+    const longest = bottles.longestSealed.value;
+    const isWarm = x.of('bottleTemperature') >= fermenting.ripeningCoolest.value;
+    return x.of('bottleTime') > longest && isWarm ? [{ code: 'sealedLong', at: 'bottleTime', longest }] : none;
   },
   bottlePressureLikely: (x) => {
     const line = bottles.unknownGlass.value;

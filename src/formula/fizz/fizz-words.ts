@@ -57,7 +57,7 @@ export function writeStanding({ longer, hours }: Standing, kitchen: Kitchen): st
 /** What the pressures are held against. */
 export function nameLine({ limit, line }: Fizz, kitchen: Kitchen): string {
   const bar = writePressure(line, kitchen);
-  return limit === null ? `what glass of unknown rating should never see, ${bar}` : `the maker’s limit, ${bar}`;
+  return limit === null ? `${bar}: beyond it trust no bottle but one made for fizz` : `the maker’s limit, ${bar}`;
 }
 
 /** All the sugar through yeast, in one sentence. */
@@ -80,12 +80,12 @@ export function writeVerdict({ verdict }: Fizz, isTyped = false): string {
 }
 
 /** The rest of the verdict: what was held against what. */
-export function explainVerdict({ verdict, forgotten, limit, line }: Fizz, kitchen: Kitchen): string {
+export function explainVerdict({ verdict, forgotten, limit }: Fizz, kitchen: Kitchen): string {
   const reach = writePressure(forgotten.pressure, kitchen);
   const allowed = limit === null ? '' : writePressure(limit, kitchen);
   switch (verdict) {
     case 'noLimit':
-      return `Ordinary jars and bottles have no rating, and should never see ${writePressure(line, kitchen)}. Chill it in time.`;
+      return 'Ordinary jars and bottles are rated for no pressure: count on none. Chill it in time.';
     case 'over':
       return `Forgotten, it can reach some ${reach}; its maker allows ${allowed}.`;
     case 'close':

@@ -89,6 +89,7 @@ type ProblemBody =
   /** `unsweetened`: so it would be with nothing added, neither to the milk nor to the bottle. */
   | { readonly code: 'overLimit'; readonly limit: number; readonly unsweetened: boolean }
   | { readonly code: 'noSugarUnderLimit' }
+  | { readonly code: 'sealedLong'; readonly longest: number }
   | { readonly code: 'overGlass'; readonly line: number }
   | { readonly code: 'beyondFormula'; readonly most: number }
   | { readonly code: 'notAcid'; readonly measured: number; readonly hours: number }
@@ -163,6 +164,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   noSugarUnderLimit: 'caution',
   beyondFormula: 'note',
   overGlass: 'note',
+  sealedLong: 'caution',
   notAcid: 'caution',
   notSoaked: 'note',
   ownCapacity: 'note',

@@ -33,9 +33,9 @@ export function percentOff({ parts, error }: Scooped): number | null {
   return parts.length === 0 || Math.abs(error) <= defaults.scoopSlack.value ? null : roundNumber(100 * error, 0);
 }
 
-/** That behind an amount: "4 % less". */
+/** That behind an amount: "4 % short". */
 export function writeOff(off: number): string {
-  return `${Math.abs(off)}\u00A0%\u00A0${off < 0 ? 'less' : 'more'}`;
+  return `${Math.abs(off)}\u00A0%\u00A0${off < 0 ? 'short' : 'over'}`;
 }
 
 /** The same where there is little room: "−4 %". */

@@ -158,7 +158,9 @@ const sentences: Sentences = {
     'What is dissolved already can bring a forgotten bottle over that limit. Don’t seal this in such a bottle.',
   beyondFormula: ({ most }, write) => `Over ${write(most, 'pressure')} the figure is only rough.`,
   overGlass: ({ line }, write) =>
-    `It may come to more than the ${write(line)} that glass of unknown rating should ever see. Use bottles made for fizz, and chill them in time.`,
+    `Ordinary glass is rated for no pressure, and this may pass ${write(line)}. Use bottles made for fizz, and chill them in time.`,
+  sealedLong: ({ longest }, write) =>
+    `Sealed and warm for more than ${write(longest)}, a bottle goes on to what a forgotten one has: it may burst. Chill it sooner.`,
   ownCapacity: () => 'Counted as a jar of your own: the capacity you typed, in the shape of this kind.',
   ownAssumed: () =>
     'Counted as a usual nut until you type what its label says, in the working of this row. Its allergens are for you to name.',

@@ -82,7 +82,11 @@ export function writeRow(formulation: Formulation, id: RowId, kitchen: Kitchen):
 function writeRange(formulation: Formulation, id: NumericRowId, kitchen: Kitchen): string | null {
   const { range } = formulation.rows[id];
   if (range === null) return null;
-  const [low, high] = [range.low, range.high].map((end) => writeAmount(formulation, id, end, kitchen).metric);
+  const [low, high] = [range.low, range.high].map((end) => {
+    const { metric, us } = writeAmount(formulation, id, end, kitchen);
+    // A volume in cups and spoons is too long to stand twice, and has its likely one beside it.
+    return kitchen.leads === 'us' && numericRows[id].kind === 'pressure' ? (us ?? metric) : metric;
+  });
   if (low === undefined || high === undefined || low === high) return null;
   const [number = low, unit] = low.split(hardSpace);
   return unit !== undefined && high.endsWith(`${hardSpace}${unit}`) ? `${number}–${high}` : `${low} – ${high}`;

@@ -111,7 +111,8 @@ describe('choose', () => {
   test('switches the choice and keeps everything typed', () => {
     const typed = type(start, 'sourceMass', '300 g');
     const chosen = edits.choose(edits.choose(typed, 'b1', 'source', 'hemp'), 'b1', 'vessel', 'twoLitre');
-    expect(first(chosen)).toEqual({ ...first(typed), source: 'hemp', vessel: 'twoLitre' });
+    // The example’s name speaks of almonds; a name of the cook’s own stays.
+    expect(first(chosen)).toEqual({ ...first(typed), name: 'Hemp hearts', source: 'hemp', vessel: 'twoLitre' });
     expect(first(edits.choose(start, 'b1', 'grains', 'milk')).grains).toBe('milk');
   });
 

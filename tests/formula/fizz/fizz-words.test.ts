@@ -29,7 +29,7 @@ const said = (...given: Recipe['given']): string => {
 describe('the verdict in words', () => {
   test('says first what it is, then by how much', () => {
     expect(said()).toMatch(
-      /^Bottles made for fizz only\. Ordinary jars and bottles have no rating, and should never see 2\.0 bar \(29 psi\)\. Chill it in time\.$/,
+      /^Bottles made for fizz only\. Ordinary jars and bottles are rated for no pressure: count on none\. Chill it in time\.$/,
     );
     expect(said(typed('bottleLimit', 6))).toBe(
       'Could go over. Forgotten, it can reach some 14 bar (207 psi); its maker allows 6.0 bar (87 psi).',
@@ -73,7 +73,7 @@ test('warmth beyond the sums is named', () => {
 test('the drawing has a twin in words', () => {
   // The cook's own figures leave only what the first ferment used to be estimated.
   expect(spaced(describeFizz(fizz(), metric))).toMatch(
-    /^Pressure of a sealed bottle: after 8 h likely 0\.8 bar \(12 psi\), from 0\.\d bar to 0\.\d bar; left 12 h longer likely 1\.\d bar .+; left a week longer likely .+; what glass of unknown rating should never see, 2\.0 bar \(29 psi\)\.$/,
+    /^Pressure of a sealed bottle: after 8 h likely 0\.8 bar \(12 psi\), from 0\.\d bar to 0\.\d bar; left 12 h longer likely 1\.\d bar .+; left a week longer likely .+; 2\.0 bar \(29 psi\): beyond it trust no bottle but one made for fizz\.$/,
   );
   expect(describeFizz(fizz(typed('bottleTemperature', 34)), metric)).toContain('likely: can’t be told');
 });

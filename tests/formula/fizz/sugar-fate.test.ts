@@ -87,7 +87,7 @@ describe('the sugar of a batch', () => {
     // 2 × 46.069 ÷ 180.156 of what goes through yeast, over 0.78924 g/mL.
     expect(fate.ethanol.likely).toBeCloseTo(0.35 * start * 0.5 * 0.51143, 3);
     expect(fate.alcohol.likely).toBeCloseTo((0.35 * start * 0.5 * 0.51143) / 7.8924, 4);
-    expect(fate.ethanol.high).toBeCloseTo(0.5 * start * 0.7 * 0.51143, 3);
+    expect(fate.ethanol.high).toBeCloseTo(0.5 * start * 0.9 * 0.51143, 3);
     expect(fate.lacticAcid.likely).toBeCloseTo(0.35 * start * 0.5, 3);
     // The most acid goes with the most sugar and the least yeast.
     expect(fate.lacticAcid.high).toBeCloseTo(0.5 * start * 0.8, 3);
@@ -129,7 +129,7 @@ describe('the sugar that tables and labels leave open', () => {
     const formulation = formulate(recipeOf({ sweetener, given: [typed('startingSugar', 20)] }));
     const fate = fateOfFirst(formulation) ?? expect.fail('no account');
     expect(fate.start.high).toBeCloseTo(formulation.of('drinkSugarMost'), 9);
-    expect(fate.alcohol.high).toBeCloseTo((0.5 * fate.start.high * 0.7 * 0.51143) / 7.8924, 4);
+    expect(fate.alcohol.high).toBeCloseTo((0.5 * fate.start.high * 0.9 * 0.51143) / 7.8924, 4);
     expect(fate.line).toBe('may reach');
   });
 

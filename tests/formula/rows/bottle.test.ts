@@ -19,6 +19,16 @@ function compareTyped(recipe: Recipe, one: Recipe['given'][number], other: Recip
   return [one, other].map((cell) => formulate({ ...recipe, given: [...rest, cell] }));
 }
 
+describe('sealed for long', () => {
+  const codes = (...cells: Recipe['given']) => codesAt(formulate(given(...cells)), 'bottleTime');
+
+  test('and warm is cautioned, cold or for a day is not', () => {
+    expect(codes(typed('bottleTime', 120))).toContain('sealedLong');
+    expect(codes(typed('bottleTime', 24))).not.toContain('sealedLong');
+    expect(codes(typed('bottleTime', 120), typed('bottleTemperature', 4))).not.toContain('sealedLong');
+  });
+});
+
 describe('sugar left when strained', () => {
   test('is what is likely left: 33.788 g/L × (1 − 0.35) = 21.962', () => {
     expect(worked(recipeOf(), 'sugarLeft')).toBeCloseTo(21.962, 3);

@@ -13,9 +13,9 @@ const plain = (text: string | null) => text?.replaceAll('\u00A0', ' ') ?? null;
 
 describe('an amount in scoops', () => {
   test.each([
-    [0.78 * cup, 'about ¾ cup, 4 % less'],
-    [3.2 * tsp, 'about 1 tbsp, 6 % less'],
-    [2.9 * tsp, 'about 1 tbsp, 3 % more'],
+    [0.78 * cup, 'about ¾ cup, 4 % short'],
+    [3.2 * tsp, 'about 1 tbsp, 6 % short'],
+    [2.9 * tsp, 'about 1 tbsp, 3 % over'],
     [0.995 * cup, '1 cup'],
     [0, '0'],
   ])('%d mL is %s', (volume, written) => {
@@ -40,10 +40,10 @@ describe('an amount in scoops', () => {
         const written = plain(writeValue(volume, 'volume', null, own).us) ?? '';
         const off = 100 * scooped.error;
         expect(written.startsWith('about ')).toBe(Math.abs(off) > 1);
-        const said = /, (\d+) % (less|more)$/.exec(written);
+        const said = /, (\d+) % (short|over)$/.exec(written);
         expect(said !== null).toBe(Math.abs(off) > 1);
         if (said !== null)
-          expect(Math.abs(Number(said[1]) * (said[2] === 'less' ? -1 : 1) - off)).toBeLessThanOrEqual(0.5001);
+          expect(Math.abs(Number(said[1]) * (said[2] === 'short' ? -1 : 1) - off)).toBeLessThanOrEqual(0.5001);
       }),
       { numRuns: 1000 },
     );
@@ -89,6 +89,6 @@ describe('a weight that no spoon comes near', () => {
 
   test('what is poured is told as near as it comes', () => {
     const only = { ...kitchen, scoops: { cups: ['1' as const], tablespoon: false, teaspoons: [] } };
-    expect(plain(writeValue(1.4 * cup, 'volume', null, only).us)).toBe('about 1 cup, 29 % less');
+    expect(plain(writeValue(1.4 * cup, 'volume', null, only).us)).toBe('about 1 cup, 29 % short');
   });
 });

@@ -18,7 +18,7 @@ describe('leading', () => {
 test('in short leaves out ounces where there are spoons, and tells in figures how far these are off', () => {
   const solid = { metric: '26 g', us: '2 tbsp · 0.9 oz', spoons: '2 tbsp', off: null };
   expect(leadingInShort(solid, 'us')).toEqual({ first: '2 tbsp', second: '26 g' });
-  const rough = { metric: '112 g', us: 'about ¾ cup, 4 % less · 4 oz', spoons: 'about ¾ cup', off: -4 };
+  const rough = { metric: '112 g', us: 'about ¾ cup, 4 % short · 4 oz', spoons: 'about ¾ cup', off: -4 };
   expect(leadingInShort(rough, 'us')).toEqual({ first: 'about ¾ cup', second: '112 g · −4\u00A0%' });
   expect(leadingInShort(rough, 'metric')).toEqual({ first: '112 g', second: 'about ¾ cup, −4\u00A0%' });
   const weighed = { ...solid, us: '0.9 oz, weigh it', spoons: null };

@@ -16,7 +16,7 @@ function steps(): HTMLElement {
 describe('the steps', () => {
   test('hold the amounts of the batch, as typed for it', async () => {
     await openSheet((store) => store.typeCell('b1', 'sourceMass', '200 g'));
-    expect(textOf(steps())).toContain('Weigh out the almonds: 200 g (about 1 ⅓ cups, 5 % less');
+    expect(textOf(steps())).toContain('Weigh out the almonds: 200 g (about 1 ⅓ cups, 5 % short');
     expect(within(steps()).getAllByRole('listitem').length).toBeGreaterThan(8);
   });
 
