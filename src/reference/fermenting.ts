@@ -37,13 +37,6 @@ const figures = {
     high: 5,
     origin: judgement('One, until your log or you say how this kitchen differs.'),
   },
-  usedWhenReady: {
-    value: 0.35,
-    unit: 'share',
-    low: 0.2,
-    high: 0.5,
-    origin: fromMemory('Low confidence. Coconut milk held 0.66 to 0.75 % lactic acid after 24 h with kefir grains.'),
-  },
   yeastShare: {
     value: 0.5,
     unit: 'share',

@@ -170,6 +170,13 @@ const table = {
     publisher: 'Michigan State University (record)',
     seen: 'abstract only; the authors’ names were not noted',
   },
+  'soy-kefir-2020': {
+    title: 'Chemical, microbiological and functional characterization of kefir produced from cow’s milk and soy milk',
+    authors: null,
+    journal: 'Int. J. Microbiol. 2020: 7019286',
+    year: '2020',
+    seen: 'table 1; the authors’ names were not noted',
+  },
   'aureus-2019': {
     title: '[Growth of Staphylococcus aureus by temperature, cardinal temperature model]',
     authors: 'Medveďová A. and others',

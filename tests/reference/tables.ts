@@ -12,6 +12,7 @@ import { flavours } from '../../src/reference/flavours';
 import { foodMeasures } from '../../src/reference/food-measures';
 import { foods } from '../../src/reference/foods';
 import { fruits } from '../../src/reference/fruits';
+import { grainGrowth, neverMixed } from '../../src/reference/grain-care';
 import { grains } from '../../src/reference/grains';
 import { aureusGrowth } from '../../src/reference/growth-limit';
 import { growthModel } from '../../src/reference/growth-model';
@@ -54,6 +55,8 @@ export const tables = {
     cartonWaiting,
     gasVolume,
     growthModel,
+    grainGrowth,
+    neverMixed,
     handwork,
     families,
     learning,

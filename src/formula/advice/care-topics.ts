@@ -1,3 +1,4 @@
+import { growthIn, neverMixed } from '../../reference/grain-care';
 import type { Formulation } from '../engine/formulate';
 import type { CautionTopic } from './caution-conditions';
 import { type BatchCaution, cautionsAbout } from './cautions';
@@ -37,9 +38,10 @@ export function careTopics(formulation: Formulation): readonly CareTopic[] {
 
 /** How the grains are kept; what they carry into the drink stands with the allergens. */
 function ofGrains({ recipe, choices: { grain } }: Formulation): readonly BatchCaution[] {
-  return grain.notes.flatMap(({ text, origin, caution }, place): BatchCaution[] =>
+  const kept = grain.notes.flatMap(({ text, origin, caution }, place): BatchCaution[] =>
     caution === true ? [] : [{ id: `${recipe.grains}:${place}`, text, origin }],
   );
+  return [...kept, { id: 'growth', ...growthIn(recipe.source, recipe.grains) }, { id: 'neverMixed', ...neverMixed }];
 }
 
 function nameOfChoice({ choices: { source, sweetener } }: Formulation): string {

@@ -1,4 +1,5 @@
 import type { CautionId } from '../../reference/cautions';
+import { growthIn, neverMixed } from '../../reference/grain-care';
 import { type Note, notesOf } from '../../reference/source-notes';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { findCaution } from '../advice/cautions';
@@ -111,7 +112,11 @@ function placedNotes(formulation: Formulation): readonly Placed[] {
   const ofGrains = grain.notes.map(({ text, origin, caution }): Placed => {
     return { at: [caution === true ? 'culture' : 'lift'], note: { text, caution: caution === true, origin } };
   });
-  return [...ofSource, ...ofSweetener, ...ofGrains, ...ofTable(formulation)];
+  const { source: id, grains } = formulation.recipe;
+  const ofCare = [growthIn(id, grains), neverMixed].map(({ text, origin }): Placed => {
+    return { at: ['lift'], note: { text, caution: false, origin } };
+  });
+  return [...ofSource, ...ofSweetener, ...ofGrains, ...ofCare, ...ofTable(formulation)];
 }
 
 function ofTable(formulation: Formulation): readonly Placed[] {

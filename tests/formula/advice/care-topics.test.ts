@@ -4,6 +4,7 @@ import { careTopics } from '../../../src/formula/advice/care-topics';
 import { cautionTopics } from '../../../src/formula/advice/caution-conditions';
 import { cautionsAbout } from '../../../src/formula/advice/cautions';
 import { formulate } from '../../../src/formula/engine/formulate';
+import { growthIn, neverMixed } from '../../../src/reference/grain-care';
 import { anyRecipe, recipeOf } from '../../batches';
 
 const namesFor = (changes: Parameters<typeof recipeOf>[0]) =>
@@ -18,8 +19,9 @@ describe('care by topic', () => {
         const expected = new Set(cautionsAbout(cautionTopics, formulation).map(({ text }) => text));
         expect(new Set(told.map(({ text }) => text)).size).toBe(told.length);
         expect(told.filter(({ text }) => expected.has(text))).toHaveLength(expected.size);
+        const ofGrains = [...formulation.choices.grain.notes, growthIn(recipe.source, recipe.grains), neverMixed];
         for (const { text } of told.filter((one) => !expected.has(one.text)))
-          expect(formulation.choices.grain.notes.map((note) => note.text)).toContain(text);
+          expect(ofGrains.map((note) => note.text)).toContain(text);
       }),
     );
   });

@@ -319,6 +319,16 @@ test('the grains end in their resting jar', () => {
   );
 });
 
+test('what grains grow to in this milk, and never to mix them, stands under more where they are lifted', () => {
+  const notesAt = (changes: Partial<Recipe>) => {
+    const lift = stepsFor(changes).find(({ id }) => id === 'lift') ?? expect.fail('no lift');
+    return lift.notes.map(({ text }) => text).join(' ');
+  };
+  expect(notesAt({})).toMatch(/grow little in this milk.+Never put water grains and milk grains together/);
+  expect(notesAt({ source: 'coconutMilk' })).toContain('Grains grow well in coconut.');
+  expect(notesAt({ source: 'soy', grains: 'milk' })).toContain('about 18 % a batch');
+});
+
 test('a wait that no model tells names the room to mend', () => {
   const text = textOf('wait', { given: [typed('roomTemperature', 12)] });
   expect(text).toMatch(/^Leave it at <roomTemperature>\. How long can’t be told: see “Ready to taste after”\./);

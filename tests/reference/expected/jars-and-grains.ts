@@ -54,11 +54,14 @@ export const grainFigures: Figures = {
   ...under('water', {
     ...bothGrains,
     ...{ 'dose, g/L': [54, 45, 65], 'tablespoon, g': [17.5, 15, 20] },
+    // From memory: milk grains use more of the sugar at their dose, and give more fizz.
+    'usedWhenReady, share': [0.35, 0.2, 0.5],
     ...{ floats: false, dairy: false, 'takes.lactose': false, 'takes.galactose': true },
   }),
   ...under('milk', {
     ...bothGrains,
     ...{ 'dose, g/L': [31, 25, 40], 'tablespoon, g': [21.5, 18, 25] },
+    'usedWhenReady, share': [0.4, 0.2, 0.6],
     ...{ floats: true, dairy: true, 'takes.lactose': true, 'takes.galactose': true, 'notes.0.caution': true },
   }),
 };

@@ -85,7 +85,6 @@ export const fermentingFigures: Figures = {
   'bottleVolume, mL': [500, 330, 1000],
   'bottleRoom, share': [0.05, 0.03, 0.1],
   // From memory, low confidence: dose 0.5 to 1, sugar 0 to 0.3 and the shares.
-  'usedWhenReady, share': [0.35, 0.2, 0.5],
   'yeastShare, share': [0.5, 0.2, 0.9],
   'withoutGrains, times as fast': [1.4, 0.5, 2],
   'doseExponent, power': [0.75, 0.5, 1],
