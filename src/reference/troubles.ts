@@ -43,10 +43,10 @@ const table = [
   {
     id: 'split',
     found: 'A clear layer under a thick head',
-    look: 'Plant milk parts when it turns sour: fat and solids rise, water stands below. Cartons part less, as they are made not to.',
+    look: 'Plant milk parts when it turns sour: fat and solids rise, water stands below. Cartons part less, as they are made not to; flax and chia hardly, as they are slimy by nature.',
     milk: 'It is normal. Stir it, or close the jar and turn it over. A thick layer of clear water says that it is well past ready.',
     grains: 'Nothing is wrong with them. In a thick head they hide: look there first.',
-    origin: commonPractice('What cartons do is from memory.'),
+    origin: commonPractice('What cartons, flax and chia do is from memory.'),
   },
   {
     id: 'curds',
@@ -59,7 +59,7 @@ const table = [
   {
     id: 'floating',
     found: 'Grains that float or sink',
-    look: 'Gas lifts grains; fat and foam hold milk grains at the top. Water grains mostly lie at the bottom and rise when they work hard.',
+    look: 'Gas lifts grains; fat and foam hold milk grains at the top. Water grains mostly lie at the bottom and rise when they work hard: there is less fizz in their first ferment.',
     milk: 'Both are normal.',
     grains: 'Stir once with a clean spoon, so that those on top do not dry.',
     origin: commonPractice(),

@@ -123,6 +123,7 @@ function ofTable(formulation: Formulation): readonly Placed[] {
   return placesOfCautions.flatMap(([id, at]): Placed[] => {
     const caution = findCaution(id, formulation);
     if (caution === null) return [];
-    return [{ at, note: { text: caution.text, caution: true, origin: caution.origin } }];
+    // How a thing is done is read when it is looked for; a warning would stand at this step of every batch.
+    return [{ at, note: { text: caution.text, caution: id !== 'howToTest', origin: caution.origin } }];
   });
 }

@@ -89,7 +89,9 @@ export function waitingOf(
     .map((number) => ({ day: number, looks: make.filter(({ hours }) => dayOf(hours) === number) }))
     .filter(({ day: number, looks: found }) => number <= days || found.length > 0);
   const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
-  const ids: readonly CautionId[] = isCarton ? ['waitOnlyCartons'] : ['acidityLine', 'waitOnlyCartons'];
+  const ids: readonly CautionId[] = isCarton
+    ? ['howToTest', 'waitOnlyCartons']
+    : ['acidityLine', 'howToTest', 'waitOnlyCartons'];
   return {
     allowed,
     milk,

@@ -28,7 +28,7 @@ describe('a homemade milk', () => {
   test('may not be waited for, whatever is said to have been opened', () => {
     const waiting = waitingOf(almond, [], { days: 14 }, null);
     expect(waiting).toMatchObject({ allowed: false, milk: 'homemade', days: 1, start: null });
-    expect(waiting.cautions.map(({ id }) => id)).toEqual(['acidityLine', 'waitOnlyCartons']);
+    expect(waiting.cautions.map(({ id }) => id)).toEqual(['acidityLine', 'howToTest', 'waitOnlyCartons']);
   });
 
   test('that was not measured nobody can tell, in time and after it', () => {

@@ -33,8 +33,9 @@ describe('the steps', () => {
       store.typeCell('b1', 'sourceMass', '17o g');
       store.choose('b1', 'source', 'hemp');
     });
-    expect(textOf(steps())).not.toContain('Soak it');
-    expect(textOf(steps())).not.toContain('almonds');
+    const hemp = screen.getByRole('region', { name: 'Steps for Hemp hearts' });
+    expect(textOf(hemp)).not.toContain('Soak it');
+    expect(textOf(hemp)).not.toContain('almonds');
   });
 
   test('keep the figures they had where a cell is refused, and say which one is to be mended', async () => {
@@ -42,6 +43,13 @@ describe('the steps', () => {
     store.typeCell('b1', 'sourceMass', '17o g');
     expect(await within(steps()).findByText(/as they were: mend “/)).toBeDefined();
     expect(within(steps()).getByText('200 g').tagName).toBe('B');
+  });
+
+  test.each(['water', 'milk'] as const)('show six cautions at most, unasked, for %s grains', async (grains) => {
+    await openSheet((store) => store.choose('b1', 'grains', grains));
+    const shown = document.querySelectorAll('.caution').length;
+    expect(shown).toBeGreaterThan(0);
+    expect(shown).toBeLessThanOrEqual(6);
   });
 
   test('show amounts bold in the unit that leads, and nothing else', async () => {

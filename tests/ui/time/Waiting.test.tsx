@@ -23,7 +23,7 @@ function look(store: Store, hours: number, changes: Partial<Logged> = {}): void 
 
 async function openWaiting(edit: (store: Store) => void = () => {}) {
   const opened = await openSheet(edit);
-  const log = await screen.findByRole('region', { name: 'Log of Saturday almond' });
+  const log = await screen.findByRole('region', { name: /^Log of / });
   const text = () => textOf(log);
   return { ...opened, log: within(log), text };
 }
