@@ -21,11 +21,11 @@ const add = (store: Store, changes: Partial<Logged> = {}) =>
 
 async function openLog(edit: (store: Store) => void = () => {}) {
   const opened = await openSheet(edit);
-  const log = within(await screen.findByRole('region', { name: 'Log of Saturday almond' }));
+  const log = within(await screen.findByRole('region', { name: /^Log of / }));
   const field = (name: string) => log.getByLabelText<HTMLInputElement>(name, { exact: true });
   const press = (name: string) => opened.user.click(log.getByRole('button', { name }));
   const pick = (name: string) => opened.user.click(log.getByRole('radio', { name }));
-  const text = () => textOf(screen.getByRole('region', { name: 'Log of Saturday almond' }));
+  const text = () => textOf(screen.getByRole('region', { name: /^Log of / }));
   const type = async (name: string, typed: string) => {
     await opened.user.clear(field(name));
     await opened.user.type(field(name), typed);
