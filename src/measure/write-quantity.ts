@@ -77,8 +77,12 @@ function writeTime(hours: number, decimalComma: boolean): string {
   const minutes = inMinutes(hours, 0);
   const size = Math.abs(minutes);
   if (size >= 60 || hours === 0) return withUnit(writeTrimmed(hours, 1, decimalComma), 'h');
-  if (size >= 1) return withUnit(writeNumber(minutes, 0, decimalComma), 'min');
-  return withUnit(writeNumber(inSeconds(hours, 0), 0, decimalComma), 's');
+  const seconds = inSeconds(hours, 0);
+  // Half a minute more or less is much of so short a time.
+  const isShort = Math.abs(seconds) < 120 && seconds % 60 !== 0;
+  return isShort
+    ? withUnit(writeNumber(seconds, 0, decimalComma), 's')
+    : withUnit(writeNumber(minutes, 0, decimalComma), 'min');
 }
 
 function writeHalves(value: number, unit: UnitId, decimalComma: boolean): string {
