@@ -88,7 +88,7 @@ const table = [
   {
     id: 'dangerZone',
     at: 'steps',
-    text: 'Until the grains are in, milk may be between 4 and 60 °C (40 and 140 °F) for 2 h at most, or for 1 h in a room above 32 °C (90 °F).',
+    text: 'Until the grains are in, milk at 4–60 °C (40–140 °F) stands for 2 h at most, or for 1 h in a room above 32 °C (90 °F).',
     origin: published(
       'fsis-danger-zone',
       'page, the two-hour rule',
