@@ -77,7 +77,7 @@ export function soakStep(writer: StepWriter): StepDraft | null {
     return { id: 'soak', title: 'Steep it warm', text };
   }
   const text = say(
-    `Cover the ${plural} with water: ${writer.amount('soakWater')}.`,
+    `Cover them with water: ${writer.amount('soakWater')}.`,
     `Leave them in the refrigerator for ${writer.amount('soakTime')}.`,
   );
   return { id: 'soak', title: 'Soak it cold', text };
