@@ -55,4 +55,42 @@ describeInBrowser('a cook of many batches', () => {
     await openPart(page, 'Steps');
     await expect.poll(seal).toBeGreaterThan(0);
   });
+
+  test('types a source of his own off its label, and the sheet goes by it', async () => {
+    await choose(page, 'Nut, seed or coconut', 'Your own source');
+    const form = page.getByRole('form', { name: 'What your own source is' });
+    const before = await readNumber(page, 'Solids in the milk');
+    await form.getByLabel('Fat', { exact: false }).first().fill('46');
+    await form.getByLabel('Protein', { exact: false }).first().fill('30');
+    await form.getByRole('button', { name: 'Keep these' }).click();
+    await expect.poll(() => readNumber(page, 'Solids in the milk')).not.toBe(before);
+    await page.getByRole('button', { name: /^Undo: .*own source/ }).click();
+    await expect.poll(() => readNumber(page, 'Solids in the milk')).toBe(before);
+  });
+
+  test('puts raspberries in the bottle, and they stay raspberries in the step', async () => {
+    await typeInto(page, 'Second ferment for', '8 h');
+    await openPart(page, 'Fizz');
+    await page.getByRole('combobox', { name: 'What' }).selectOption({ label: 'Raspberries' });
+    await page.getByRole('textbox', { name: 'How much in each bottle' }).fill('30 g');
+    await page.getByRole('button', { name: /^Count .* of sugar in each bottle/ }).click();
+    await openPart(page, 'Steps');
+    await page
+      .getByText(/of raspberries: 30.g/)
+      .first()
+      .waitFor();
+  });
+
+  test('is told what to do with a jar that did not turn sour', async () => {
+    await openPart(page, 'Log');
+    const log = page.getByRole('region', { name: /^Log of / });
+    await log.getByRole('radio', { name: 'Just looked' }).check();
+    await log.getByLabel('Hours since the grains went in').fill('25 h');
+    await log.getByLabel('pH', { exact: true }).fill('5.4');
+    await log.getByRole('button', { name: 'Save' }).click();
+    await log
+      .getByText(/throw it out/)
+      .first()
+      .waitFor();
+  });
 });
