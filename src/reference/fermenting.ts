@@ -88,6 +88,13 @@ const figures = {
     high: 0.1,
     origin: judgement('About the neck of a bottle.'),
   },
+  doseMost: {
+    value: 2,
+    unit: 'times the usual',
+    low: 1,
+    high: 3,
+    origin: judgement('How much faster still more grains are was not found, so a larger dose counts as this one.'),
+  },
   doseExponent: {
     value: 0.75,
     unit: 'power',

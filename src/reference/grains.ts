@@ -7,7 +7,7 @@ export interface Grain {
   readonly dose: Coefficient;
   /** Of drained grains, g/mL. */
   readonly density: Coefficient;
-  /** Drained grains in one level tablespoon, g. */
+  /** Drained grains in one tablespoon, rounded as they are dished up, g: level, it holds no more than 15.5. */
   readonly tablespoon: Coefficient;
   /** Liquid that clings to drained grains, mL per g. */
   readonly cling: Coefficient;
@@ -43,7 +43,13 @@ const table = {
       origin: commonPractice('About 51 g to a US quart, 0.946 L.'),
     },
     density,
-    tablespoon: { value: 17.5, unit: 'g', low: 15, high: 20, origin: fromMemory('Small grains.') },
+    tablespoon: {
+      value: 17.5,
+      unit: 'g',
+      low: 15,
+      high: 20,
+      origin: fromMemory('Small grains, rounded on the spoon.'),
+    },
     cling,
     floats: false,
     takes: {
@@ -71,7 +77,7 @@ const table = {
       origin: commonPractice('About 29 g to a US quart, 0.946 L.'),
     },
     density,
-    tablespoon: { value: 21.5, unit: 'g', low: 18, high: 25, origin: fromMemory() },
+    tablespoon: { value: 21.5, unit: 'g', low: 18, high: 25, origin: fromMemory('Rounded on the spoon.') },
     cling,
     floats: true,
     takes: {

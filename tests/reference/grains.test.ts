@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { grains } from '../../src/reference/grains';
 
 describe('grains', () => {
-  it('fill a level tablespoon loosely, or brim it a little', () => {
+  it('fill a rounded tablespoon', () => {
     for (const { tablespoon, density } of Object.values(grains)) {
       expect(tablespoon.value / 14.78676478125).toBeGreaterThan(1);
       expect(tablespoon.value / 14.78676478125).toBeLessThan(density.value * 1.5);

@@ -59,6 +59,7 @@ const homes: Readonly<Partial<Record<CoefficientId, RowId>>> = {
   servingUsual: 'servingSize',
   roomUsual: 'roomTemperature',
   pace: 'readyTime',
+  doseMost: 'readyTime',
   doseExponent: 'readyTime',
   sugarExponent: 'readyTime',
   carriedOver: 'bottlePressureLikely',

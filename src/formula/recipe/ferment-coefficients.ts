@@ -8,6 +8,7 @@ export const fermentCoefficients = {
   roomUsual: define('kitchen', { range: { least: -20, most: 60 } }, () => kitchen.roomTemperature),
   readyUsual: define('grains', { range: { least: 1, most: 500 } }, (c) => c.grain.readyTime),
   pace: define('kitchen', { range: { least: 0.2, most: 5 } }, () => fermenting.pace),
+  doseMost: define('kitchen', { range: { least: 1, most: 100 } }, () => fermenting.doseMost),
   doseExponent: define('kitchen', { range: { least: 0, most: 2 } }, () => fermenting.doseExponent),
   sugarExponent: define('kitchen', { range: { least: 0, most: 2 } }, () => fermenting.sugarExponent),
   usedWhenReady: define('grains', { range: { least: 0, most: 0.99 } }, (c) => c.grain.usedWhenReady),

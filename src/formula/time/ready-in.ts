@@ -45,8 +45,10 @@ export function readyIn(formulation: Formulation, hours: number): readonly Ready
   const now = typeof readyTime.value === 'number' ? readyTime.value : null;
   const offers = [byRoom(formulation, atUsual, { hours, now })];
   if (now !== null && typeof grainRate.value === 'number') {
-    const power = formulation.evaluation.c('doseExponent');
-    offers.push(byPower('grainRate', grainRate.value, power, usualDose(formulation), { hours, now }));
+    const { evaluation } = formulation;
+    const power = evaluation.c('doseExponent');
+    const counted = Math.min(grainRate.value, evaluation.c('doseMost') * evaluation.c('usualDose'));
+    offers.push(byPower('grainRate', counted, power, usualDose(formulation), { hours, now }));
   }
   if (now !== null && typeof startingSugar.value === 'number' && formulation.of('fermentable') > 0) {
     const power = formulation.evaluation.c('sugarExponent');

@@ -23,7 +23,7 @@ const plain: Readonly<Record<string, string>> = {
   'total.high': 'All sugars, at most',
   takes: 'Sugars taken',
   readyTemperature: 'Room of the usual ready time',
-  tablespoon: 'Drained grains in a level tablespoon',
+  tablespoon: 'Drained grains in a rounded tablespoon',
   carbohydrate: 'Carbohydrate by difference, fibre included',
   ownWater: 'Its own liquid',
   coefficients: 'Coefficient of power',

@@ -15,6 +15,11 @@ test('half the dose takes 2^0.75 times as long, twice the dose as much less', ()
   expect(timesAsLong(typed('grainRate', 108))).toBeCloseTo(2 ** -0.75, 9);
 });
 
+test('more than twice the dose counts as twice', () => {
+  expect(timesAsLong(typed('grainRate', 200))).toBeCloseTo(2 ** -0.75, 9);
+  expect(timesAsLong(typed('grainRate', 107))).toBeGreaterThan(2 ** -0.75);
+});
+
 test('half the sugar takes 2^0.15 times as long', () => {
   const usual = formulate(recipeOf()).of('usualStart');
   expect(timesAsLong(typed('startingSugar', usual / 2))).toBeCloseTo(2 ** 0.15, 9);

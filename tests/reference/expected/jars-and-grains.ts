@@ -49,7 +49,7 @@ const bothGrains: Figures = {
   'readyTemperature, °C': [21],
 };
 
-/** Figures of the grains: doses are common practice, level tablespoons from memory. */
+/** Figures of the grains: doses are common practice, rounded tablespoons from memory. */
 export const grainFigures: Figures = {
   ...under('water', {
     ...bothGrains,

@@ -14,5 +14,6 @@ export const ripenTold = {
 
 /** What a formula names in one word and the working writes out, since it is formula and not number to who reads it. */
 export const writtenOut: Readonly<Record<string, string>> = {
-  '{atDoseAndSugar}': '({usualDose} ÷ {grainRate})^{doseExponent} × ({usualStart} ÷ {startingSugar})^{sugarExponent}',
+  '{atDoseAndSugar}':
+    '({usualDose} ÷ the least of {grainRate}, {doseMost} × {usualDose})^{doseExponent} × ({usualStart} ÷ {startingSugar})^{sugarExponent}',
 };
