@@ -28,7 +28,7 @@ const table = [
     id: 'sweetAndFlat',
     found: 'Still sweet, not sour yet',
     look: 'How warm is the place, by a thermometer beside the jar? Were the grains weighed, and awake: did their last batch turn? Was the milk cool when they went in?',
-    milk: 'Measure its pH. Falling, it may stand as long as the part Time says. Where it is not at 4.6 by then, throw it out: sweet and warm is what germs like.',
+    milk: 'Measure its pH. Falling, it may stand as long as “How long to wait” in the part Log says. Where it is not at 4.6 by then, throw it out: sweet and warm is what germs like.',
     grains: rest,
     origin: commonPractice('That it may only stand so long is a judgement.'),
   },
