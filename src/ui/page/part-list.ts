@@ -9,7 +9,7 @@ interface Part {
   readonly load: () => Promise<{ readonly default: FunctionComponent<PartProps> }>;
 }
 
-/** The parts of the page beside the sheet, in their order; each is a script of its own, loaded when it is first seen. */
+/** The parts of the page beside the sheet, whose order is in `part-ids.ts`; each is a script of its own, loaded when seen. */
 export const partList = {
   steps: { name: 'Steps', about: 'the batch step by step', load: () => import('../steps/StepsPart') },
   time: { name: 'Time', about: 'when it is ready, and sooner', load: () => import('../time/TimePart') },
