@@ -40,9 +40,11 @@ export function PrintIngredients({ formulation, kitchen }: Props) {
 /** Every other number of the batch, a table a section; the unit that leads stands first. */
 export function PrintFigures({ formulation, kitchen }: Props) {
   const [first, second] = kitchen.leads === 'us' ? ['US kitchen', 'Metric'] : ['Metric', 'US kitchen'];
+  // No bottle is spoken of where none is sealed.
+  const shown = sections.filter(({ id }) => id !== 'bottle' || formulation.rows.bottleTime.value !== 0);
   return (
     <div class="print-figures">
-      {sections.map(({ id, label, rows }) => (
+      {shown.map(({ id, label, rows }) => (
         <table key={id}>
           <thead>
             <tr>

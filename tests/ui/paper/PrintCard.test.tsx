@@ -84,6 +84,13 @@ describe('a card', () => {
     expect(within(card).getByText(/^Fill each of 3 jars to 4\.0/)).toBeTruthy();
   });
 
+  test('speaks of a bottle only where one is sealed', () => {
+    const bottle = (card: HTMLElement) => within(card).queryByRole('row', { name: /^Second ferment for/ });
+    expect(bottle(openCard())).toBeNull();
+    cleanup();
+    expect(bottle(openCard((store) => store.typeCell('b1', 'bottleTime', '8 h')))).not.toBeNull();
+  });
+
   test('of one jar repeats nothing for each', () => {
     expect(within(openCard()).queryByRole('row', { name: /^in each jar/ })).toBeNull();
   });
