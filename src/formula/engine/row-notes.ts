@@ -140,7 +140,7 @@ function overWise(x: Evaluation): number {
 }
 
 /** The least depth that is wise in this jar, cm: what is usual at least, and deep enough for the least share. */
-export function leastWise(x: Evaluation): number {
+function leastWise(x: Evaluation): number {
   const share = kitchen.headspaceShareLeast.value / 100;
   return Math.max(kitchen.headspaceDepth.low ?? 0, depthBelowRim(jarProfile(x), share * x.of('brimful')));
 }

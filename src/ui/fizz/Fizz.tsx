@@ -161,7 +161,7 @@ function Row({ standing, pressure, line, kitchen }: RowProps) {
         {writeRange(standing, kitchen)}
       </p>
       <div class="fizz-track">
-        <span class="fizz-bar forgotten" style={{ width: `${pressure?.reach ?? 0}%` }} />
+        <span class="fizz-bar reach" style={{ width: `${pressure?.reach ?? 0}%` }} />
         <span class="fizz-bar likely" style={{ width: `${pressure?.width ?? 0}%` }} />
         <span class="fizz-limit" style={{ left: `${line}%` }} />
       </div>
