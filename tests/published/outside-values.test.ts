@@ -6,14 +6,23 @@ import * as acidity from './references/acidity';
 import * as density from './references/density';
 import * as fermentation from './references/fermentation';
 import * as gas from './references/gas';
+import * as grainGrowth from './references/grain-growth';
 import * as growth from './references/growth';
 import * as milk from './references/milk';
 import * as units from './references/units';
 import * as usda from './references/usda';
 
-const references: readonly Reference[] = [acidity, gas, density, growth, fermentation, milk, units, usda].flatMap(
-  (each) => Object.values<Reference>(each),
-);
+const references: readonly Reference[] = [
+  acidity,
+  gas,
+  density,
+  growth,
+  grainGrowth,
+  fermentation,
+  milk,
+  units,
+  usda,
+].flatMap((each) => Object.values<Reference>(each));
 
 function countOf(kind: Reference['kind']): number {
   return references.filter((each) => each.kind === kind).reduce((sum, { rows }) => sum + rows.length, 0);

@@ -34,6 +34,7 @@ import {
   waterDensityFigures,
 } from './expected/science';
 import { sourceFigures } from './expected/sources';
+import { expectedGrowthFigures, growthLearningFigures, stockRestFigures } from './expected/stock';
 import { sweetenerFigures } from './expected/sweeteners';
 import { compositions, householdMeasures } from './expected/usda';
 import { figuresIn, isRecord } from './figures';
@@ -71,6 +72,9 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   expectedRoom: () => expectedRoomFigures,
   expectedTimes: () => expectedTimesFigures,
   learning: () => learningFigures,
+  expectedGrowth: () => expectedGrowthFigures,
+  growthLearning: () => growthLearningFigures,
+  stockRest: () => stockRestFigures,
   liveliness: () => livelinessFigures,
   sweetness: () => sweetnessFigures,
   measureErrors: () => measureErrorFigures,

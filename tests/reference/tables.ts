@@ -27,6 +27,9 @@ import { usualCan } from '../../src/reference/packings';
 import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
 import { notesOf } from '../../src/reference/source-notes';
 import { sources, sugarsByCarbohydrate } from '../../src/reference/sources';
+import { keepersNotes, puttingBy, reviving } from '../../src/reference/stock-care';
+import { expectedGrowth, growthLearning } from '../../src/reference/stock-growth';
+import { stockRest } from '../../src/reference/stock-rest';
 import { sweetenerNotes } from '../../src/reference/sweetener-notes';
 import { sweeteners } from '../../src/reference/sweeteners';
 import { troubles } from '../../src/reference/troubles';
@@ -63,6 +66,7 @@ export const tables = {
     liveliness,
     sweetness,
   },
+  ...{ expectedGrowth, growthLearning, stockRest, keepersNotes, puttingBy, reviving },
   ...{ acidTime, aureusGrowth, expectedAcidity, expectedRoom, expectedTimes },
   ...{
     doubtfulMeasures,

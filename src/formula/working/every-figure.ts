@@ -26,6 +26,8 @@ import { learning } from '../../reference/pace';
 import { usualCan } from '../../reference/packings';
 import { componentDensities, molarMasses, physics, waterDensity } from '../../reference/physics';
 import { sources } from '../../reference/sources';
+import { expectedGrowth, growthLearning } from '../../reference/stock-growth';
+import { stockRest } from '../../reference/stock-rest';
 import { sweeteners } from '../../reference/sweeteners';
 import { describeOrigin } from '../words/origin-words';
 import { describeFigure, wordsOf } from './figure-labels';
@@ -128,6 +130,11 @@ export function everyFigure(): readonly FigureGroup[] {
     { id: 'fruit', title: 'Fruit and juice for bottles', figures: byName(fruits) },
     { id: 'flavours', title: 'Flavours for the glass', figures: byName(flavours) },
     { id: 'grains', title: 'Grains', figures: byName(grains) },
+    {
+      id: 'stocks',
+      title: 'Keeping grains',
+      figures: [...byKey('Growth a batch', expectedGrowth), ...alone(growthLearning, stockRest)],
+    },
     { id: 'jars', title: 'Jars', figures: byName(jars) },
     { id: 'kitchen', title: 'Kitchen', figures: alone({ ...kitchen, ...kitchenLines }, { usualCan }) },
     {

@@ -62,6 +62,14 @@ const plain: Readonly<Record<string, string>> = {
   search: 'Starts tried this far apart',
   drawn: 'Days drawn in one line, at most',
   reach: 'Another start is looked for this far away',
+  // Grains as they are kept.
+  recent: 'Latest batches that count',
+  below: 'Share below the upper end of a range',
+  inSight: 'Batches that can be seen ahead',
+  pace: 'Batches from which there is a usual time between',
+  sugarWater: 'Sugar of a resting jar',
+  dairy: 'Grains to dairy milk',
+  portionJar: 'Jar that a portion is for',
   // How a level measure lies.
   own: 'Your own cup',
   pieces: 'In pieces',

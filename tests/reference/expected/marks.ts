@@ -27,5 +27,7 @@ export const publishedIn: Readonly<Partial<Record<WorkId, readonly string[]>>> =
   'kefir-ethanol': ['fermenting.ethanolActivation'],
   'codata-2018': ['physics.gasConstant'],
   'nist-sp811': ['physics.atmosphere', 'physics.zeroCelsius'],
+  'soy-kefir-2020': ['expectedGrowth.milkInDairy', 'expectedGrowth.milkInSoy', 'stockRest.dairy'],
+  'coconut-pumpkin-2024': ['expectedGrowth.waterInCoconutWater'],
   'sugar-manual-1995': ['physics.sugarDisplacement'],
 };
