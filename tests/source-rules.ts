@@ -16,7 +16,7 @@ const layers = ['measure', 'reference', 'formula', 'batch', 'interchange', 'ui',
 const rooms: Readonly<Record<string, readonly string[]>> = {
   formula: [
     ...['models', 'recipe', 'composition', 'foods', 'rows', 'engine', 'words', 'advice', 'working'],
-    ...['time', 'stock', 'fizz', 'steps', 'plan'],
+    ...['time', 'stock', 'fizz', 'steps', 'plan', 'glass', 'cost'],
   ],
   batch: ['document', 'reading', 'edits', 'keeping', 'store'],
 };

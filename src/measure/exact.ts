@@ -72,6 +72,7 @@ export function doubleOf(exact: Exact): number {
 
 const digits = 30;
 
-function powerOfTen(power: number): bigint {
+/** Ten to a whole power of 0 or more. */
+export function powerOfTen(power: number): bigint {
   return 10n ** BigInt(power);
 }

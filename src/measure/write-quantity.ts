@@ -12,15 +12,16 @@ const notANumber = '–';
  * by a narrow no-break space. Never "-0"; a value that is not finite is written as a dash.
  */
 export function writeNumber(value: number, places: number, decimalComma: boolean): string {
-  return dress(roundTo(value, places), decimalComma);
+  return writePlainDecimal(roundTo(value, places), decimalComma);
 }
 
 /** Like `writeNumber`, without zeros at the end: at most `places` decimals. */
 export function writeTrimmed(value: number, places: number, decimalComma: boolean): string {
-  return dress(roundAndTrim(value, places), decimalComma);
+  return writePlainDecimal(roundAndTrim(value, places), decimalComma);
 }
 
-function dress(plain: string, decimalComma: boolean): string {
+/** Plain digits such as "1234.50" or "-3" as a cook reads them; what is no such text is a dash. */
+export function writePlainDecimal(plain: string, decimalComma: boolean): string {
   const match = /^(-?)(\d+)(?:\.(\d+))?$/.exec(plain);
   if (match === null) return notANumber;
   const [, sign, whole = '', decimals] = match;

@@ -9,6 +9,7 @@ import * as gas from './references/gas';
 import * as grainGrowth from './references/grain-growth';
 import * as growth from './references/growth';
 import * as milk from './references/milk';
+import * as nutrition from './references/nutrition';
 import * as units from './references/units';
 import * as usda from './references/usda';
 
@@ -20,6 +21,7 @@ const references: readonly Reference[] = [
   grainGrowth,
   fermentation,
   milk,
+  nutrition,
   units,
   usda,
 ].flatMap((each) => Object.values<Reference>(each));

@@ -2,6 +2,7 @@ import type { Check } from './check';
 import { allergenFigures } from './expected/allergens';
 import type { Figures } from './expected/figures';
 import { flavourFigures, fruitFigures } from './expected/fruits';
+import { almondPulpFigures, currencyFigures, energyFigures, pulpKeepingFigures } from './expected/glass';
 import { grainFigures, jarFigures } from './expected/jars-and-grains';
 import {
   acidTimeFigures,
@@ -89,6 +90,10 @@ const expected: { readonly [T in keyof Tables]?: (tables: Tables) => Figures } =
   alcoholLine: () => alcoholFigures,
   gasVolume: () => gasVolumeFigures,
   usualCan: () => usualCanFigures,
+  energy: () => energyFigures,
+  pulpKeeping: () => pulpKeepingFigures,
+  almondPulp: () => almondPulpFigures,
+  currencies: () => currencyFigures,
   allergens: () => allergenFigures,
   fruits: () => fruitFigures,
   flavours: () => flavourFigures,

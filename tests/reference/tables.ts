@@ -4,6 +4,8 @@ import { allergens } from '../../src/reference/allergens';
 import { bottles } from '../../src/reference/bottles';
 import { cartonWaiting } from '../../src/reference/carton-waiting';
 import { cautions } from '../../src/reference/cautions';
+import { currencies } from '../../src/reference/currencies';
+import { energy } from '../../src/reference/energy';
 import { expectedAcidity, expectedRoom, expectedTimes } from '../../src/reference/expected-acidity';
 import { families } from '../../src/reference/families';
 import { cardinalTemperatures, carrollHenry, fermenting } from '../../src/reference/fermenting';
@@ -25,6 +27,7 @@ import { otherFoods } from '../../src/reference/other-foods';
 import { learning } from '../../src/reference/pace';
 import { usualCan } from '../../src/reference/packings';
 import { componentDensities, molarMasses, physics, waterDensity } from '../../src/reference/physics';
+import { almondPulp, pulpCare, pulpKeeping, pulpUses } from '../../src/reference/pulp';
 import { notesOf } from '../../src/reference/source-notes';
 import { sources, sugarsByCarbohydrate } from '../../src/reference/sources';
 import { keepersNotes, puttingBy, reviving } from '../../src/reference/stock-care';
@@ -67,6 +70,7 @@ export const tables = {
     sweetness,
   },
   ...{ expectedGrowth, growthLearning, stockRest, keepersNotes, puttingBy, reviving },
+  ...{ almondPulp, currencies, energy, pulpCare, pulpKeeping, pulpUses },
   ...{ acidTime, aureusGrowth, expectedAcidity, expectedRoom, expectedTimes },
   ...{
     doubtfulMeasures,

@@ -5,6 +5,7 @@ import { baseUnits, unitList, units } from '../../measure/units';
 import { acidTime } from '../../reference/acid-time';
 import { bottles } from '../../reference/bottles';
 import { cartonWaiting } from '../../reference/carton-waiting';
+import { energy } from '../../reference/energy';
 import { expectedAcidity, expectedRoom, expectedTimes } from '../../reference/expected-acidity';
 import { families } from '../../reference/families';
 import { cardinalTemperatures, carrollHenry, fermenting } from '../../reference/fermenting';
@@ -25,6 +26,7 @@ import { otherFoods } from '../../reference/other-foods';
 import { learning } from '../../reference/pace';
 import { usualCan } from '../../reference/packings';
 import { componentDensities, molarMasses, physics, waterDensity } from '../../reference/physics';
+import { almondPulp, pulpKeeping } from '../../reference/pulp';
 import { sources } from '../../reference/sources';
 import { expectedGrowth, growthLearning } from '../../reference/stock-growth';
 import { stockRest } from '../../reference/stock-rest';
@@ -154,6 +156,11 @@ export function everyFigure(): readonly FigureGroup[] {
         ...alone(acidTime, { expectedRoom, expectedTimes }),
         ...byName(expectedAcidity),
       ],
+    },
+    {
+      id: 'glass',
+      title: 'In the glass and in the pulp',
+      figures: [...alone(energy, pulpKeeping), ...byKey('Almond pulp, dry', almondPulp)],
     },
     { id: 'handwork', title: 'Work by hand and planning', figures: alone(handwork) },
     { id: 'learning', title: 'Learning from the log', figures: alone(learning) },

@@ -70,6 +70,15 @@ const plain: Readonly<Record<string, string>> = {
   sugarWater: 'Sugar of a resting jar',
   dairy: 'Grains to dairy milk',
   portionJar: 'Jar that a portion is for',
+  // In the glass.
+  proteinEnergy: 'Energy of protein',
+  fatEnergy: 'Energy of fat',
+  carbohydrateEnergy: 'Energy of carbohydrate',
+  alcoholEnergy: 'Energy of alcohol',
+  acidEnergy: 'Energy of acid',
+  kilojoules: 'A kilocalorie in kilojoules',
+  pulpInFridge: 'Pulp keeps in the fridge',
+  pulpInFreezer: 'Pulp keeps in the freezer',
   // How a level measure lies.
   own: 'Your own cup',
   pieces: 'In pieces',

@@ -6,7 +6,14 @@ import type { WorkId } from '../../../src/reference/works';
  */
 export const publishedIn: Readonly<Partial<Record<WorkId, readonly string[]>>> = {
   'almond-soak-2020': ['kitchenLines.warmSoakLimit', 'kitchenLines.coldSoakTemperature', 'sources.almond.uptake'],
-  'almond-pulp-2022': ['sources.almond.passing', 'sources.almondBlanched.passing', 'sources.almondGround.passing'],
+  'almond-pulp-2022': [
+    'sources.almond.passing',
+    'sources.almondBlanched.passing',
+    'sources.almondGround.passing',
+    'almondPulp.protein',
+    'almondPulp.fat',
+    'almondPulp.fibre',
+  ],
   'soybeans-2018': ['sources.soy.uptake'],
   'walnut-soak': ['sources.walnut.uptake'],
   'usda-sr': ['sources.coconutFresh.ownWater.perGram', 'sources.coconutFreshWhole.ownWater.perGram'],
