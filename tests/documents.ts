@@ -6,6 +6,7 @@ import { numericRows } from '../src/formula/rows/sheet';
 import { usualScoopSet } from '../src/measure/scoops';
 import { baseUnits, cupStandards, type Kind } from '../src/measure/units';
 import { grainIds, jarIds, numericRowIds, sensibleAmount, sourceIds, sweetenerIds } from './batches';
+import { anyLists, withLists } from './kept-lists';
 
 // Whatever the check of a document lets through, not only what edits make: every row with every kind of unit, numbers
 // that JSON can hold and no kitchen has, figures of the cook's own that no page takes.
@@ -126,14 +127,16 @@ function batchOf(id: string): fc.Arbitrary<Batch> {
         undefined,
       ),
       opened: rarely(fc.record({ days: fc.integer({ min: 1, max: 14 }) }), undefined),
+      carton: rarely(anyName, undefined),
     })
-    .map(({ when, opened, fruit, extras, ...batch }) => ({
+    .map(({ when, opened, fruit, extras, carton, ...batch }) => ({
       ...{ ...batch, id },
       ...(when === undefined ? {} : { when }),
       ...(extras === undefined ? {} : { extras }),
       // Of what the bottle's sugar says, as it is kept, or of what it said once.
       ...(fruit === undefined ? {} : { fruit: { ...fruit, sugar: sugarOf(batch.given) ?? fruit.sugar } }),
       ...(opened === undefined ? {} : { opened }),
+      ...(carton === undefined ? {} : { carton }),
     }));
 }
 
@@ -162,6 +165,16 @@ const anyYours: fc.Arbitrary<SheetDocument['yours']> = fc
     ),
   );
 
+const anyRate = fc.option(within(0, Number.MAX_VALUE));
+const anyRecipeThen = fc.record({
+  source: fc.constantFrom(...sourceIds),
+  grains: fc.constantFrom(...grainIds),
+  sweetener: anySweetener,
+  sugarRate: anyRate,
+  startingSugar: anyRate,
+  grainRate: anyRate,
+});
+
 const anyLogged: fc.Arbitrary<Logged> = fc
   .record({
     batch: fc.constantFrom('b1', 'b2', 'gone'),
@@ -174,8 +187,19 @@ const anyLogged: fc.Arbitrary<Logged> = fc
     acidity: fc.option(within(0, 14)),
     note: anyName,
     carton: fc.option(fc.boolean(), { nil: undefined }),
+    holds: fc.option(fc.constantFrom('just', 'while'), { nil: undefined }),
+    leftOut: fc.option(fc.constant(true as const), { nil: undefined }),
+    gaveUp: fc.option(fc.constant(true as const), { nil: undefined }),
+    was: fc.option(anyRecipeThen, { nil: undefined }),
   })
-  .map(({ carton, ...entry }) => (carton === undefined ? entry : { ...entry, carton }));
+  .map(({ carton, holds, leftOut, gaveUp, was, ...entry }) => ({
+    ...entry,
+    ...(carton === undefined ? {} : { carton }),
+    ...(holds === undefined ? {} : { holds }),
+    ...(leftOut === undefined ? {} : { leftOut }),
+    ...(gaveUp === undefined ? {} : { gaveUp }),
+    ...(was === undefined ? {} : { was }),
+  }));
 
 const cupIds = Object.keys(cupStandards).filter((id): id is Settings['cups'] => id in cupStandards);
 
@@ -195,18 +219,26 @@ const anySettings: fc.Arbitrary<Settings> = fc
   .map(({ scale, ...settings }) => (scale === undefined ? settings : { ...settings, scale }));
 
 /** Any document that the check lets through, of one batch or two. */
-export const anyAllowedDocument: fc.Arbitrary<SheetDocument> = fc.record({
-  version: fc.constant(2),
-  batches: fc.oneof(fc.tuple(batchOf('b1')), fc.tuple(batchOf('b1'), batchOf('b2'))),
-  yours: rarely(anyYours, {}, 1),
-  settings: anySettings,
-  log: fc.array(anyLogged, { maxLength: 5 }),
-  ownFoods: fc.array(
-    fc.record({ name: fc.constantFrom('Oats', 'x'), grams: within(5e-324, 1e300), millilitres: within(5e-324, 1e300) }),
-    { maxLength: 2 },
-  ),
-  prices: recordOf(sweetenerIds, () => within(0, Number.MAX_VALUE)),
-});
+export const anyAllowedDocument: fc.Arbitrary<SheetDocument> = fc
+  .tuple(
+    fc.record({
+      version: fc.constant(2),
+      batches: fc.oneof(fc.tuple(batchOf('b1')), fc.tuple(batchOf('b1'), batchOf('b2'))),
+      yours: rarely(anyYours, {}, 1),
+      settings: anySettings,
+      log: fc.array(anyLogged, { maxLength: 5 }),
+      ownFoods: fc.array(
+        fc.record({
+          name: fc.constantFrom('Oats', 'x'),
+          grams: within(5e-324, 1e300),
+          millilitres: within(5e-324, 1e300),
+        }),
+        { maxLength: 2 },
+      ),
+    }),
+    anyLists,
+  )
+  .map(([document, lists]) => withLists(document, lists));
 
 /** How many runs a fuzzer makes: few at each run of the tests, as many as `FUZZ_RUNS` says where that is set. */
 export function fuzzRuns(usual: number): number {

@@ -1,5 +1,6 @@
 import type { Batch, SheetDocument } from '../src/batch/document/document';
 import { recipeOf } from '../src/batch/document/document';
+import { sweetenerPrices } from '../src/batch/edits/larder';
 import { expectedHours, hoursOf, looksOf, teachersOf } from '../src/batch/edits/log-edits';
 import { describeEntry, whyNotAcid, whyUnlearned } from '../src/batch/edits/log-words';
 import { takeChanges } from '../src/batch/edits/take-changes';
@@ -288,7 +289,7 @@ function ofMaking(batch: Batch, formulation: Formulation, settings: SheetDocumen
 }
 
 function ofOthers(document: SheetDocument, batch: Batch, formulation: Formulation): readonly Said[] {
-  const { settings, prices = {} } = document;
+  const { settings } = document;
   const [other] = document.batches;
   const base = other === undefined ? formulation : formulate(recipeOf(document, other));
   const scaled = scaleTo(formulation, 'litre');
@@ -299,7 +300,7 @@ function ofOthers(document: SheetDocument, batch: Batch, formulation: Formulatio
       return [makeFrom(stock, formulation), problem === null ? [] : describeProblem(problem, settings)];
     }),
     rowOrder.map((id) => compareRow(id, formulation, base, settings)),
-    swapsFor(formulation, prices),
+    swapsFor(formulation, sweetenerPrices(document)),
     rowOrder.filter(isRow).map((id) => writeRow(scaled, id, settings)),
     plainFragment(document, batch).length,
   ]);

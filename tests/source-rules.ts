@@ -16,7 +16,7 @@ const layers = ['measure', 'reference', 'formula', 'batch', 'interchange', 'ui',
 const rooms: Readonly<Record<string, readonly string[]>> = {
   formula: [
     ...['models', 'recipe', 'composition', 'foods', 'rows', 'engine', 'words', 'advice', 'working'],
-    ...['time', 'stock', 'fizz', 'steps', 'plan', 'glass', 'cost'],
+    ...['time', 'stock', 'fizz', 'steps', 'plan', 'glass', 'cost', 'blend', 'lesson'],
   ],
   batch: ['document', 'reading', 'edits', 'keeping', 'store'],
 };

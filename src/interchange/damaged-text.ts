@@ -1,3 +1,4 @@
+import { type ListName, listNames, listWords } from '../batch/document/kept-lists';
 import { firstWithLog, type PartName } from '../batch/document/salvage';
 
 /** What is found in the text of a sheet that is no longer sound JSON. */
@@ -51,8 +52,8 @@ const foodList: List = {
 };
 
 /**
- * Finds batches, lines of the log, own foods, prices, figures and settings in a text that is cut off or damaged, each by
- * itself, and names what lies between them. Goes through the text a fixed number of times, whatever is in it. Gives null
+ * Finds batches, lines of the log, own foods, other lists, figures and settings in a text that is cut off or damaged, each
+ * by itself, and names what lies between them. Goes through the text a fixed number of times, whatever is in it. Gives null
  * where there is nothing of a sheet in it.
  */
 export function findParts(text: string): FoundParts | null {
@@ -64,14 +65,20 @@ export function findParts(text: string): FoundParts | null {
   const yours = partAfter(text, 'yours', '{');
   const settings = partAfter(text, 'settings', '{');
   const foods = findFoods(text, log.isLast);
+  // As an earlier page kept them; a sheet of this one has packages.
   const prices = partAfter(text, 'prices', '{');
-  const noPrices = prices === undefined ? missing(text, 'prices', 'Prices', log.isLast || foods.isLast) : [];
+  const others = new Map(otherLists.map((list) => [list, partAfter(text, list, '[')]));
+  const isOver = log.isLast || foods.isLast || endsWithList(text);
+  const lostLists = otherLists.filter((list) => others.get(list) === undefined);
+  const lostNames = lostLists.map((list) => [list, missing(text, list, listWords[list].title, isOver)] as const);
+  const lostPrices = prices === undefined && text.includes('"prices"') ? [listWords.packages.title] : [];
   const unread = new Set<PartName>();
   if (!isBeforeLog && log.found.length === 0 && log.broken.length > 0) unread.add('log');
   if (yours === undefined) unread.add('yours');
   if (settings === undefined) unread.add('settings');
   if (foods.found.length === 0 && foods.broken.length > 0) unread.add('ownFoods');
-  if (noPrices.length > 0) unread.add('prices');
+  for (const [list, named] of lostNames) if (named.length > 0) unread.add(list);
+  if (lostPrices.length > 0) unread.add('packages');
   return {
     data: {
       ...(Number.isNaN(version) ? {} : { version }),
@@ -81,6 +88,7 @@ export function findParts(text: string): FoundParts | null {
       ...(yours === undefined ? {} : { yours }),
       ...(settings === undefined ? {} : { settings }),
       ...(prices === undefined ? {} : { prices }),
+      ...Object.fromEntries([...others].filter(([, part]) => part !== undefined)),
     },
     unread,
     broken: [
@@ -89,9 +97,21 @@ export function findParts(text: string): FoundParts | null {
       ...(yours === undefined ? ['Your own figures'] : []),
       ...(settings === undefined ? ['The settings'] : []),
       ...foods.broken,
-      ...noPrices,
+      ...new Set([...lostNames.flatMap(([, named]) => named), ...lostPrices]),
     ],
   };
+}
+
+/** Those that are read as a whole or not at all. */
+const otherLists = listNames.filter((list): list is Exclude<ListName, 'ownFoods'> => list !== 'ownFoods');
+
+/** Whether the last thing in a text is one of these lists, with its end and that of the sheet. */
+function endsWithList(text: string): boolean {
+  return otherLists.some((list) => {
+    const from = placeAfter(text, list, '[');
+    const end = from < 0 ? null : endOfPart(text.slice(from));
+    return end !== null && text.slice(from + end).trim() === '}';
+  });
 }
 
 function findFoods(text: string, isOver: boolean): Collected {
@@ -100,7 +120,8 @@ function findFoods(text: string, isOver: boolean): Collected {
   const end = endOfPart(text.slice(from));
   const whole = end === null ? undefined : parse(text.slice(from, from + end));
   if (Array.isArray(whole)) return { found: whole, broken: [], isLast: text.slice(from + (end ?? 0)).trim() === '}' };
-  return collect(text.slice(text.lastIndexOf('"ownFoods"', from)), foodList);
+  const start = text.lastIndexOf('"ownFoods"', from);
+  return collect(text.slice(start, nextKey(text, from)), foodList);
 }
 
 /** Names a part that not every sheet has, where it can’t be read: whether there was one is not known of a text cut off. */
@@ -167,7 +188,7 @@ function countNames(text: string): number {
 
 /** Where the next part of the sheet itself begins; the end of the text where none does. */
 function nextKey(text: string, from: number): number {
-  const key = /"(?:version|batches|yours|settings|log|ownFoods|prices)"\s*:/g;
+  const key = /"(?:version|batches|yours|settings|log|prices|ownFoods|stocks|cartons|packages|classes|blends)"\s*:/g;
   key.lastIndex = from;
   return key.exec(text)?.index ?? text.length;
 }

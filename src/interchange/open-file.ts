@@ -1,5 +1,5 @@
 import { describeDocumentProblem } from '../batch/document/document-problem-words';
-import { readDocument } from '../batch/document/document-schema';
+import { readDocument } from '../batch/document/read-document';
 import { type LostPart, partsOf, type ReadParts, salvage } from '../batch/document/salvage';
 import { findParts } from './damaged-text';
 import { mostBytes, tooLarge } from './file-limit';

@@ -1,6 +1,8 @@
 import { jarOwnerOf } from '../batch/document/batch-corrections';
 import type { SheetDocument } from '../batch/document/document';
+import { listNames, listWords } from '../batch/document/kept-lists';
 import type { ReadParts, SheetParts } from '../batch/document/salvage';
+import { listsOf } from '../batch/document/sheet-lists';
 import {
   changesBetween,
   type DocumentChange,
@@ -30,15 +32,8 @@ export interface OpeningPlan {
 
 /** What merging a file into the sheet, or replacing the sheet by it, would change. */
 export function planOpening(document: SheetDocument, read: ReadParts): OpeningPlan {
-  const { batches, log, yours, settings, ownFoods, prices } = read;
-  const parts: SheetParts = {
-    batches,
-    settings,
-    log: log ?? [],
-    yours: yours ?? {},
-    ownFoods: ownFoods ?? [],
-    prices: prices ?? {},
-  };
+  const { batches, log, yours, settings } = read;
+  const parts: SheetParts = { batches, settings, log: log ?? [], yours: yours ?? {}, ...listsOf(read) };
   const { document: merged, leftOut } = mergeInto(document, parts);
   const replaced = replaceWith(document, withYours(document, read));
   return {
@@ -56,8 +51,7 @@ export function planOpening(document: SheetDocument, read: ReadParts): OpeningPl
     stays: [
       ...(log === null ? ['the log'] : []),
       ...(yours === null ? ['your own figures'] : []),
-      ...(ownFoods === null ? ['own foods'] : []),
-      ...(prices === null ? ['prices'] : []),
+      ...listNames.filter((list) => read[list] === null).map((list) => listWords[list].many),
     ],
     settings: settings === null ? [] : settingsThatDiffer(document.settings, settings),
   };
@@ -65,14 +59,19 @@ export function planOpening(document: SheetDocument, read: ReadParts): OpeningPl
 
 /** The parts of a file, those that could not be read taken from the document: what is unread is not empty. */
 function withYours(document: SheetDocument, read: ReadParts): SheetParts {
-  const { batches, settings, log, yours, ownFoods, prices } = read;
+  const { batches, settings, log, yours } = read;
+  const own = listsOf(document);
   return {
     batches,
     settings,
     log: log ?? logBeside(document, batches),
     yours: yours ?? figuresBeside(document, batches),
-    ownFoods: ownFoods ?? document.ownFoods ?? [],
-    prices: prices ?? document.prices ?? {},
+    ownFoods: read.ownFoods ?? own.ownFoods,
+    stocks: read.stocks ?? own.stocks,
+    cartons: read.cartons ?? own.cartons,
+    packages: read.packages ?? own.packages,
+    classes: read.classes ?? own.classes,
+    blends: read.blends ?? own.blends,
   };
 }
 

@@ -12,6 +12,7 @@ import { coefficientIds } from '../../src/formula/recipe/coefficients';
 import { choiceRows, measuredRows, rowOrder, stockIds } from '../../src/formula/recipe/order';
 import type { cupStandards } from '../../src/measure/units';
 import { anySweetener, grainIds, jarIds, numericRowIds, sourceIds, sweetenerIds } from '../batches';
+import { anyLists, withLists } from '../kept-lists';
 
 export type Edit = (document: SheetDocument) => SheetDocument;
 
@@ -201,8 +202,8 @@ export const anyChange: fc.Arbitrary<Edit> = fc.oneof(
 
 /** Any document that edits lead to from the demo. */
 export const anyDocument: fc.Arbitrary<SheetDocument> = fc
-  .array(anyChange, { maxLength: 25 })
-  .map((changes) => changes.reduce((document, change) => change(document), demo));
+  .tuple(fc.array(anyChange, { maxLength: 25 }), anyLists)
+  .map(([changes, lists]) => changes.reduce((document, change) => change(document), withLists(demo, lists)));
 
 /** Freezes data all through, so that an edit that wrote into its document would throw. */
 export function freeze<T>(data: T): T {

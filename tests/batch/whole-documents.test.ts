@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { recipeOf, type SheetDocument } from '../../src/batch/document/document';
-import { readDocument } from '../../src/batch/document/document-schema';
+import { readDocument } from '../../src/batch/document/read-document';
 import { formulate } from '../../src/formula/engine/formulate';
 import { anyAllowedDocument, fuzzRuns } from '../documents';
 import { everythingSaid, isUnfit } from '../everything-said';

@@ -147,7 +147,9 @@ describeInBrowser('files', () => {
     expect(await said(panel)).not.toContain('All of its parts can be read');
     await choose(page(), three.slice(0, three.indexOf('"settings"') + 20));
     await expect.poll(() => said(panel)).toContain('The log, or its end');
-    expect(await said(panel)).toContain('so yours stay: the log, own foods, prices.');
+    expect(await said(panel)).toContain(
+      'so yours stay: the log, own foods, jars of grains, cartons, prices, classes, blends.',
+    );
     await panel.getByRole('button', { name: 'Replace' }).click();
     await expect.poll(() => said(panel)).toContain('Undo takes it back.');
     await page().getByRole('button', { name: /^Undo/ }).click();

@@ -111,10 +111,9 @@ describe('of a text that is cut off', () => {
   });
 
   test('after the log, nothing of it is', () => {
-    expect(whatIsLost(copy.slice(0, copy.lastIndexOf(']') + 1))).toEqual([
-      'Own foods, if it had any',
-      'Prices, if it had any',
-    ]);
+    expect(whatIsLost(copy.slice(0, copy.lastIndexOf(']') + 1))).toEqual(
+      ['Own foods', 'Jars of grains', 'Cartons', 'Prices', 'Classes', 'Blends'].map((list) => `${list}, if it had any`),
+    );
   });
 
   test('of a first version, which had no log, none is missed', () => {
@@ -130,12 +129,14 @@ describe('replacing the sheet by a damaged file', () => {
     ...three,
     yours: { ...three.yours, 'hemp.uptake': { value: 0.5, how: 'typed' } },
     ownFoods: [{ name: 'Rye', grams: 1, millilitres: 2 }],
-    prices: { honey: 9 },
+    cartons: [{ name: 'Oat' }],
   };
 
   test('leaves what the file has nothing of that can be read', () => {
     const plan = planOpening(mine, open(cutBefore('"yours"')).parts);
-    expect(plan.stays).toEqual(['the log', 'your own figures', 'own foods', 'prices']);
+    expect(plan.stays).toEqual([
+      ...['the log', 'your own figures', 'own foods', 'jars of grains', 'cartons', 'prices', 'classes', 'blends'],
+    ]);
     expect(plan.byReplacing).toEqual([]);
     expect(plan.replaced).toBe(mine);
   });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../src/batch/document/demo';
 import { recipeOf, type SheetDocument } from '../../src/batch/document/document';
-import { readDocument } from '../../src/batch/document/document-schema';
+import { readDocument } from '../../src/batch/document/read-document';
 import { addShared } from '../../src/batch/edits/add-shared';
 import { pasteInto } from '../../src/batch/edits/paste';
 import { planBatches } from '../../src/batch/store/plan-batches';

@@ -68,15 +68,17 @@ describe('a saved copy', () => {
   });
 
   test('of some batches holds those, with their figures and their lines of the log alone', () => {
-    const some = onlyBatches({ ...three, prices: { honey: 9 } }, new Set(['b2']));
+    const some = onlyBatches({ ...three, packages: [honey] }, new Set(['b2']));
     expect(some.batches.map(({ name }) => name)).toEqual(['Two']);
     expect(some.log).toEqual([]);
     expect(some.yours).toEqual(three.yours);
-    expect(some.prices).toBeUndefined();
+    expect(some.packages).toBeUndefined();
     expect(onlyBatches(three, new Set(['b1'])).log).toEqual([entry]);
     expect(open(writeCopy(some)).message).toBeNull();
   });
 });
+
+const honey = { food: 'sweetener.honey', amount: { text: '1 kg', amount: 1000, kind: 'mass' as const }, price: '9' };
 
 describe('a damaged file', () => {
   test('gives every batch that is sound, and names the one that is not with what is wrong in it', () => {
@@ -148,7 +150,7 @@ describe('a damaged file', () => {
 
   describe('with own foods and prices', () => {
     const [flour, oats] = ['Flour', 'Oats'].map((name) => ({ name, grams: 120, millilitres: 240 }));
-    const full = { ...three, ownFoods: [flour, oats], prices: { honey: 9 } };
+    const full = { ...three, ownFoods: [flour, oats], packages: [honey] };
     const text = writeCopy(JSON.parse(JSON.stringify(full)));
     const cutAt = (what: string, more = 0) => text.slice(0, text.indexOf(what) + more);
 
@@ -158,7 +160,7 @@ describe('a damaged file', () => {
         const named = lost.map(({ what }) => what).join('; ');
         const whole = [
           parts.ownFoods?.length === 2 || /Own food/.test(named),
-          'honey' in (parts.prices ?? {}) || /Price/.test(named),
+          parts.packages?.length === 1 || /Price/.test(named),
         ];
         if (!whole.every(Boolean) && text.slice(length).trim() !== '}') expect.fail(`${length}: ${named}`);
       }
@@ -168,14 +170,14 @@ describe('a damaged file', () => {
       ['in the middle of a food', cutAt('"Oats"', 3), ['Own food 2 (“Oa”)', 'Prices, if it had any']],
       ['before another food', cutAt('"name": "Oats"', -9), ['Own foods after those that can be read, if it had any']],
       ['before the foods', cutAt('"ownFoods"'), ['Own foods, if it had any', 'Prices, if it had any']],
-      ['in the prices', cutAt('"honey"', 9), ['Prices']],
+      ['in the prices', cutAt('"sweetener.honey"', 9), ['Prices']],
     ])('cut off %s', (_, cut, named) => {
       expect(whatIsLost(cut)).toEqual(expect.arrayContaining(named));
     });
 
     test('damaged elsewhere gives them all', () => {
       const { parts, lost } = open(text.replace('"version": 2,', '"version": 2,,'));
-      expect([parts.ownFoods, parts.prices, lost]).toEqual([full.ownFoods, full.prices, []]);
+      expect([parts.ownFoods, parts.packages, lost]).toEqual([full.ownFoods, full.packages, []]);
     });
 
     test('of which one is damaged gives the others', () => {

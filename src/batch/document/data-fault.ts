@@ -7,7 +7,7 @@ export type DataFault =
 const prototypeKeys = ['__proto__', 'constructor', 'prototype'];
 const deepest = 40;
 /** More than a sheet holds that is full in every part. */
-const mostValues = 1_200_000;
+const mostValues = 1_600_000;
 
 interface Place {
   readonly value: unknown;

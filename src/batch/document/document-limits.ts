@@ -13,3 +13,17 @@ export const hottestHeat = 100;
 export const longestHeat = 1000;
 /** How many things for the glass a batch keeps. */
 export const mostExtras = 20;
+/** Jars of grains, and what was done with each. */
+export const mostStocks = 20;
+export const mostStockLines = 1000;
+export const mostCartons = 500;
+export const mostPackages = 500;
+export const mostClasses = 30;
+export const mostKitchens = 100;
+export const mostBlends = 200;
+export const mostBlended = 6;
+export const longestCurrency = 8;
+/** Grams that no jar of grains comes near. */
+export const heaviestStock = 100_000;
+/** Digits of a price, its decimals among them. */
+export const longestPrice = 40;

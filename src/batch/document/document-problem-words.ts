@@ -1,4 +1,4 @@
-import type { DocumentProblem } from './document-schema';
+import type { DocumentProblem } from './read-document';
 
 type Words = {
   readonly [C in DocumentProblem['code']]: (problem: Extract<DocumentProblem, { readonly code: C }>) => string;

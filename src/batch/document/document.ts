@@ -3,6 +3,7 @@ import type { Batch, SheetDocument } from './document-schema';
 
 export { largestShare, longestName, longestText, mostBatches } from './document-limits';
 export type { Batch, Cell, GivenCell, Logged, Settings, SheetDocument } from './document-schema';
+export type { Carton, KeptBlend, KeptClass, Kitchen, Packaged, Stock, StockLine } from './kept-list-schema';
 
 const nothing = {};
 

@@ -1,23 +1,23 @@
 import { demo } from './demo';
 import type { Batch, Settings, SheetDocument } from './document';
-import { mostBatches, mostCorrections, mostLogged, mostOwnFoods } from './document-limits';
+import { mostBatches, mostCorrections, mostLogged } from './document-limits';
 import { describeDocumentProblem } from './document-problem-words';
-import { readDocument } from './document-schema';
+import { type ListName, listWords } from './kept-lists';
 import { currentVersion } from './migrations';
 import { cutText } from './plain-text';
+import { readDocument } from './read-document';
+import { listsOf, type SheetLists } from './sheet-lists';
 
 /** The parts of a sheet but its batches. */
-export type PartName = 'log' | 'yours' | 'settings' | 'ownFoods' | 'prices';
+export type PartName = 'log' | 'yours' | 'settings' | ListName;
 
 /** What a file holds. */
-export interface SheetParts {
+export interface SheetParts extends SheetLists {
   readonly batches: readonly Batch[];
   readonly log: SheetDocument['log'];
   readonly yours: SheetDocument['yours'];
   /** Null where the file has none that can be read. */
   readonly settings: Settings | null;
-  readonly ownFoods: NonNullable<SheetDocument['ownFoods']>;
-  readonly prices: NonNullable<SheetDocument['prices']>;
 }
 
 /** What can be read of a file; a part of which nothing can is null, which is another thing than an empty one. */
@@ -44,13 +44,19 @@ const mostLookedAt = {
   batches: 2 * mostBatches,
   log: 2 * mostLogged,
   yours: 2 * mostCorrections,
-  ownFoods: 2 * mostOwnFoods,
-  prices: mostOwnFoods,
+  ownFoods: 2 * listWords.ownFoods.most,
+  stocks: 2 * listWords.stocks.most,
+  cartons: 2 * listWords.cartons.most,
+  packages: 2 * listWords.packages.most,
+  classes: 2 * listWords.classes.most,
+  blends: 2 * listWords.blends.most,
+  prices: listWords.packages.most,
 } as const;
 
 /** The parts of a sheet that is whole. */
-export function partsOf({ batches, log, yours, settings, ownFoods = [], prices = {} }: SheetDocument): SheetParts {
-  return { batches, log, yours, settings, ownFoods, prices };
+export function partsOf(document: SheetDocument): SheetParts {
+  const { batches, log, yours, settings } = document;
+  return { batches, log, yours, settings, ...listsOf(document) };
 }
 
 /**
@@ -122,13 +128,35 @@ export function salvage(data: unknown, unread: ReadonlySet<PartName> = new Set()
     if (lacks(one, 'value', 'number', name)) return [];
     return Object.entries(readOne({ yours: record(key, one) }, name, `yours.${key}`)?.yours ?? {});
   });
-  const ownFoods = entries('ownFoods', (one, at) => {
-    const name = nameOf('Own food', at, one);
-    return lacks(one, 'name', 'string', name) ? [] : (readOne({ ownFoods: [one] }, name, 'ownFoods.0')?.ownFoods ?? []);
+  /** What can be read of a list that not every sheet has; null where nothing can. */
+  const listOf = <T>(
+    key: ListName,
+    has: 'name' | 'food',
+    pick: (document: SheetDocument) => readonly T[] | undefined,
+  ): readonly T[] | null => {
+    const { one: single, many, most } = listWords[key];
+    const found = entries(key, (one, at) => {
+      const name = nameOf(capital(single), at, one);
+      if (lacks(one, has, 'string', name)) return [];
+      const document = readOne({ [key]: [one] }, name, `${key}.0`);
+      return document === null ? [] : (pick(document) ?? []);
+    });
+    return unread.has(key) || found === null ? null : kept(found, most, many);
+  };
+  const packages = listOf('packages', 'food', (document) => document.packages);
+  // As an earlier page kept them.
+  const prices = entries('prices', (one, key) => {
+    const name = `Price of “${shorten(key)}”`;
+    return readOne({ prices: record(key, one) }, name, `prices.${key}`)?.packages ?? [];
   });
-  const prices = entries('prices', (one, key) =>
-    Object.entries(readOne({ prices: record(key, one) }, `Price of “${shorten(key)}”`, `prices.${key}`)?.prices ?? {}),
-  );
+  const lists = {
+    ownFoods: listOf('ownFoods', 'name', (document) => document.ownFoods),
+    stocks: listOf('stocks', 'name', (document) => document.stocks),
+    cartons: listOf('cartons', 'name', (document) => document.cartons),
+    packages: packages === null || prices === null ? null : [...packages, ...prices],
+    classes: listOf('classes', 'name', (document) => document.classes),
+    blends: listOf('blends', 'name', (document) => document.blends),
+  };
   const noSettings = isMissing('settings', 'The settings');
   const settings = own(data, 'settings');
   return {
@@ -137,8 +165,7 @@ export function salvage(data: unknown, unread: ReadonlySet<PartName> = new Set()
       log: noLog || log === null ? null : kept(log, mostLogged, 'lines of the log'),
       yours: noYours || yours === null ? null : Object.fromEntries(kept(yours, mostCorrections, 'figures of yours')),
       settings: noSettings ? null : (readOne({ settings }, 'The settings', 'settings')?.settings ?? null),
-      ownFoods: unread.has('ownFoods') || ownFoods === null ? null : kept(ownFoods, mostOwnFoods, 'own foods'),
-      prices: unread.has('prices') || prices === null ? null : Object.fromEntries(prices),
+      ...lists,
     },
     lost,
   };
@@ -203,6 +230,10 @@ function nameOf(what: string, at: string, part: unknown): string {
   const number = Number(at) + 1;
   const place = Number.isInteger(number) ? `${what} ${number}` : what;
   return typeof name === 'string' && name !== '' ? `${place} (“${shorten(name)}”)` : place;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 const longest = 60;

@@ -4,6 +4,7 @@ import { changeBatch } from '../document/change-batch';
 import { startBatch } from '../document/demo';
 import { type Batch, longestName, mostBatches, type SheetDocument } from '../document/document';
 import { cleanName, cutText } from '../document/plain-text';
+import { batchesInLists, listsOf } from '../document/sheet-lists';
 
 /** Renames a batch. A name of which nothing can be seen changes nothing; one too long to be saved is cut. */
 export function renameBatch(document: SheetDocument, batchId: string, name: string): SheetDocument {
@@ -99,8 +100,12 @@ export function removeBatch(document: SheetDocument, batchId: string): SheetDocu
  * An id that no batch here has, nor one that is gone and still in the log: b1, b2 …, by counting alone, so that the same
  * edits give the same document.
  */
-function nextBatchId({ batches, log }: SheetDocument): string {
-  const ids = new Set([...batches.map(({ id }) => id), ...log.map(({ batch }) => batch)]);
+function nextBatchId(document: SheetDocument): string {
+  const { batches, log } = document;
+  const ids = new Set([
+    ...[...batches, ...batchesInLists(listsOf(document))].map(({ id }) => id),
+    ...log.map(({ batch }) => batch),
+  ]);
   let number = batches.length + 1;
   while (ids.has(`b${number}`)) number += 1;
   return `b${number}`;

@@ -1,9 +1,9 @@
 import { coefficientNames } from '../../formula/words/coefficient-names';
-import { sweeteners } from '../../reference/sweeteners';
 import type { Settings, SheetDocument } from '../document/document';
+import { type ListName, listNames, listWords } from '../document/kept-lists';
 import { isSameData } from '../document/same-data';
-import { isKeyOf } from '../document/table-keys';
 import { coefficientAt } from './edits';
+import { namePackage } from './larder';
 import { isTaught } from './log-edits';
 import type { LeftOut } from './merge';
 
@@ -22,8 +22,6 @@ export function changesBetween(before: SheetDocument, after: SheetDocument): rea
   const isGone = lineFinder(after.log);
   const figures = compareKeyed(ownFigures(before), ownFigures(after));
   const taught = compareKeyed(taughtFigures(before), taughtFigures(after));
-  const foods = compareKeyed(foodsOf(before), foodsOf(after));
-  const prices = compareKeyed(before.prices ?? {}, after.prices ?? {});
   return [
     change('added', 'batch', after.batches.filter(({ id }) => !old.has(id)).map(named)),
     change(
@@ -36,18 +34,17 @@ export function changesBetween(before: SheetDocument, after: SheetDocument): rea
     change('removed', 'line of the log', before.log.filter(isGone).map(lineName)),
     ...changesOfKeys('figure of yours', figures, figureName),
     ...changesOfKeys('figure learned from the log', taught, figureName),
-    ...changesOfKeys('own food', foods, (name) => name),
-    ...changesOfKeys('price', prices, (id) => (isKeyOf(sweeteners, id) ? sweeteners[id].name : id)),
+    ...listNames.flatMap((list) => changesOfList(list, before, after)),
   ].filter(({ names }) => names.length > 0);
 }
 
 /** What a merge has no room for, in words; none where all of it went in. */
-export function describeLeftOut({ batches, log, yours, ownFoods }: LeftOut): readonly DocumentChange[] {
+export function describeLeftOut({ batches, log, yours, ...lists }: LeftOut): readonly DocumentChange[] {
   return [
     { what: count(batches, 'batch'), names: batches },
     { what: count(log, 'line of the log'), names: log.map(lineName) },
     { what: count(yours, 'figure of yours'), names: yours.map(figureName) },
-    { what: count(ownFoods, 'own food'), names: ownFoods },
+    ...listNames.map((list) => ({ what: count(lists[list], listWords[list].one), names: lists[list] })),
   ].filter(({ names }) => names.length > 0);
 }
 
@@ -63,6 +60,7 @@ const settingNames: readonly (readonly [keyof Settings, string])[] = [
   ['decimalComma', 'the decimal mark'],
   ['scale', 'the scale'],
   ['quiet', 'the night'],
+  ['currency', 'the currency'],
 ];
 
 function change(done: string, thing: string, names: readonly string[]): DocumentChange {
@@ -82,8 +80,7 @@ const plurals: Readonly<Record<string, string>> = {
   'line of the log': 'lines of the log',
   'figure of yours': 'figures of yours',
   'figure learned from the log': 'figures learned from the log',
-  'own food': 'own foods',
-  price: 'prices',
+  ...Object.fromEntries(listNames.map((list) => [listWords[list].one, listWords[list].many])),
 };
 
 type Keyed = Readonly<Record<string, unknown>>;
@@ -120,8 +117,43 @@ function taughtFigures({ yours }: SheetDocument): SheetDocument['yours'] {
   return Object.fromEntries(Object.entries(yours).filter(([key, { how }]) => isTaught(key, how)));
 }
 
-function foodsOf({ ownFoods = [] }: SheetDocument): Keyed {
-  return Object.fromEntries(ownFoods.map((food) => [food.name, food]));
+function changesOfList(list: ListName, before: SheetDocument, after: SheetDocument): readonly DocumentChange[] {
+  const old = namedIn(list, before);
+  const now = namedIn(list, after);
+  const names = new Map([...old, ...now].map(({ key, name }) => [key, name]));
+  const found = compareKeyed(keyed(old), keyed(now));
+  return changesOfKeys(listWords[list].one, found, (key) => names.get(key) ?? key);
+}
+
+interface NamedEntry {
+  readonly key: string;
+  readonly name: string;
+  readonly entry: unknown;
+}
+
+function keyed(entries: readonly NamedEntry[]): Keyed {
+  return Object.fromEntries(entries.map(({ key, entry }) => [key, entry]));
+}
+
+/** What is in a list, by what tells its entries apart, and what each is called. */
+function namedIn(list: ListName, document: SheetDocument): readonly NamedEntry[] {
+  const byName = (entry: { readonly name: string }) => ({ key: entry.name, name: entry.name, entry });
+  const byKey = (entry: { readonly key: string; readonly name: string }) => ({ ...entry, entry });
+  const { ownFoods = [], stocks = [], cartons = [], packages = [], classes = [], blends = [] } = document;
+  switch (list) {
+    case 'ownFoods':
+      return ownFoods.map(byName);
+    case 'cartons':
+      return cartons.map(byName);
+    case 'packages':
+      return packages.map((entry) => ({ key: entry.food, name: namePackage(entry), entry }));
+    case 'stocks':
+      return stocks.map(byKey);
+    case 'classes':
+      return classes.map(byKey);
+    case 'blends':
+      return blends.map(byKey);
+  }
 }
 
 function figureName(key: string): string {

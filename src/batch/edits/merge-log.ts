@@ -2,6 +2,7 @@ import type { Logged, SheetDocument } from '../document/document';
 import { mostLogged } from '../document/document-limits';
 import type { SheetParts } from '../document/salvage';
 import { writeSorted } from '../document/same-data';
+import { batchesInLists, listsOf } from '../document/sheet-lists';
 
 /** Whether an id and a name in the file mean what the document has, or had, under that id. */
 export type Knows = (id: string, name: string) => boolean;
@@ -15,6 +16,9 @@ export function knowsFrom(document: SheetDocument, { log }: SheetParts): Knows {
   const names = new Map<string, Set<string>>();
   const shared = new Set<string>();
   for (const { id, name } of document.batches) names.set(id, new Set([name]));
+  for (const { id, name } of batchesInLists(listsOf(document))) {
+    if (name !== null) names.set(id, (names.get(id) ?? new Set()).add(name));
+  }
   for (const line of document.log) {
     names.set(line.batch, (names.get(line.batch) ?? new Set()).add(line.name));
     if (theirs.has(writeSorted(line))) shared.add(line.batch);
@@ -26,6 +30,14 @@ interface JoinedLog {
   readonly joined: readonly Logged[];
   /** Lines of the file, as they are there, that the sheet has no room for. */
   readonly noRoom: readonly Logged[];
+  /** Under which id what the file has of a batch of this id and name goes here. */
+  readonly moveTo: (named: Named) => string;
+}
+
+interface Named {
+  readonly batch: string;
+  /** Null where it is not known, and a batch that is not in the file is taken for the one of that id here. */
+  readonly name: string | null;
 }
 
 /**
@@ -47,7 +59,8 @@ export function joinLog(
     return true;
   });
   const moved = new Map(idOf);
-  const moveTo = ({ batch, name }: Logged): string => {
+  const moveTo = ({ batch, name }: Named): string => {
+    if (name === null) return idOf.get(batch) ?? batch;
     const id = moved.get(batch) ?? (knows(batch, name) ? batch : freshId());
     moved.set(batch, id);
     return id;
@@ -56,6 +69,7 @@ export function joinLog(
   return {
     joined: [...log, ...added.slice(0, room).map((one) => ({ ...one, batch: moveTo(one) }))],
     noRoom: added.slice(room),
+    moveTo,
   };
 }
 

@@ -1,21 +1,21 @@
 import { isOwnShape, jarOwnerOf, ownShapeOf, renameShape } from '../document/batch-corrections';
 import type { Batch, SheetDocument } from '../document/document';
-import { longestName, mostBatches, mostCorrections, mostOwnFoods } from '../document/document-limits';
+import { longestName, mostBatches, mostCorrections } from '../document/document-limits';
 import { cutText } from '../document/plain-text';
 import type { SheetParts } from '../document/salvage';
 import { writeSorted } from '../document/same-data';
+import { batchesInLists, filledLists, listsOf, withoutLists } from '../document/sheet-lists';
 import { isTaught, learn } from './log-edits';
+import { joinLists, type NoRoomInLists } from './merge-lists';
 import { joinLog, type Knows, knowsFrom } from './merge-log';
 
 /** What a sheet has no room for, though the file holds it. */
-export interface LeftOut {
+export interface LeftOut extends NoRoomInLists {
   /** Names. */
   readonly batches: readonly string[];
   readonly log: SheetDocument['log'];
   /** Keys of figures. */
   readonly yours: readonly string[];
-  /** Names. */
-  readonly ownFoods: readonly string[];
 }
 
 interface Merged {
@@ -26,7 +26,8 @@ interface Merged {
 /**
  * The document joined with what a file holds. Nothing of the document is changed or taken away: a batch that is there
  * already, whatever its id, is left out; one of the same id that differs stands beside yours under a new id and name;
- * the log is joined without doubles; of figures, own foods and prices yours stay and those you have none of come in;
+ * the log is joined without doubles, and so is what was done with a jar of grains; of figures, own foods, cartons and
+ * prices yours stay and those you have none of come in; classes and blends that differ stand beside yours;
  * settings stay yours; a learned pace is what the joined log teaches. Joining the same file twice changes nothing more.
  * What is beyond the limits stays out, and is told of.
  */
@@ -35,16 +36,15 @@ export function mergeInto(document: SheetDocument, parts: SheetParts): Merged {
   const { batches, yours, idOf, freshId, noRoom } = joinBatches(document, parts, knows);
   const log = joinLog(document.log, parts.log, idOf, knows, freshId);
   const figures = joinFigures(yours, parts);
-  const foods = joinFoods(document, parts);
+  const lists = joinLists(listsOf(document), parts, log.moveTo);
   const merged: SheetDocument = {
     ...document,
     batches,
     yours: figures.yours,
     log: log.joined,
-    ...(foods.ownFoods.length > 0 ? { ownFoods: foods.ownFoods } : {}),
-    ...joinPrices(document, parts),
+    ...filledLists(lists.joined),
   };
-  const leftOut = { batches: noRoom, log: log.noRoom, yours: figures.noRoom, ownFoods: foods.noRoom };
+  const leftOut = { batches: noRoom, log: log.noRoom, yours: figures.noRoom, ...lists.noRoom };
   return { document: taughtAnew(document, merged), leftOut };
 }
 
@@ -59,15 +59,13 @@ function taughtAnew(before: SheetDocument, after: SheetDocument): SheetDocument 
  */
 export function replaceWith(document: SheetDocument, parts: SheetParts): SheetDocument {
   if (parts.batches.length === 0) return document;
-  const { ownFoods: _, prices: __, ...rest } = document;
-  const { batches, log, yours, ownFoods, prices } = parts;
+  const { batches, log, yours } = parts;
   const replaced: SheetDocument = {
-    ...rest,
+    ...withoutLists(document),
     batches,
     log,
     yours: withoutStrayShapes(yours, new Set(batches.map(({ id }) => id))),
-    ...(ownFoods.length > 0 ? { ownFoods } : {}),
-    ...(Object.keys(prices).length > 0 ? { prices } : {}),
+    ...filledLists(parts),
   };
   return taughtAnew(document, replaced);
 }
@@ -94,10 +92,11 @@ function joinBatches(document: SheetDocument, parts: SheetParts, knows: Knows): 
   const ids = new Set(batches.map(({ id }) => id));
   // The shape of a jar whose batch is gone would shape the jar of a batch that came in under its id.
   const taken = new Set([...ids, ...Object.keys(figures).map(jarOwnerOf)]);
-  // Nor may one that is only in a log be given anew: its lines would be those of another batch.
+  // Nor may one that is only in a log or a list be given anew: its lines would be those of another batch.
   const theirs = new Set([
     ...parts.batches.map(({ id }) => id),
     ...[...document.log, ...parts.log].map(({ batch }) => batch),
+    ...[...batchesInLists(listsOf(document)), ...batchesInLists(parts)].map(({ id }) => id),
   ]);
   const idOf = new Map<string, string>();
   const noRoom: string[] = [];
@@ -170,20 +169,6 @@ function joinFigures(yours: SheetDocument['yours'], parts: SheetParts) {
     yours: { ...yours, ...Object.fromEntries(added.slice(0, room)) },
     noRoom: added.slice(room).map(([key]) => key),
   };
-}
-
-function joinFoods({ ownFoods = [] }: SheetDocument, parts: SheetParts) {
-  const known = new Set(ownFoods.map(({ name }) => name));
-  const joined = [...ownFoods, ...parts.ownFoods.filter(({ name }) => !known.has(name))];
-  return {
-    ownFoods: joined.slice(0, mostOwnFoods),
-    noRoom: joined.slice(mostOwnFoods).map(({ name }) => name),
-  };
-}
-
-function joinPrices({ prices = {} }: SheetDocument, parts: SheetParts): Pick<SheetDocument, 'prices'> {
-  const joined = { ...parts.prices, ...prices };
-  return Object.keys(joined).length > 0 ? { prices: joined } : {};
 }
 
 /** A shape of a jar whose batch is not there would one day shape the jar of another batch of that id. */

@@ -1,7 +1,7 @@
 import type { SheetDocument } from '../document/document';
 import { describeDocumentProblem } from '../document/document-problem-words';
-import { readDocument } from '../document/document-schema';
 import { currentVersion } from '../document/migrations';
+import { readDocument } from '../document/read-document';
 import type { StateKey } from './keep-states';
 
 /** What a saved text holds. `document` of a newer version is what this one understands of it, null where that is nothing. */

@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
 import type { PlannedBatch } from '../../batch/edits/add-planned';
+import { sweetenerPrices } from '../../batch/edits/larder';
 import type { Store } from '../../batch/store/store';
 import { type Swap, swapsFor } from '../../formula/advice/swap';
 import type { Formulation } from '../../formula/engine/formulate';
@@ -29,7 +30,7 @@ const verdicts = { below: 'below the usual', above: 'above the usual' } as const
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
 export function RecipePlan({ plan, store, swappedFor, onChoose, onMake }: Props) {
   const settings = store.settings.value;
-  const { prices = {} } = store.document.value;
+  const prices = sweetenerPrices(store.document.value);
   const { formulation } = plan;
   const swaps = formulation === null ? null : swapsFor(formulation, prices);
   // Looked up anew: a food corrected since changes how much of it there must be.

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
-import { setPrice } from '../../batch/edits/larder';
+import { setPrice, sweetenerPrices } from '../../batch/edits/larder';
 import { stepNames } from '../../batch/edits/step-names';
 import { swapSweetener } from '../../batch/edits/swap-sweetener';
 import type { Store } from '../../batch/store/store';
@@ -19,7 +19,7 @@ interface Props {
 /** The sweetener of a batch swapped at equal fermentable sugar, or blended with another. */
 export function Swap({ batch, store }: Props) {
   const settings = store.settings.value;
-  const { prices = {} } = store.document.value;
+  const prices = sweetenerPrices(store.document.value);
   const swaps = swapsFor(store.formulationOf(batch), prices);
   const use = ({ id, name, mass }: Swapped) => {
     if (mass === null) return;

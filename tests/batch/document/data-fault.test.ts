@@ -29,7 +29,7 @@ test('comes to an end with data that holds itself', () => {
 });
 
 test('finds data of more values than a sheet holds, in one list or in many', () => {
-  expect(findDataFault(new Array(1_300_000).fill(1))).toEqual({ code: 'tooMuch' });
-  expect(findDataFault(Array.from({ length: 1300 }, () => new Array(1000).fill(1)))).toEqual({ code: 'tooMuch' });
-  expect(findDataFault(Array.from({ length: 1000 }, () => new Array(1000).fill(1)))).toBeNull();
+  expect(findDataFault(new Array(1_700_000).fill(1))).toEqual({ code: 'tooMuch' });
+  expect(findDataFault(Array.from({ length: 1700 }, () => new Array(1000).fill(1)))).toEqual({ code: 'tooMuch' });
+  expect(findDataFault(Array.from({ length: 1400 }, () => new Array(1000).fill(1)))).toBeNull();
 });

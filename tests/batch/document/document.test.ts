@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { mostBatches, recipeOf } from '../../../src/batch/document/document';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { correct, typeCell } from '../../../src/batch/edits/edits';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { anyDocument, first } from '../any-edit';

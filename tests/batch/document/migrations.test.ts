@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readDocument, type SheetDocument } from '../../../src/batch/document/document-schema';
+import type { SheetDocument } from '../../../src/batch/document/document-schema';
 import { currentVersion, migrate } from '../../../src/batch/document/migrations';
+import { readDocument } from '../../../src/batch/document/read-document';
 
 const folder = 'tests/batch/versions';
 

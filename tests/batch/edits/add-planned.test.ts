@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../../src/batch/document/demo';
 import { mostBatches, recipeOf } from '../../../src/batch/document/document';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { addPlanned, type PlannedBatch } from '../../../src/batch/edits/add-planned';
 import { createStore } from '../../../src/batch/store/store';
 import { formulate } from '../../../src/formula/engine/formulate';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demo, startBatch } from '../../../src/batch/document/demo';
 import type { SheetDocument } from '../../../src/batch/document/document';
 import { mostBatches } from '../../../src/batch/document/document-limits';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { addShared, figuresToKeep, figuresToTake } from '../../../src/batch/edits/add-shared';
 import { first, freeze } from '../any-edit';
 

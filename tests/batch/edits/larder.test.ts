@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { longestName, mostOwnFoods } from '../../../src/batch/document/document-limits';
-import { readDocument } from '../../../src/batch/document/document-schema';
-import { forgetOwnFood, keepOwnFood, type OwnFood, setPrice } from '../../../src/batch/edits/larder';
+import { readDocument } from '../../../src/batch/document/read-document';
+import { forgetOwnFood, keepOwnFood, type OwnFood, setPrice, sweetenerPrices } from '../../../src/batch/edits/larder';
 import { createStore } from '../../../src/batch/store/store';
 import { sweetenerIds } from '../../batches';
 
@@ -51,9 +51,17 @@ describe('a food weighed once', () => {
 describe('a price', () => {
   test('is kept by sweetener, changed, and forgotten', () => {
     const both = setPrice(setPrice(demo, 'honey', 9.5), 'caneWhite', 1.2);
-    expect(both.prices).toEqual({ honey: 9.5, caneWhite: 1.2 });
-    expect(setPrice(both, 'honey', 0).prices).toEqual({ honey: 0, caneWhite: 1.2 });
-    expect(setPrice(both, 'honey', null).prices).toEqual({ caneWhite: 1.2 });
+    expect(sweetenerPrices(both)).toEqual({ honey: 9.5, caneWhite: 1.2 });
+    expect(sweetenerPrices(setPrice(both, 'honey', 0))).toEqual({ honey: 0, caneWhite: 1.2 });
+    expect(sweetenerPrices(setPrice(both, 'honey', null))).toEqual({ caneWhite: 1.2 });
+  });
+
+  test('of a package of another weight is that of its kilogram', () => {
+    const amount = { text: '340 g', amount: 340, kind: 'mass' as const };
+    const honey = { food: 'sweetener.honey', amount, price: '5.10' };
+    expect(sweetenerPrices({ ...demo, packages: [honey] })).toEqual({ honey: 15 });
+    const unread = { ...honey, amount: { ...amount, amount: null } };
+    expect(sweetenerPrices({ ...demo, packages: [unread] })).toEqual({});
   });
 
   test('that is there already, or forgotten already, is no change', () => {

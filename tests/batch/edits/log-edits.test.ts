@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { type Logged, recipeOf, type SheetDocument } from '../../../src/batch/document/document';
 import { mostLogged } from '../../../src/batch/document/document-limits';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { addBatch, removeBatch } from '../../../src/batch/edits/batch-list';
 import { correct } from '../../../src/batch/edits/edits';
 import {

@@ -9,7 +9,7 @@ import {
   mostLogged,
   mostOwnFoods,
 } from '../../../src/batch/document/document-limits';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { partsOf, type SheetParts } from '../../../src/batch/document/salvage';
 import { typeCell } from '../../../src/batch/edits/edits';
 import { addEntry, paceKey, removeEntry } from '../../../src/batch/edits/log-edits';
@@ -30,6 +30,10 @@ const entry: Logged = {
 
 function sheet(changes: Partial<SheetDocument>): SheetDocument {
   return freeze({ ...demo, ...changes });
+}
+
+function priced(id: string, price: string) {
+  return { food: `sweetener.${id}`, amount: { text: '1 kg', amount: 1000, kind: 'mass' as const }, price };
 }
 
 function mergeInto(document: SheetDocument, parts: SheetParts): SheetDocument {
@@ -140,20 +144,20 @@ describe('merging', () => {
 
   test('adds own foods and prices that are new and leaves yours', () => {
     const flour = { name: 'Flour', grams: 120, millilitres: 240 };
-    const mine = sheet({ ownFoods: [flour], prices: { honey: 9 } });
+    const mine = sheet({ ownFoods: [flour], packages: [priced('honey', '9')] });
     const theirs = sheet({
       ownFoods: [
         { ...flour, grams: 1 },
         { ...flour, name: 'Cocoa' },
       ],
-      prices: { honey: 1, mapleSyrup: 20 },
+      packages: [priced('honey', '1'), priced('mapleSyrup', '20')],
     });
     const merged = mergeInto(mine, partsOf(theirs));
     expect(merged.ownFoods?.map(({ name, grams }) => [name, grams])).toEqual([
       ['Flour', 120],
       ['Cocoa', 120],
     ]);
-    expect(merged.prices).toEqual({ honey: 9, mapleSyrup: 20 });
+    expect(merged.packages).toEqual([priced('honey', '9'), priced('mapleSyrup', '20')]);
   });
 
   test('stops at the most a sheet can hold, with all of yours in it', () => {
@@ -189,7 +193,8 @@ describe('merging', () => {
     expect(leftOut.log.map(({ note }) => note)).toEqual([`${mostLogged - 1}`]);
     expect(leftOut.yours).toEqual([`theirs.${mostCorrections - 1}`, `theirs.${mostCorrections}`]);
     expect(leftOut.ownFoods).toEqual(['Flour']);
-    const nothing = { batches: [], log: [], yours: [], ownFoods: [] };
+    const none = { ownFoods: [], stocks: [], cartons: [], packages: [], classes: [], blends: [] };
+    const nothing = { batches: [], log: [], yours: [], ...none };
     expect(mergeAll(demo, partsOf(sheet({ log: [entry] }))).leftOut).toEqual(nothing);
   });
 

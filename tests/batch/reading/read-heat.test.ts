@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { hottestHeat, longestHeat } from '../../../src/batch/document/document-limits';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { setHeat } from '../../../src/batch/edits/edits';
 import { readHeat } from '../../../src/batch/reading/read-heat';
 

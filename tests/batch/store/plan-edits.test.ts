@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
-import { readDocument } from '../../../src/batch/document/document-schema';
+import { readDocument } from '../../../src/batch/document/read-document';
 import { instantOf } from '../../../src/batch/reading/local-time';
 import { clearWhen, drinkAt, isPlannable, setQuiet, setWhen, startAt } from '../../../src/batch/store/plan-edits';
 

@@ -163,7 +163,7 @@ test('offers a copy of what can neither be saved nor put aside, and shows it on'
   store.typeCell('b1', 'sourceMass', '300 g');
   await expect.poll(how).toBe('Not saved');
   IDBObjectStore.prototype.put = put;
-  other.keeping.save({ ...demo, prices: { honey: 9 } });
+  other.keeping.save({ ...demo, cartons: [{ name: 'Oat' }] });
   await vi.waitUntil(() => other.keeping.how.value === 'saved');
   Object.assign(IDBObjectStore.prototype, { put: refuse, add: refuse });
   await store.keeping.value?.editHere();
@@ -172,7 +172,7 @@ test('offers a copy of what can neither be saved nor put aside, and shows it on'
   expect(store.message.value).toContain('could not be put aside');
   expect(screen.getByRole('button', { name: 'Download a copy' })).toBeDefined();
   await user.click(screen.getByRole('button', { name: 'Edit here instead' }));
-  await expect.poll(() => store.document.value.prices).toEqual({ honey: 9 });
+  await expect.poll(() => store.document.value.cartons).toEqual([{ name: 'Oat' }]);
   expect(store.message.value).toContain('put aside under “Kept in this browser”');
   expect(how()).toBe('Saved');
 });

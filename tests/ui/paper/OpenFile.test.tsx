@@ -105,7 +105,7 @@ test('a damaged file is not said to be whole, and a newer one is; what stays in 
   const cut = await show(copy.slice(0, copy.indexOf('"yours"')));
   expect(cut).toContain('The log, or its end: Its text is damaged or missing.');
   expect(cut).toContain(
-    'It has nothing that can be read of these, so yours stay: the log, your own figures, own foods, prices.',
+    'It has nothing that can be read of these, so yours stay: the log, your own figures, own foods, jars of grains, cartons, prices, classes, blends.',
   );
 });
 

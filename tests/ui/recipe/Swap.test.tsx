@@ -3,6 +3,7 @@ import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Batch } from '../../../src/batch/document/document';
+import { setPrice, sweetenerPrices } from '../../../src/batch/edits/larder';
 import { createStore, type Store } from '../../../src/batch/store/store';
 import type { Given } from '../../../src/formula/recipe/recipe';
 import { Swap } from '../../../src/ui/recipe/Swap';
@@ -105,13 +106,13 @@ describe('the price of a sweetener', () => {
     const { store, user, row, price } = openSwap([typed('caneEquivalent', 18)]);
     await user.type(price('Honey'), '9.50');
     await user.tab();
-    expect(store.document.value.prices).toEqual({ honey: 9.5 });
+    expect(sweetenerPrices(store.document.value)).toEqual({ honey: 9.5 });
     // 22.99 g at 9.50 a kilogram.
     expect(row('Honey')).toContain('costs 0.22');
     expect(store.undoName.value).toBe('Price Honey');
     await user.clear(price('Honey'));
     await user.tab();
-    expect(store.document.value.prices).toEqual({});
+    expect(sweetenerPrices(store.document.value)).toEqual({});
   });
 
   test('that can’t be read is said beside it, and the old one is kept', async () => {
@@ -122,13 +123,13 @@ describe('the price of a sweetener', () => {
     await user.type(price('Honey'), 'dear');
     await user.tab();
     expect(row('Honey')).toContain('Not a price');
-    expect(store.document.value.prices).toEqual({ honey: 9.5 });
+    expect(sweetenerPrices(store.document.value)).toEqual({ honey: 9.5 });
   });
 
   test('is shown with the cook’s own decimal sign', () => {
     const { price } = openSwap([typed('caneEquivalent', 18)], (store) => {
       store.changeSettings({ decimalComma: true });
-      store.takeEdit({ ...store.document.value, prices: { honey: 9.5 } }, 'Price');
+      store.takeEdit(setPrice(store.document.value, 'honey', 9.5), 'Price');
     });
     expect(price('Honey').value).toBe('9,5');
   });
