@@ -1,9 +1,9 @@
 import { writeMetric, writeNumber } from '../../measure/write-quantity';
 import { allergens } from '../../reference/allergens';
-import { almondPulp, pulpKeeping, pulpUses } from '../../reference/pulp';
+import { almondPulp, pulpCare, pulpKeeping, pulpUses } from '../../reference/pulp';
 import type { Formulation } from '../engine/formulate';
 import { lowerFirst } from '../words/lower-first';
-import { describeOrigin } from '../words/origin-words';
+import { describeCoefficient, describeOrigin } from '../words/origin-words';
 import type { Kitchen } from '../words/write-row';
 import type { Pulp } from './in-the-bag';
 
@@ -57,3 +57,12 @@ export function describePulpAllergens({ choices: { source } }: Formulation): str
 export function usesOfPulp({ choices: { source } }: Formulation) {
   return pulpUses[source.family].map(({ text, origin }) => ({ text, origin: describeOrigin(origin) }));
 }
+
+/** Where it is from how long pulp keeps. */
+export function keepingOrigin({ decimalComma }: Kitchen): string {
+  const { pulpInFridge, pulpInFreezer } = pulpKeeping;
+  return [pulpInFridge, pulpInFreezer].map((each) => describeCoefficient(each, decimalComma)).join(' ');
+}
+
+/** What to mind with any pulp. */
+export const pulpCautions: readonly string[] = [pulpCare.soon.text, pulpCare.animals.text];

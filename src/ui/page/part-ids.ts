@@ -8,6 +8,7 @@ export const partIds = [
   'recipe',
   'swap',
   'onHand',
+  'glass',
   'paper',
   'care',
   'trouble',
