@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { type CareTopic, careTopics } from '../../formula/advice/care-topics';
 import type { Formulation } from '../../formula/engine/formulate';
 import { describeOrigin } from '../../formula/words/origin-words';
+import { OpenAll } from '../page/OpenAll';
 import { Whose } from '../page/Whose';
 
 interface Props {
@@ -11,6 +12,7 @@ interface Props {
 
 /** Everything to take care of in this batch, once, folded by topic; what is pressing at a step stands at that step, too. */
 export function Cautions({ formulation, name }: Props) {
+  const [isOpen, setOpen] = useState(false);
   return (
     <section class="cautions" aria-label={`Cautions for ${name}`}>
       <h2>
@@ -18,17 +20,23 @@ export function Cautions({ formulation, name }: Props) {
         <Whose />
       </h2>
       <p class="cautions-about">All of it, by topic. What is pressing while you work stands at its step as well.</p>
+      <OpenAll isOpen={isOpen} onChange={setOpen} />
       {careTopics(formulation).map((topic) => (
-        <Topic key={topic.id} topic={topic} />
+        <Topic key={topic.id} topic={topic} isOpen={isOpen} />
       ))}
     </section>
   );
 }
 
-function Topic({ topic: { name, cautions } }: { readonly topic: CareTopic }) {
+interface TopicProps {
+  readonly topic: CareTopic;
+  readonly isOpen: boolean;
+}
+
+function Topic({ topic: { name, cautions }, isOpen }: TopicProps) {
   const [isSourced, setSourced] = useState(false);
   return (
-    <details class="fold-panel">
+    <details class="fold-panel" open={isOpen}>
       <summary>
         <h3>{name}</h3>
         <span class="how-many">{cautions.length}</span>

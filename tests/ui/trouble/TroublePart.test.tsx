@@ -45,6 +45,20 @@ test('mould and rot are marked to be thrown out, in the heading itself', async (
     expect(/throw it out/.test(said(found).slice(0, found.length + 14))).toBe(marked.includes(found));
 });
 
+test('all of it is unfolded at once, and folded again', async () => {
+  const { user } = await openSheet();
+  const folded = () =>
+    within(screen.getByRole('region', { name: 'What is wrong?' }))
+      .getAllByRole('group')
+      .map((one) => one.hasAttribute('open'));
+  expect(new Set(folded())).toEqual(new Set([false]));
+  await user.click(screen.getByRole('button', { name: 'Open all' }));
+  expect(folded()).toHaveLength(troubles.length);
+  expect(new Set(folded())).toEqual(new Set([true]));
+  await user.click(screen.getByRole('button', { name: 'Fold all' }));
+  expect(new Set(folded())).toEqual(new Set([false]));
+});
+
 test('where it is from is told when it is asked for', async () => {
   const { user } = await openSheet();
   const [first] = troubles;
