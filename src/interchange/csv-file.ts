@@ -23,7 +23,7 @@ export function writeBatchesCsv(batches: readonly Batch[], formulationOf: (batch
     const formulation = formulationOf(batch);
     return [batch.name, ...rowOrder.map((id) => fieldOf(formulation, id))];
   });
-  return write(headings, lines);
+  return writeTable(headings, lines);
 }
 
 /** The log as CSV, a line an entry, times as on the wall of the kitchen; written as the batches are. */
@@ -43,7 +43,7 @@ export function writeLogCsv(log: readonly Logged[]): string {
     ...[hours, expected, temperature, acidity].map(plainNumber),
     note,
   ]);
-  return write(headings, lines);
+  return writeTable(headings, lines);
 }
 
 function headingOf(id: RowId): string {
@@ -71,7 +71,7 @@ function nameWithShare(name: string, share: number): string {
 }
 
 /** Without the last digits, in which doubles are noise. */
-function plainNumber(value: number | string | null): number | null {
+export function plainNumber(value: number | string | null): number | null {
   if (typeof value !== 'number' || !Number.isFinite(value)) return null;
   const short = Number(value.toPrecision(significant));
   // The largest numbers there are have nothing to be rounded up to.
@@ -94,7 +94,8 @@ function guard(field: Field): Field {
   return formulaFirst.test(plain) ? `'${inside}` : inside;
 }
 
-function write(headings: readonly string[], lines: readonly (readonly Field[])[]): string {
+/** A table as CSV with its headings; texts that a spreadsheet program would work out are guarded. */
+export function writeTable(headings: readonly string[], lines: readonly (readonly Field[])[]): string {
   const all = [headings, ...lines].map((line) => line.map(guard).map(writeField).join(','));
   return `${utf8Mark}${all.map((line) => `${line}\r\n`).join('')}`;
 }

@@ -29,7 +29,7 @@ function use(text: string): PulpUse {
 }
 
 const dryIt = use(
-  'Dry it: spread thin, in an oven at about 90 °C, stirred now and then, until it is crumbly all through. Ground, it stands in for some of the flour in a cake or in biscuits.',
+  'Dry it: spread thin, in an oven at about 90 °C (200 °F), stirred now and then, until it is crumbly all through. Ground, it stands in for some of the flour in a cake or in biscuits.',
 );
 const bake = use('Bake it wet: a few spoons in bread, pancakes or porridge; take less water there.');
 const spread = use('Season it with salt, lemon and herbs for a spread, and eat it the same day.');

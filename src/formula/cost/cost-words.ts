@@ -6,7 +6,7 @@ import { type Kitchen, writeValue } from '../words/write-row';
 import type { BatchCost, CostLine } from './batch-cost';
 import { allot, type Currency, inCoins, writeMoney } from './money';
 import type { FoodToBuy } from './needs';
-import type { PackageFault } from './package-price';
+import { costOf, type PackageFault, type Priced } from './package-price';
 
 const hardSpace = '\u00A0';
 
@@ -91,7 +91,14 @@ export function describeThrownAway(
 }
 
 /** What moves the cost, since it can't be typed. */
-export const costMovedBy = 'The cost follows from the prices and from how much the batch takes: change either.';
+export const costMovedBy = 'Change a price, or how much the batch takes, and the cost follows.';
 
 /** How money is rounded. */
-export const costRounding = 'Worked out exactly and rounded once, a half up; the lines add up to the total.';
+export const costRounding = 'Rounded once, a half up; the lines add up to the whole.';
+
+/** What a kilogram or a litre of a food costs by its package, such as `19.80 € a kg`. */
+export function tellUnitPrice(food: FoodToBuy, priced: Priced, currency: Currency, { decimalComma }: Kitchen): string {
+  const isLitre = food.isLiquid && food.weight !== null;
+  const cost = costOf(priced, isLitre ? 1000 * (food.weight ?? 1) : 1000);
+  return `${writeMoney(inCoins(cost, currency), currency, decimalComma)} a ${isLitre ? 'litre' : 'kg'}`;
+}

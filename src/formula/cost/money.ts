@@ -80,3 +80,10 @@ function inLowestTerms({ numerator, denominator }: Exact): Exact {
   while (b > 0n) [a, b] = [b, a % b];
   return a > 1n ? new Exact(numerator / a, denominator / a) : new Exact(numerator, denominator);
 }
+
+/** A price as kept, as it can be typed: with the decimals of the coin at least, and no mark before just three. */
+export function writePrice(price: string, { places }: Pick<Currency, 'places'>, decimalComma: boolean): string {
+  const [whole = '', decimals = ''] = price.split('.');
+  const padded = decimals.padEnd(decimals === '' ? 0 : places, '0').replace(/^\d{3}$/, '$&0');
+  return padded === '' ? whole : `${whole}${decimalComma ? ',' : '.'}${padded}`;
+}

@@ -4,11 +4,12 @@ import { wholeAbove } from '../../measure/nearly';
 import { formulate } from '../engine/formulate';
 import type { Formulation } from '../engine/formulation';
 import { readGiven } from '../engine/givens';
-import type { Recipe } from '../recipe/recipe';
+import type { Amount, Recipe } from '../recipe/recipe';
 import { numericRows } from '../rows/sheet';
+import { dairyMilk } from './food-of-key';
 import { sumOf } from './money';
-import { type FoodToBuy, type Need, needsOf } from './needs';
-import { type PackagePrice, type Priced, priceOf } from './package-price';
+import { type FoodToBuy, type Need, needsOf, sweetenerToBuy } from './needs';
+import { gramsIn, type PackagePrice, type Priced, priceOf } from './package-price';
 
 /** A batch to shop for. */
 export interface ToShopFor {
@@ -118,4 +119,18 @@ export function shoppingList(
 function inPackages({ entry, grams }: Priced, toBuy: number): NonNullable<ShoppingItem['packages']> {
   const count = wholeAbove(toBuy / grams);
   return { entry, count, over: Math.max(count * grams - toBuy, 0), cost: exactly(entry.price).times(count) };
+}
+
+/** What grains at rest are fed with besides: sugar for water grains, dairy milk for milk grains; what can’t be read is none. */
+export function forGrainsAtRest(sugar: Amount | null, milk: Amount | null): ToShopFor {
+  const need = (food: FoodToBuy, amount: Amount | null): readonly Need[] => {
+    const grams =
+      amount === null ? null : gramsIn({ food: food.food, amount: { ...amount, text: '' }, price: '0' }, food);
+    return typeof grams === 'number' ? [{ ...food, part: 'sweetener', grams }] : [];
+  };
+  return {
+    name: 'Grains at rest',
+    needs: [...need(sweetenerToBuy('caneWhite'), sugar), ...need(dairyMilk, milk)],
+    has: {},
+  };
 }

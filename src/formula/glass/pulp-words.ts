@@ -9,10 +9,10 @@ import type { Pulp } from './in-the-bag';
 
 const hardSpace = '\u00A0';
 
-/** What is in the pulp: `129 g, 45 g of it dry: fat 17 g, protein 7 g, fibre 19 g.` */
-export function describePulp({ wet, dry, parts }: Pulp, { decimalComma }: Kitchen): string {
+/** What is in the pulp: `45 g of it dry: fat 17 g, protein 7 g, fibre 19 g.` */
+export function describePulp({ dry, parts }: Pulp, { decimalComma }: Kitchen): string {
   const grams = (value: number): string => `${writeNumber(value, 0, decimalComma)}${hardSpace}g`;
-  return `${writeMetric(dry, 'mass', decimalComma)} of the ${writeMetric(wet, 'mass', decimalComma)} is dry: fat ${grams(parts.fat)}, protein ${grams(parts.protein)}, fibre ${grams(parts.fibre)}.`;
+  return `${writeMetric(dry, 'mass', decimalComma)} of it dry: fat ${grams(parts.fat)}, protein ${grams(parts.protein)}, fibre ${grams(parts.fibre)}.`;
 }
 
 /** How much of the source's dry weight stays in the bag, with its range. */

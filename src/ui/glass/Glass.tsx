@@ -97,8 +97,8 @@ function Amount({ told: { likely, range }, aside }: { told: Told; aside: string 
   return (
     <td>
       <b>{likely}</b>
-      {aside !== null && <span class="glass-aside">, {aside}</span>}
       {range !== null && <small>{range}</small>}
+      {aside !== null && <small>{aside}</small>}
     </td>
   );
 }

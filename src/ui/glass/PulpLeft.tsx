@@ -33,7 +33,7 @@ export function PulpLeft({ batch, store }: Props) {
       ) : (
         <>
           <p>
-            <b>{kitchen.leads === 'us' ? (written.us ?? written.metric) : written.metric}</b> of wet pulp.{' '}
+            <b>{kitchen.leads === 'us' ? (written.us ?? written.metric) : written.metric}</b> of wet pulp,{' '}
             {describePulp(pulp, kitchen)}
           </p>
           <p>{describeKeeping(kitchen)}</p>

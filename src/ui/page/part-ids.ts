@@ -8,6 +8,7 @@ export const partIds = [
   'recipe',
   'swap',
   'onHand',
+  'cost',
   'glass',
   'paper',
   'care',

@@ -19,6 +19,7 @@ export const partList = {
   recipe: { name: 'Recipe', about: 'paste one, write this one out', load: () => import('../recipe/RecipePart') },
   swap: { name: 'Swap', about: 'another sweetener, cups to grams', load: () => import('../recipe/SwapPart') },
   onHand: { name: 'On hand', about: 'the largest batch from what I have', load: () => import('../on-hand/OnHandPart') },
+  cost: { name: 'Cost', about: 'prices, shopping list', load: () => import('../cost/CostPart') },
   glass: { name: 'Glass', about: 'what is in a glass, the pulp', load: () => import('../glass/GlassPart') },
   paper: { name: 'Paper', about: 'print, labels, files, links', load: () => import('../paper/PaperPart') },
   care: { name: 'Care', about: 'cautions and allergens', load: () => import('../care/CarePart') },

@@ -61,7 +61,7 @@ describe('what comes to the bag', () => {
     expect(pulp?.dry).toBeLessThan(held + 0.0435 * 200 * 0.2);
     expect(pulp?.share).toBeGreaterThan(pulp?.shareLeast ?? 1);
     expect(pulp?.share).toBeLessThan(pulp?.shareMost ?? 0);
-    expect(pulp === null ? '' : describePulp(pulp, kitchen)).toMatch(/is dry: fat/);
+    expect(pulp === null ? '' : describePulp(pulp, kitchen)).toMatch(/of it dry: fat/);
   });
 
   test('is all drunk where nothing is strained', () => {

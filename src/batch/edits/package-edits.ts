@@ -1,0 +1,62 @@
+import { foodOfKey } from '../../formula/cost/food-of-key';
+import { currencyOf } from '../../formula/cost/money';
+import { lowerFirst } from '../../formula/words/lower-first';
+import type { Cell, Packaged, SheetDocument } from '../document/document';
+import { longestCurrency, mostPackages } from '../document/document-limits';
+import { isSameData } from '../document/same-data';
+
+/** What is typed of a package: what it holds, and what it costs as a decimal number. */
+export interface TypedPackage {
+  readonly amount: Cell;
+  readonly price: string;
+}
+
+/**
+ * Keeps what a package of a food holds and costs; it takes the place of the one before. The same again, or one package
+ * more than a sheet holds, changes nothing.
+ */
+export function setPackage(document: SheetDocument, food: string, { amount, price }: TypedPackage): SheetDocument {
+  const { packages = [] } = document;
+  const place = packages.findIndex((one) => one.food === food);
+  const old = packages[place];
+  const entry: Packaged = { ...(old ?? { food }), amount, price };
+  if (old === undefined)
+    return packages.length < mostPackages ? { ...document, packages: [...packages, entry] } : document;
+  return isSameData(old, entry) ? document : { ...document, packages: packages.with(place, entry) };
+}
+
+/** Forgets the package of a food. */
+export function forgetPackage(document: SheetDocument, food: string): SheetDocument {
+  const { packages = [] } = document;
+  const left = packages.filter((one) => one.food !== food);
+  return left.length === packages.length ? document : { ...document, packages: left };
+}
+
+/** How one of the currency is written, such as "$1" or "1 €"; a blank text forgets it. */
+export function setCurrency(document: SheetDocument, text: string): SheetDocument {
+  const sample = text.trim().replaceAll(/\s+/g, ' ').slice(0, longestCurrency);
+  const { currency = '', ...others } = document.settings;
+  if (sample === currency) return document;
+  return { ...document, settings: sample === '' ? others : { ...others, currency: sample } };
+}
+
+/** Whether two samples are of one currency, wherever it stands. */
+export function isSameCurrency(one: string, other: string): boolean {
+  const signOf = (sample: string): string => {
+    const { before, after } = currencyOf(sample);
+    return (before + after).trim().toUpperCase();
+  };
+  return signOf(one) === signOf(other);
+}
+
+/** The names of these steps for undo and redo. */
+export const packageSteps = {
+  set: (food: string, { amount, price }: TypedPackage) => `Price ${nameOf(food)}: ${price} for ${amount.text}`,
+  forget: (food: string) => `Forget the price of ${nameOf(food)}`,
+  currency: (sample: string) =>
+    sample.trim() === '' ? 'Write money without a currency' : `Write money as ${sample.trim()}`,
+};
+
+function nameOf(food: string): string {
+  return lowerFirst(foodOfKey(food).name);
+}

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { demo } from '../../../src/batch/document/demo';
+import type { SheetDocument } from '../../../src/batch/document/document';
+import { mostPackages } from '../../../src/batch/document/document-limits';
+import { readDocument } from '../../../src/batch/document/read-document';
+import {
+  forgetPackage,
+  isSameCurrency,
+  packageSteps,
+  setCurrency,
+  setPackage,
+  type TypedPackage,
+} from '../../../src/batch/edits/package-edits';
+
+const bag: TypedPackage = { amount: { text: '500 g', amount: 500, kind: 'mass' }, price: '9.90' };
+const jar: TypedPackage = { amount: { text: '1 cup', amount: 236.5882365, kind: 'volume' }, price: '6' };
+
+describe('a package', () => {
+  test('is kept under its food, and a new price takes the place of the old', () => {
+    const one = setPackage(demo, 'source.almond', bag);
+    const two = setPackage(one, 'sweetener.honey', jar);
+    const dearer = setPackage(two, 'source.almond', { ...bag, price: '11' });
+    expect(dearer.packages).toEqual([
+      { food: 'source.almond', ...bag, price: '11' },
+      { food: 'sweetener.honey', ...jar },
+    ]);
+    expect(setPackage(dearer, 'source.almond', { ...bag, price: '11' })).toBe(dearer);
+    expect(forgetPackage(dearer, 'source.almond').packages).toEqual([{ food: 'sweetener.honey', ...jar }]);
+    expect(forgetPackage(demo, 'source.almond')).toBe(demo);
+  });
+
+  test('keeps a name of its own when it is priced anew', () => {
+    const named: SheetDocument = { ...demo, packages: [{ food: 'source.almond', name: 'Broken ones', ...bag }] };
+    expect(setPackage(named, 'source.almond', jar).packages?.[0]?.name).toBe('Broken ones');
+  });
+
+  test('more than a sheet holds is not kept', () => {
+    const packages = Array.from({ length: mostPackages }, (_, at) => ({ food: `carton.${at}`, ...bag }));
+    const full: SheetDocument = { ...demo, packages };
+    expect(setPackage(full, 'source.almond', bag)).toBe(full);
+  });
+
+  test('is saved and read again as it was', () => {
+    const kept = setCurrency(setPackage(demo, 'source.almond', bag), '1 €');
+    const read = readDocument(JSON.parse(JSON.stringify(kept)));
+    expect(read).toEqual({ ok: true, document: kept });
+  });
+
+  test('names its step', () => {
+    expect(packageSteps.set('source.almond', bag)).toBe('Price almonds, whole: 9.90 for 500 g');
+    expect(packageSteps.forget('carton.Green one')).toBe('Forget the price of green one');
+    expect(packageSteps.currency('1 €')).toBe('Write money as 1 €');
+    expect(packageSteps.currency(' ')).toBe('Write money without a currency');
+  });
+});
+
+describe('the currency', () => {
+  test('is kept as one of it is written, and forgotten by a blank text', () => {
+    const kept = setCurrency(demo, ' $1 ');
+    expect(kept.settings.currency).toBe('$1');
+    expect(setCurrency(kept, '$1')).toBe(kept);
+    expect(setCurrency(kept, '  ').settings).toEqual(demo.settings);
+    expect(setCurrency(demo, '')).toBe(demo);
+    expect(setCurrency(demo, 'a very long word').settings.currency).toHaveLength(8);
+  });
+
+  test.each([
+    ['1 €', '€1', true],
+    ['$1', '1 $', true],
+    ['chf 1', 'CHF', true],
+    ['1 €', '$1', false],
+  ])('%s and %s', (one, other, same) => {
+    expect(isSameCurrency(one, other)).toBe(same);
+  });
+});
