@@ -34,12 +34,15 @@ const anyLine = present(
   }),
 );
 const anyStock = (key: string) =>
-  fc.record({
-    key: fc.constant(key),
-    name: anyName,
-    grains: fc.constantFrom('water' as const, 'milk' as const),
-    lines: fc.array(anyLine, { maxLength: 8 }),
-  });
+  present(
+    fc.record({
+      key: fc.constant(key),
+      name: anyName,
+      grains: fc.constantFrom('water' as const, 'milk' as const),
+      strength: optional(fc.constantFrom(10, 52.8, 200)),
+      lines: fc.array(anyLine, { maxLength: 8 }),
+    }),
+  );
 const anyKitchen = fc.record({
   name: anyName,
   vessel: fc.constantFrom(...jarIds),

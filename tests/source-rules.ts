@@ -36,7 +36,9 @@ const assertingFiles: readonly string[] = [];
 // Files that turn lengths into places on the screen: layout, not quantities.
 const layoutFiles = [
   ...['page/axis.ts', 'jar/JarDrawing.tsx', 'fizz/fizz-picture.ts'].map((file) => `src/ui/${file}`),
-  ...['time/ripening-picture.ts', 'plan/timeline-picture.ts'].map((file) => `src/ui/${file}`),
+  ...['time/ripening-picture.ts', 'plan/timeline-picture.ts', 'grains/stock-picture.ts'].map(
+    (file) => `src/ui/${file}`,
+  ),
   ...['grid.ts', 'grid-keys.ts', 'columns-on-screen.ts'].map((file) => `src/ui/sheet/${file}`),
 ];
 

@@ -115,6 +115,25 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.getByRole('button', { name: 'Read it' }).click();
     await page.getByText('1 heaped cup oats').last().waitFor();
   },
+  'with grains weighed out, gone wrong and told of': async (page) => {
+    await openPart(page, 'Grains');
+    const grains = page.getByRole('region', { name: 'Grains', exact: true });
+    await grains.getByLabel('Drained, they weigh').fill('60');
+    await grains.getByRole('button', { name: 'Keep these grains' }).click();
+    for (const back of ['44', '46']) {
+      await grains.getByRole('button', { name: 'Out', exact: true }).click();
+      await grains.getByLabel(/^Back from/).fill(back);
+      await grains.getByRole('button', { name: 'Back', exact: true }).click();
+    }
+    await grains.getByRole('button', { name: 'Out', exact: true }).click();
+    await grains.getByRole('button', { name: 'It went wrong' }).click();
+    for (const fold of await grains.locator('details > summary').all()) await fold.click();
+    for (const name of ['how so', 'where from']) await grains.getByRole('button', { name }).click();
+    await grains
+      .getByRole('button', { name: /^Change back/ })
+      .first()
+      .click();
+  },
   ...Object.fromEntries(
     ['Steps', 'Time', 'Fizz', 'Plan', 'Log', 'Swap', 'On hand', 'Paper', 'Care', 'Kitchen', 'Numbers'].map((name) => [
       `with the part ${name}`,

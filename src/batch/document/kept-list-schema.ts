@@ -48,6 +48,8 @@ export const stock = z.object({
   key: batchId,
   name,
   grains: z.enum(['water', 'milk']),
+  /** Sugar to the water of its resting jar, g/L; the usual where it is left out. */
+  strength: z.exactOptional(z.number().check(z.gt(0))),
   lines: z.array(stockLine).check(z.maxLength(mostStockLines)),
 });
 

@@ -43,9 +43,20 @@ export function askedByJar(recipe: Recipe, vessel: JarId): number | null {
   return askedBy(recipe.grains, formulate({ ...recipe, vessel, given, measured: {}, onHand: {} }));
 }
 
-/** Jars larger than what a stock carries now are what it may grow towards; the smallest of them first. */
-export function largerJars(milk: number): readonly JarId[] {
-  return jarIds.filter((id) => id !== 'own' && jars[id].nominal > milk);
+/** A jar and the grains it asks for, g. */
+export interface LargerJar {
+  readonly id: JarId;
+  readonly asked: number;
+}
+
+/** The jars that ask for more grains than there are, by this recipe; the one that asks for least first. */
+export function largerJars(recipe: Recipe, grams: number): readonly LargerJar[] {
+  return jarIds
+    .flatMap((id): LargerJar[] => {
+      const asked = id === 'own' ? null : askedByJar(recipe, id);
+      return asked === null || asked <= grams ? [] : [{ id, asked }];
+    })
+    .sort((one, other) => one.asked - other.asked);
 }
 
 const jarIds = Object.keys(jars).filter((id): id is JarId => id in jars);

@@ -1,7 +1,9 @@
+import { convertNumber } from '../../measure/units';
 import { writeNumber, writeTrimmed } from '../../measure/write-quantity';
 import { type GrainId, grains as kinds } from '../../reference/grains';
 import { sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
+import type { Instant } from '../time/event';
 import { dayMinutes } from '../time/span';
 import { leading } from '../words/leading';
 import { lowerFirst } from '../words/lower-first';
@@ -9,29 +11,16 @@ import { describeOrigin } from '../words/origin-words';
 import type { Kitchen } from '../words/write-row';
 import { writeValue } from '../words/write-row';
 import { carries, type Dose, type Until } from './carries';
-import type { GrowsIn, Growth } from './growth';
-import { doublingIn } from './growth';
-import type { Entry, Medium, Place } from './ledger';
-import { type RestLiquid, restLiquid } from './rest';
+import { after, doublingIn, type GrowsIn, type Growth } from './growth';
+import type { Away, Ledger } from './ledger';
+import { mediumWords, placeWords, writeGrains } from './line-words';
+import { plantBatchesLeft, type RestLiquid, restLiquid, runGrowth } from './rest';
 
 const hardSpace = '\u00A0';
 
-export const placeWords: Readonly<Record<Place, string>> = {
-  room: 'on the worktop',
-  fridge: 'in the fridge',
-  freezer: 'in the freezer',
-  dried: 'dried',
-};
-
-export const mediumWords: Readonly<Record<Medium, string>> = {
-  sugarWater: 'sugar water',
-  dairy: 'dairy milk',
-  plantMilk: 'plant milk',
-};
-
-/** Grams of grains as this cook reads a mass first. */
-export function writeGrains(grams: number, kitchen: Kitchen): string {
-  return leading(writeValue(Math.max(grams, 0), 'mass', null, kitchen), kitchen.leads).first;
+/** Grams to a litre: `52.8 g/L`. */
+export function writePerLitre(rate: number, { decimalComma }: Pick<Kitchen, 'decimalComma'>): string {
+  return `${writeTrimmed(rate, 1, decimalComma)}${hardSpace}g/L`;
 }
 
 /** A volume of milk as this cook reads one first; from a litre on in litres, since no dose is finer than a hundredth. */
@@ -53,6 +42,72 @@ export function writeGrowth({ low, likely, high }: Pick<Growth, 'low' | 'likely'
   return `×${about} (${from} to ${to})`;
 }
 
+/** Where grains are: `8 g at rest in the fridge, in sugar water for 3 days`, and each batch that has some. */
+export function describeWhere(ledger: Ledger, present: Instant, kitchen: Kitchen): readonly string[] {
+  const { rest, place, medium, freshSince, away } = ledger;
+  const since = freshSince === null ? '' : ` ${writeAge(present - freshSince)}`;
+  const where = place === null ? '' : ` ${placeWords[place]}`;
+  const liquid =
+    medium === null || place === 'freezer' || place === 'dried' ? '' : `, in ${mediumWords[medium]}${since}`;
+  const resting = rest > 0 ? [`${writeGrains(rest, kitchen)} at rest${where}${liquid}`] : [];
+  return [...resting, ...away.map((one) => describeAway(one, present, kitchen))];
+}
+
+/** What a batch has: `54 g in Almond kefir for 20 h`. */
+export function describeAway({ grams, out }: Away, present: Instant, kitchen: Kitchen): string {
+  const weight = grams === null ? 'some' : writeGrains(grams, kitchen);
+  return `${weight} in ${out.name ?? 'a batch'} ${writeAge(present - out.at)}`;
+}
+
+/** Since when, as roughly as anybody says it: `since just now`, `for 20 h`, `for 3 days`. */
+function writeAge(minutes: number): string {
+  const days = Math.floor(minutes / dayMinutes);
+  if (days >= 2) return `for ${days}${hardSpace}days`;
+  const hours = Math.max(Math.floor(convertNumber(minutes, 'min', 'h')), 0);
+  return hours === 0 ? 'since just now' : `for ${hours}${hardSpace}h`;
+}
+
+/** What is over beside the open batch: `8 g`, or `12 g short`. */
+export function describeSpare(grams: number, kitchen: Kitchen): string {
+  return grams >= 0 ? writeGrains(grams, kitchen) : `${writeGrains(-grams, kitchen)} short`;
+}
+
+/** A whole line of weights in a sentence: from where to where, batches, what was given away. */
+export function describeLine({ points, away, rounds }: Ledger, kitchen: Kitchen): string {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return 'Nothing is written down yet.';
+  const given = points
+    .filter(({ entry }) => entry.did === 'given')
+    .reduce((sum, { entry }) => sum + (entry.grams ?? 0), 0);
+  const outs = points.filter(({ entry }) => entry.did === 'out').length;
+  return [
+    `From ${writeGrains(first.total, kitchen)} to ${writeGrains(last.total, kitchen)}`,
+    ...(outs === 0 ? [] : [`${batches(outs)} out`]),
+    ...(rounds.length === 0 ? [] : [`${rounds.length} weighed before and after`]),
+    ...(away.length === 0 ? [] : [`${away.length} not back yet`]),
+    ...(given === 0 ? [] : [`${writeGrains(given, kitchen)} given away`]),
+  ].join(', ');
+}
+
+/** What a run of plant milks may have cost: of what was weighed, else of what is expected. */
+export function describeRun(ledger: Ledger, growth: Growth, kitchen: Kitchen): string {
+  const { plantBatches } = ledger;
+  const left = plantBatchesLeft(ledger);
+  const count = plantBatches === 1 ? '1 batch' : `${plantBatches} batches`;
+  const due =
+    left <= 0
+      ? 'A day in dairy milk on the worktop is due now.'
+      : `A day in dairy milk on the worktop is due after ${left} more.`;
+  if (plantBatches === 0) return `No plant milk since the last day in dairy. ${due}`;
+  const own = runGrowth(ledger);
+  const factor = (value: number) => writeNumber(value, 2, kitchen.decimalComma);
+  const cost =
+    own === null
+      ? ` Of each gram they likely left ${factor(after(1, growth.likely, plantBatches))} g (${factor(after(1, growth.low, plantBatches))} to ${factor(after(1, growth.high, plantBatches))}).`
+      : ` Of each gram they left ${factor(own)} g, by your scale.`;
+  return `${count} of plant milk since the last day in dairy.${cost} ${due}`;
+}
+
 /** What they are in, as it stands after “in”: `almonds`, `sugar water`. */
 export function nameOf(where: GrowsIn): string {
   return 'source' in where ? `${sources[where.source].plural}` : mediumWords[where.medium];
@@ -72,7 +127,7 @@ export function describeGrowth(growth: Growth, comma: boolean): string {
 export function describeDoubling({ low, likely }: Growth): string | null {
   const batches = doublingIn(likely);
   if (!(low > 1 && batches < mostDoubling)) return null;
-  return `likely twice as many after ${writeNumber(batches, 0, false)} batches`;
+  return `likely twice the weight after ${writeNumber(batches, 0, false)} batches`;
 }
 
 const mostDoubling = 100;
@@ -126,44 +181,6 @@ export function describeFeeding(
 ): string {
   return `Drain them and put them into ${describeLiquid(restLiquid(grains, grams, strength), kitchen)}. Weigh them while they are drained.`;
 }
-
-/** What was done, in one line: `Out 54 g for Almond kefir`. */
-export function describeEntry(entry: Omit<Entry, 'at'>, kitchen: Kitchen): string {
-  const { did, grams, name, place, medium } = entry;
-  const weight = grams === null ? null : writeGrains(grams, kitchen);
-  const whom = name === undefined ? '' : name;
-  const into = medium === undefined ? null : `into ${mediumWords[medium]}`;
-  const where = place === undefined ? null : placeWords[place];
-  const tail = [into, where]
-    .filter((part) => part !== null)
-    .map((part) => `, ${part}`)
-    .join('');
-  const amount = weight === null ? '' : ` ${weight}`;
-  switch (did) {
-    case 'out':
-      return `Out${amount}${whom === '' ? '' : ` for ${whom}`}`;
-    case 'back':
-      return `Back${amount}${whom === '' ? '' : ` from ${whom}`}${tail}`;
-    case 'given':
-      return `Gave away${amount}`;
-    case 'failed':
-      return `Threw out ${weight ?? 'them all'}${whom === '' ? '' : ` with ${whom}`}`;
-    default:
-      return `${didWords[did]}${amount}${tail}`;
-  }
-}
-
-/** What can be written down, as the keeper chooses it. */
-export const didWords: Readonly<Record<Entry['did'], string>> = {
-  weighed: 'Weighed',
-  out: 'Out',
-  back: 'Back',
-  given: 'Gave away',
-  got: 'Got',
-  fed: 'Fed',
-  moved: 'Moved',
-  failed: 'Threw out',
-};
 
 /** A kind of grains as it stands within a sentence. */
 export function kindName(grains: GrainId): string {

@@ -5,6 +5,7 @@ export const partIds = [
   'fizz',
   'plan',
   'log',
+  'grains',
   'recipe',
   'swap',
   'onHand',

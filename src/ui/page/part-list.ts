@@ -16,6 +16,11 @@ export const partList = {
   fizz: { name: 'Fizz', about: 'bottles, pressure, sugar and alcohol', load: () => import('../fizz/FizzPart') },
   plan: { name: 'Plan', about: 'hours and days, calendar', load: () => import('../plan/PlanPart') },
   log: { name: 'Log', about: 'what you found, your kitchen’s pace', load: () => import('../log/LogPart') },
+  grains: {
+    name: 'Grains',
+    about: 'weigh them out and back, growth, rest',
+    load: () => import('../grains/GrainsPart'),
+  },
   recipe: { name: 'Recipe', about: 'paste one, write this one out', load: () => import('../recipe/RecipePart') },
   swap: { name: 'Swap', about: 'another sweetener, cups to grams', load: () => import('../recipe/SwapPart') },
   onHand: { name: 'On hand', about: 'the largest batch from what I have', load: () => import('../on-hand/OnHandPart') },

@@ -2,12 +2,14 @@ import { useMemo } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
 import { type Planned, planBatches } from '../../batch/store/plan-batches';
 import { setQuiet } from '../../batch/store/plan-edits';
+import { stockDates } from '../../batch/store/stock-dates';
 import type { Store } from '../../batch/store/store';
 import { MayEdit } from '../page/MayEdit';
 import { useSheetOnPaper } from '../paper/use-sheet-on-paper';
 import type { SheetState } from '../sheet/sheet-state';
 import { CalendarButton } from './CalendarButton';
 import { eventsFor } from './events-for';
+import { StockDates } from './StockDates';
 import { TimelineClashes } from './TimelineClashes';
 import { TimelineOver } from './TimelineOver';
 import { TimelinePicture } from './TimelinePicture';
@@ -72,6 +74,7 @@ export function Timeline({ store, state }: Props) {
         {plans.map(({ batch, plan }) => (
           <TimelinePlan key={batch.id} batch={batch} plan={plan} store={store} isCurrent={batch.id === here} />
         ))}
+        <StockDates store={store} />
       </div>
       {picture !== null && <ForAll plans={plans} store={store} print={paper.start} />}
     </section>
@@ -87,9 +90,12 @@ interface ForAllProps {
 /** The whole plan on paper, and as one calendar file where there are several. */
 function ForAll({ plans, store, print }: ForAllProps) {
   const ahead = plans.map(({ batch, plan }) => eventsFor(batch, plan, store)).filter(isToCome);
+  const grains = stockDates(store.document.value);
   return (
     <div class="timeline-all">
-      {ahead.length > 1 && <CalendarButton events={() => ahead.flat()} name="Plan" label="One calendar file of all" />}
+      {(ahead.length > 1 || (ahead.length > 0 && grains.length > 0)) && (
+        <CalendarButton events={() => [...ahead.flat(), ...grains]} name="Plan" label="One calendar file of all" />
+      )}
       <button type="button" class="button" onClick={print}>
         Print the plan
       </button>

@@ -40,8 +40,11 @@ describe('what a stock carries', () => {
     const large = askedByJar(recipe, 'fourLitre') ?? 0;
     expect(large / small).toBeGreaterThan(3);
     expect(askedBy('milk', formulate(recipe))).toBeNull();
-    expect(largerJars(2500)[0]).toBe('threeLitre');
-    expect(largerJars(2500)).not.toContain('own');
+    const larger = largerJars(recipe, small);
+    expect(larger.map(({ asked }) => asked)).toEqual(larger.map(({ asked }) => asked).toSorted((a, b) => a - b));
+    expect(larger.every(({ id, asked }) => asked > small && id !== 'own')).toBe(true);
+    expect(larger.find(({ id }) => id === 'fourLitre')?.asked).toBe(large);
+    expect(largerJars(recipe, 10_000)).toEqual([]);
   });
 });
 

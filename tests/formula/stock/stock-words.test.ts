@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { growthFrom } from '../../../src/formula/stock/growth';
+import { describeEntry } from '../../../src/formula/stock/line-words';
 import { restLiquid } from '../../../src/formula/stock/rest';
 import {
   describeCarries,
   describeDoubling,
-  describeEntry,
   describeGrowth,
   describeLiquid,
   describePaceOf,
@@ -37,7 +37,7 @@ describe('growth in words', () => {
   });
 
   test('tells of doubling only where they surely grow', () => {
-    expect(describeDoubling(growthFrom([], expectedGrowth.milkInSoy))).toBe('likely twice as many after 4 batches');
+    expect(describeDoubling(growthFrom([], expectedGrowth.milkInSoy))).toBe('likely twice the weight after 4 batches');
     expect(describeDoubling(growthFrom([], expectedGrowth.inPlantMilk))).toBeNull();
   });
 });
