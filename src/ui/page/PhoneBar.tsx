@@ -1,13 +1,10 @@
 import type { PageState } from './page-state';
-import type { PartId } from './part-ids';
+import { atThumb } from './part-ids';
 import { partList } from './part-list';
 
 interface Props {
   readonly page: PageState;
 }
-
-/** The parts that a phone has at the thumb; the others are behind More. */
-const atThumb = ['steps', 'plan', 'fizz'] as const satisfies readonly PartId[];
 
 /** The way about the page on a phone. */
 export function PhoneBar({ page }: Props) {
