@@ -1,6 +1,5 @@
 import type { Batch, SheetDocument } from '../src/batch/document/document';
 import { recipeOf } from '../src/batch/document/document';
-import { sweetenerPrices } from '../src/batch/edits/larder';
 import { expectedHours, hoursOf, looksOf, teachersOf } from '../src/batch/edits/log-edits';
 import { describeEntry, whyNotAcid, whyUnlearned } from '../src/batch/edits/log-words';
 import { takeChanges } from '../src/batch/edits/take-changes';
@@ -13,6 +12,7 @@ import { largestBatch, makeFrom, stockProblem } from '../src/formula/advice/on-h
 import { scaleTo } from '../src/formula/advice/scale-to';
 import { swapsFor } from '../src/formula/advice/swap';
 import { waysOut } from '../src/formula/advice/ways-out';
+import { sweetenerCosts } from '../src/formula/cost/sweetener-cost';
 import { isRow } from '../src/formula/engine/evaluate';
 import { type Formulation, formulate } from '../src/formula/engine/formulate';
 import { fizzOf, tightLidOf } from '../src/formula/fizz/fizz';
@@ -300,7 +300,7 @@ function ofOthers(document: SheetDocument, batch: Batch, formulation: Formulatio
       return [makeFrom(stock, formulation), problem === null ? [] : describeProblem(problem, settings)];
     }),
     rowOrder.map((id) => compareRow(id, formulation, base, settings)),
-    swapsFor(formulation, sweetenerPrices(document)),
+    swapsFor(formulation, sweetenerCosts(document.packages ?? [])),
     rowOrder.filter(isRow).map((id) => writeRow(scaled, id, settings)),
     plainFragment(document, batch).length,
   ]);

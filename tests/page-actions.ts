@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { demo } from '../src/batch/document/demo';
 import type { Batch, SheetDocument } from '../src/batch/document/document';
-import { keepOwnFood, setPrice } from '../src/batch/edits/larder';
+import { keepOwnFood } from '../src/batch/edits/larder';
 import { addEntry, expectedHours, openCarton, removeEntry } from '../src/batch/edits/log-edits';
+import { typePrice } from '../src/batch/edits/package-edits';
 import { pasteInto } from '../src/batch/edits/paste';
 import { swapSweetener } from '../src/batch/edits/swap-sweetener';
 import { readLogEntry } from '../src/batch/reading/read-log-entry';
@@ -35,6 +36,8 @@ const minute = fc
   .map((time) => new Date(time).toISOString().slice(0, 16));
 const hour = fc.nat(23).map((at) => `${String(at).padStart(2, '0')}:00`);
 const place = fc.nat(5);
+const price = fc.constantFrom('', '4.35', '12 €', '$3', '0', '1,250');
+const foods = ['source.almond', 'sweetener.caneWhite', 'sweetener.honey', 'carton.Green one', 'fruit.mango'] as const;
 
 function action(name: string, act: Action['act']): Action {
   return { name, act };
@@ -139,9 +142,10 @@ export const anyAction: fc.Arbitrary<Action> = fc.oneof(
   edit('weigh a food', fc.tuple(text, fc.integer({ min: 1, max: 999 })), (d, _, [name, grams]) =>
     name.trim() === '' ? d : keepOwnFood(d, { name: name.slice(0, 200), grams, millilitres: 240 }),
   ),
-  edit('price', fc.tuple(fc.constantFrom(...sweetenerIds), fc.option(fc.nat(50))), (d, _, [id, price]) =>
-    setPrice(d, id, price),
-  ),
+  edit('price', fc.tuple(fc.constantFrom(...foods), text, fc.oneof(text, price)), (d, _, [food, held, typed]) => {
+    const read = typePrice(d, food, held, typed);
+    return read.ok ? read.document : d;
+  }),
   edit(
     'paste',
     fc.tuple(fc.nat(rowOrder.length - 1), fc.array(fc.array(text, { maxLength: 3 }), { maxLength: 4 })),

@@ -8,12 +8,6 @@ export function writeGrams(grams: number, decimalComma: boolean): string {
   return `${writeTrimmed(grams, places, decimalComma).replaceAll(/[\u00A0\u202F\u2009]/g, '')} g`;
 }
 
-/** A price as typed, a plain number in the cook's own currency; null where it is blank, negative or no number. */
-export function readPrice(text: string, decimalComma: boolean): number | null {
-  const read = readQuantity(text, { kind: 'count', bareUnit: '', cups: 'us', decimalComma });
-  return read.ok && read.reading.amount >= 0 ? read.reading.amount : null;
-}
-
 /** A share typed in per cent, from 0 to 100, as a part of 1 with what is left; null for any other text. */
 export function readShare(text: string, decimalComma: boolean): { readonly of: number; readonly rest: number } | null {
   const plain = text.trim().replace(/ ?%$/, '');

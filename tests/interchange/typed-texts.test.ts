@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readPrice, writeGrams } from '../../src/interchange/typed-texts';
+import { writeGrams } from '../../src/interchange/typed-texts';
 import { readQuantity } from '../../src/measure/read-quantity';
 
 describe('an amount written as a cook would type it', () => {
@@ -20,17 +20,5 @@ describe('an amount written as a cook would type it', () => {
         expect(Math.abs(read.reading.amount - amount)).toBeLessThanOrEqual(0.005 + 1e-6);
       }),
     );
-  });
-});
-
-describe('a price', () => {
-  test('is a plain number, free of charge too', () => {
-    expect(readPrice('9.50', false)).toBe(9.5);
-    expect(readPrice('9,5', true)).toBe(9.5);
-    expect(readPrice('0', false)).toBe(0);
-  });
-
-  test.each(['', ' ', '-2', 'free', '9.50 g', '2 cups', 'NaN', '1e999'])('is none in “%s”', (text) => {
-    expect(readPrice(text, false)).toBeNull();
   });
 });

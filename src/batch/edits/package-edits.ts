@@ -4,6 +4,8 @@ import { lowerFirst } from '../../formula/words/lower-first';
 import type { Cell, Packaged, SheetDocument } from '../document/document';
 import { longestCurrency, mostPackages } from '../document/document-limits';
 import { isSameData } from '../document/same-data';
+import { readPackage } from '../reading/read-package';
+import { readPrice } from '../reading/read-price';
 
 /** What is typed of a package: what it holds, and what it costs as a decimal number. */
 export interface TypedPackage {
@@ -23,6 +25,31 @@ export function setPackage(document: SheetDocument, food: string, { amount, pric
   if (old === undefined)
     return packages.length < mostPackages ? { ...document, packages: [...packages, entry] } : document;
   return isSameData(old, entry) ? document : { ...document, packages: packages.with(place, entry) };
+}
+
+export type PriceTyped =
+  | { readonly ok: true; readonly document: SheetDocument; readonly step: string }
+  | { readonly ok: false; readonly why: string };
+
+/**
+ * A price as typed for a package that holds `held`: kept, or forgotten by a blank text. The first one that is typed with
+ * a currency says how money is written; one in another currency than that is refused.
+ */
+export function typePrice(document: SheetDocument, food: string, held: string, text: string): PriceTyped {
+  const { settings } = document;
+  if (text.trim() === '') return { ok: true, document: forgetPackage(document, food), step: packageSteps.forget(food) };
+  const read = readPrice(text, settings.decimalComma);
+  if (!read.ok) return read;
+  const { price, currency } = read;
+  const now = settings.currency;
+  if (currency !== null && now !== undefined && !isSameCurrency(currency, now))
+    return { ok: false, why: `Money is written as ${now} here. Type the number alone, or change that in Cost.` };
+  const typed = { amount: readPackage(held, settings), price };
+  const priced = setPackage(document, food, typed);
+  const isFull = priced === document && document.packages?.some((one) => one.food === food) !== true;
+  if (isFull) return { ok: false, why: 'The sheet is full of prices. Forget one first.' };
+  const isFirst = currency !== null && now === undefined;
+  return { ok: true, document: isFirst ? setCurrency(priced, currency) : priced, step: packageSteps.set(food, typed) };
 }
 
 /** Forgets the package of a food. */

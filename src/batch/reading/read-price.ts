@@ -23,12 +23,25 @@ export function readPrice(text: string, decimalComma: boolean): PriceRead {
   const read = readQuantity(number.replaceAll(/['’ ]/g, ''), { ...options, decimalComma });
   if (!read.ok) return { ok: false, why: describeReadProblem(read.problem) };
   if (before !== '' && after.trim() !== '') return { ok: false, why: hint };
+  if (isMeasure(after)) return { ok: false, why: 'Type what the package costs here. What it holds stands beside it.' };
   const currency = `${before}1${after}`;
   if (currency.length > longestCurrency || /\d/.test(before + after) || /[×*/+]/.test(after))
     return { ok: false, why: hint };
   const price = inDigits(read.reading.exact);
   if (price === null) return { ok: false, why: 'Type the price in decimals, such as 4.35.' };
   return { ok: true, price, currency: currency === '1' ? null : currency };
+}
+
+/** Whether what stands behind a number is a unit of weight or volume. */
+function isMeasure(after: string): boolean {
+  const read = readQuantity(`1${after}`, {
+    ...options,
+    kind: 'mass',
+    bareUnit: 'g',
+    also: ['volume'],
+    decimalComma: false,
+  });
+  return after.trim() !== '' && read.ok;
 }
 
 /** A number of 0 or more in plain digits, where its decimals end and it is no longer than a price can be. */

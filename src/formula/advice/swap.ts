@@ -1,3 +1,4 @@
+import type { Exact } from '../../measure/exact';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import type { Formulation } from '../engine/formulate';
@@ -18,15 +19,17 @@ export interface Swap {
   readonly kinds: { readonly sucrose: number; readonly glucose: number; readonly fructose: number } | null;
   /** Error of sugar when it is swapped spoon for spoon, as people do: 0.2 is a fifth too much. Null where no spoon is known. */
   readonly spoonForSpoon: number | null;
-  /** What it costs, by the price of a kilogram; null where that is not known. */
-  readonly cost: number | null;
+  /** What it costs, in the cook's own currency; null where it has no price. */
+  readonly cost: Exact | null;
   readonly flavour: string;
   readonly caution: string | null;
   readonly refused: string | null;
 }
 
-/** Price of a kilogram by sweetener, in the cook's own currency. */
-export type Prices = Readonly<Partial<Record<SweetenerId, number>>>;
+/** What so many grams of a sweetener cost; null where it has no price. */
+export type CostOf = (id: SweetenerId, grams: number) => Exact | null;
+
+const noPrices: CostOf = () => null;
 
 function isSweetener(id: string): id is SweetenerId {
   return Object.hasOwn(sweeteners, id);
@@ -40,19 +43,14 @@ const ids: readonly SweetenerId[] = Object.keys(sweeteners)
  * Every sweetener at the fermentable sugar that this batch adds: m₂ = m₁·f₁/f₂, masses in g. Null where the batch adds
  * none or its amount can't be had.
  */
-export function swapsFor(formulation: Formulation, prices: Prices = {}): readonly Swap[] | null {
+export function swapsFor(formulation: Formulation, costOf: CostOf = noPrices): readonly Swap[] | null {
   const { of } = formulation;
   const hexose = of('sweetenerMass') * of('fermentable');
   if (!(hexose > 0)) return null;
-  return ids.map((id) => swapTo(id, hexose, prices[id] ?? null, formulation));
+  return ids.map((id) => swapTo(id, hexose, costOf, formulation));
 }
 
-/** A price beyond all sense gives none. */
-function finiteOrNull(cost: number): number | null {
-  return Number.isFinite(cost) ? cost : null;
-}
-
-function swapTo(id: SweetenerId, hexose: number, price: number | null, { choices }: Formulation): Swap {
+function swapTo(id: SweetenerId, hexose: number, costOf: CostOf, { choices }: Formulation): Swap {
   const now: Blend = choices.sweetener;
   const entry = sweeteners[id];
   const blend: Blend = [{ entry, share: 1 }];
@@ -72,7 +70,7 @@ function swapTo(id: SweetenerId, hexose: number, price: number | null, { choices
     kinds: kindsOf(id),
     spoonForSpoon:
       mass === null || weight === null || perSpoonNow === null ? null : (weight * fermentable.value) / perSpoonNow - 1,
-    cost: mass === null || price === null ? null : finiteOrNull((mass.value / 1000) * price),
+    cost: mass === null ? null : costOf(id, mass.value),
     flavour: note.flavour,
     caution: note.caution?.text ?? null,
     refused: entry.refused ?? null,

@@ -1,9 +1,8 @@
 import type { Ref } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Packaged } from '../../batch/document/document';
-import { forgetPackage, isSameCurrency, packageSteps, setCurrency, setPackage } from '../../batch/edits/package-edits';
+import { packageSteps, setPackage, typePrice } from '../../batch/edits/package-edits';
 import { packageProblem, readPackage } from '../../batch/reading/read-package';
-import { readPrice } from '../../batch/reading/read-price';
 import type { Store } from '../../batch/store/store';
 import { describePackageFault, tellUnitPrice } from '../../formula/cost/cost-words';
 import { currencyOf, writePrice } from '../../formula/cost/money';
@@ -32,27 +31,15 @@ export function PriceLine({ food, store, amount, cost, priceField }: Props) {
   const fault = faultOf(held, entry, priced, settings);
   const keepAmount = (text: string) => {
     if (entry === undefined) setDraft(text);
-    else keep(store, food.food, { text, price: entry.price });
+    else {
+      const typed = { amount: readPackage(text, settings), price: entry.price };
+      store.takeEdit(setPackage(store.document.value, food.food, typed), packageSteps.set(food.food, typed));
+    }
   };
   const keepPrice = (text: string) => {
-    setRefused(null);
-    if (text.trim() === '') {
-      store.takeEdit(forgetPackage(store.document.value, food.food), packageSteps.forget(food.food));
-      return;
-    }
-    const read = readPrice(text, settings.decimalComma);
-    if (!read.ok) {
-      setRefused({ text, why: read.why });
-      return;
-    }
-    const { price } = read;
-    const now = settings.currency;
-    if (read.currency !== null && now !== undefined && !isSameCurrency(read.currency, now)) {
-      const why = `Money is written as ${now} here. Type the number alone, or change how it is written below.`;
-      setRefused({ text, why });
-      return;
-    }
-    keep(store, food.food, { text: held, price }, now === undefined ? read.currency : null);
+    const typed = typePrice(store.document.value, food.food, held, text);
+    setRefused(typed.ok ? null : { text, why: typed.why });
+    if (typed.ok) store.takeEdit(typed.document, typed.step);
   };
   return (
     <div class="price-line" role="group" aria-label={food.name}>
@@ -85,19 +72,6 @@ export function PriceLine({ food, store, amount, cost, priceField }: Props) {
       <Refusal why={refused?.why ?? fault} />
     </div>
   );
-}
-
-/** Keeps a package with its price, and how money is written where the price said so first, as one step. */
-function keep(
-  store: Store,
-  food: string,
-  { text, price }: { readonly text: string; readonly price: string },
-  currency: string | null = null,
-): void {
-  const { settings } = store.document.value;
-  const typed = { amount: readPackage(text, settings), price };
-  const priced = setPackage(store.document.value, food, typed);
-  store.takeEdit(currency === null ? priced : setCurrency(priced, currency), packageSteps.set(food, typed));
 }
 
 function faultOf(

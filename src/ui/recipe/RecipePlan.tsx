@@ -1,8 +1,9 @@
 import type { Signal } from '@preact/signals';
 import type { PlannedBatch } from '../../batch/edits/add-planned';
-import { sweetenerPrices } from '../../batch/edits/larder';
 import type { Store } from '../../batch/store/store';
 import { type Swap, swapsFor } from '../../formula/advice/swap';
+import { currencyOf } from '../../formula/cost/money';
+import { sweetenerCosts } from '../../formula/cost/sweetener-cost';
 import type { Formulation } from '../../formula/engine/formulate';
 import { labelOf } from '../../formula/words/labels';
 import { writeValue } from '../../formula/words/write-row';
@@ -30,9 +31,9 @@ const verdicts = { below: 'below the usual', above: 'above the usual' } as const
 /** What a batch made of the text would be given, compared with what is usual; made only when asked for. */
 export function RecipePlan({ plan, store, swappedFor, onChoose, onMake }: Props) {
   const settings = store.settings.value;
-  const prices = sweetenerPrices(store.document.value);
+  const { packages = [] } = store.document.value;
   const { formulation } = plan;
-  const swaps = formulation === null ? null : swapsFor(formulation, prices);
+  const swaps = formulation === null ? null : swapsFor(formulation, sweetenerCosts(packages));
   // Looked up anew: a food corrected since changes how much of it there must be.
   const swapped = swaps?.find(({ id }) => id === swappedFor.value) ?? null;
   const planned = withSwap(plan, swapped, settings.decimalComma);
@@ -85,11 +86,12 @@ export function RecipePlan({ plan, store, swappedFor, onChoose, onMake }: Props)
               swaps={swaps}
               used={new Set(swapped === null ? formulation.recipe.sweetener.map(({ id }) => id) : [swapped.id])}
               kitchen={settings}
-              prices={prices}
+              packages={packages}
+              currency={currencyOf(settings.currency)}
               onUse={({ id }) => {
                 swappedFor.value = id;
               }}
-              onPrice={(id, text) => savePrice(store, id, text)}
+              onPrice={(id, held, text) => savePrice(store, id, held, text)}
             />
           </details>
         )}

@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
-import { setPrice, sweetenerPrices } from '../../batch/edits/larder';
+import { typePrice } from '../../batch/edits/package-edits';
 import { stepNames } from '../../batch/edits/step-names';
 import { swapSweetener } from '../../batch/edits/swap-sweetener';
 import type { Store } from '../../batch/store/store';
 import { blendMass } from '../../formula/advice/blend-mass';
 import { type Swap as Swapped, swapsFor } from '../../formula/advice/swap';
-import { readPrice, readShare, writeGrams } from '../../interchange/typed-texts';
+import { currencyOf } from '../../formula/cost/money';
+import { sweetenerCosts } from '../../formula/cost/sweetener-cost';
+import { readShare, writeGrams } from '../../interchange/typed-texts';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import { Refusal, Typed } from '../page/Typed';
 import { SwapTable } from './SwapTable';
@@ -19,8 +21,8 @@ interface Props {
 /** The sweetener of a batch swapped at equal fermentable sugar, or blended with another. */
 export function Swap({ batch, store }: Props) {
   const settings = store.settings.value;
-  const prices = sweetenerPrices(store.document.value);
-  const swaps = swapsFor(store.formulationOf(batch), prices);
+  const { packages = [] } = store.document.value;
+  const swaps = swapsFor(store.formulationOf(batch), sweetenerCosts(packages));
   const use = ({ id, name, mass }: Swapped) => {
     if (mass === null) return;
     const text = writeGrams(mass.value, settings.decimalComma);
@@ -44,9 +46,10 @@ export function Swap({ batch, store }: Props) {
             swaps={swaps}
             used={new Set(batch.sweetener.map(({ id }) => id))}
             kitchen={settings}
-            prices={prices}
+            packages={packages}
+            currency={currencyOf(settings.currency)}
             onUse={use}
-            onPrice={(id, text) => savePrice(store, id, text)}
+            onPrice={(id, held, text) => savePrice(store, id, held, text)}
           />
         </>
       )}
@@ -54,12 +57,12 @@ export function Swap({ batch, store }: Props) {
   );
 }
 
-/** Keeps a price as typed, and forgets it where the text is blank; false where it can’t be read and nothing is done. */
-export function savePrice(store: Store, id: SweetenerId, text: string): boolean {
-  const price = readPrice(text, store.settings.value.decimalComma);
-  if (price === null && text.trim() !== '') return false;
-  store.takeEdit(setPrice(store.document.value, id, price), `Price ${sweeteners[id].name}`);
-  return true;
+/** Keeps the price of a package as typed, and forgets it where the text is blank; why not, where it can’t be read. */
+export function savePrice(store: Store, id: SweetenerId, held: string, text: string): string | null {
+  const typed = typePrice(store.document.value, `sweetener.${id}`, held, text);
+  if (!typed.ok) return typed.why;
+  store.takeEdit(typed.document, typed.step);
+  return null;
 }
 
 /** Two sweeteners by share of the mass. */

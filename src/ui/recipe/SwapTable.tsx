@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Swap } from '../../formula/advice/swap';
+import { type Currency, inCoins, writeMoney, writePrice } from '../../formula/cost/money';
+import type { PackagePrice } from '../../formula/cost/package-price';
 import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeValue } from '../../formula/words/write-row';
-import { writeMetric, writeNumber } from '../../measure/write-quantity';
+import { writeMetric } from '../../measure/write-quantity';
 import type { SweetenerId } from '../../reference/sweeteners';
 import './swap-table.css';
 
@@ -11,13 +13,14 @@ interface Props {
   readonly used: ReadonlySet<SweetenerId>;
   readonly kitchen: Kitchen;
   readonly onUse: (swap: Swap) => void;
-  /** False where the text is no price. */
-  readonly onPrice: (id: SweetenerId, text: string) => boolean;
-  readonly prices: Readonly<Partial<Record<SweetenerId, number>>>;
+  /** Why the text is no price of a package that holds so much; null where it is one. */
+  readonly onPrice: (id: SweetenerId, held: string, text: string) => string | null;
+  readonly packages: readonly PackagePrice[];
+  readonly currency: Currency;
 }
 
 /** Every sweetener at the same fermentable sugar, against the one in use. */
-export function SwapTable({ swaps, used, kitchen, onUse, onPrice, prices }: Props) {
+export function SwapTable({ swaps, used, kitchen, onUse, onPrice, packages, currency }: Props) {
   return (
     <div class="swap-frame">
       <table class="swap-table" aria-label="Sweeteners at the same fermentable sugar">
@@ -41,7 +44,8 @@ export function SwapTable({ swaps, used, kitchen, onUse, onPrice, prices }: Prop
               kitchen={kitchen}
               onUse={onUse}
               onPrice={onPrice}
-              price={prices[swap.id] ?? null}
+              entry={packages.find(({ food }) => food === `sweetener.${swap.id}`) ?? null}
+              currency={currency}
             />
           ))}
         </tbody>
@@ -55,18 +59,19 @@ const columns = {
   water: 'Water it brings',
   kinds: 'Sucrose, glucose, fructose',
   spoon: 'Swapped spoon for spoon',
-  price: 'Price of 1 kg, and cost',
+  price: 'Price, and what this much costs',
 } as const;
 
-type LineProps = Pick<Props, 'kitchen' | 'onUse' | 'onPrice'> & {
+type LineProps = Pick<Props, 'kitchen' | 'onUse' | 'onPrice' | 'currency'> & {
   readonly swap: Swap;
   readonly used: boolean;
-  readonly price: number | null;
+  readonly entry: PackagePrice | null;
 };
 
-function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
+function Line({ swap, used, kitchen, onUse, onPrice, entry, currency }: LineProps) {
   const { mass, weight, kinds, cost } = swap;
-  const [priced, setPriced] = useState(true);
+  const [refused, setRefused] = useState<string | null>(null);
+  const held = entry?.amount.text ?? '1 kg';
   if (mass === null) {
     return (
       <tr>
@@ -109,17 +114,20 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
         <input
           class="price"
           inputMode="decimal"
-          aria-label={`Price of 1 kg: ${swap.name}`}
-          defaultValue={price === null ? '' : writePlain(price, kitchen.decimalComma)}
-          aria-invalid={!priced}
-          onChange={(event) => setPriced(onPrice(swap.id, event.currentTarget.value))}
+          aria-label={`Price of ${held}: ${swap.name}`}
+          defaultValue={entry === null ? '' : writePrice(entry.price, currency, kitchen.decimalComma)}
+          aria-invalid={refused !== null}
+          onChange={(event) => setRefused(onPrice(swap.id, held, event.currentTarget.value))}
         />
-        {!priced && (
+        <span class="second">for {held}</span>
+        {refused !== null && (
           <span class="care" role="alert">
-            Not a price. Type a number, such as {writePlain(4.5, kitchen.decimalComma)}.
+            {refused}
           </span>
         )}
-        {cost !== null && <span class="second">costs {writeNumber(cost, 2, kitchen.decimalComma)}</span>}
+        {cost !== null && (
+          <span class="second">costs {writeMoney(inCoins(cost, currency), currency, kitchen.decimalComma)}</span>
+        )}
       </td>
       <td class="swap-taste">
         {swap.flavour}
@@ -127,11 +135,6 @@ function Line({ swap, used, kitchen, onUse, onPrice, price }: LineProps) {
       </td>
     </tr>
   );
-}
-
-/** A number as it would be typed, so that it is read again as the same. */
-function writePlain(price: number, decimalComma: boolean): string {
-  return decimalComma ? String(price).replace('.', ',') : String(price);
 }
 
 function percent(share: number, signDisplay: 'auto' | 'exceptZero'): string {

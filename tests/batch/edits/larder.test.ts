@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { longestName, mostOwnFoods } from '../../../src/batch/document/document-limits';
 import { readDocument } from '../../../src/batch/document/read-document';
-import { forgetOwnFood, keepOwnFood, type OwnFood, setPrice, sweetenerPrices } from '../../../src/batch/edits/larder';
+import { forgetOwnFood, keepOwnFood, type OwnFood } from '../../../src/batch/edits/larder';
+import { typePrice } from '../../../src/batch/edits/package-edits';
 import { createStore } from '../../../src/batch/store/store';
 import { sweetenerIds } from '../../batches';
 
@@ -48,30 +49,6 @@ describe('a food weighed once', () => {
   });
 });
 
-describe('a price', () => {
-  test('is kept by sweetener, changed, and forgotten', () => {
-    const both = setPrice(setPrice(demo, 'honey', 9.5), 'caneWhite', 1.2);
-    expect(sweetenerPrices(both)).toEqual({ honey: 9.5, caneWhite: 1.2 });
-    expect(sweetenerPrices(setPrice(both, 'honey', 0))).toEqual({ honey: 0, caneWhite: 1.2 });
-    expect(sweetenerPrices(setPrice(both, 'honey', null))).toEqual({ caneWhite: 1.2 });
-  });
-
-  test('of a package of another weight is that of its kilogram', () => {
-    const amount = { text: '340 g', amount: 340, kind: 'mass' as const };
-    const honey = { food: 'sweetener.honey', amount, price: '5.10' };
-    expect(sweetenerPrices({ ...demo, packages: [honey] })).toEqual({ honey: 15 });
-    const unread = { ...honey, amount: { ...amount, amount: null } };
-    expect(sweetenerPrices({ ...demo, packages: [unread] })).toEqual({});
-  });
-
-  test('that is there already, or forgotten already, is no change', () => {
-    const priced = setPrice(demo, 'honey', 9.5);
-    expect(setPrice(priced, 'honey', 9.5)).toBe(priced);
-    expect(setPrice(priced, 'caneWhite', null)).toBe(priced);
-    expect(setPrice(demo, 'honey', null)).toBe(demo);
-  });
-});
-
 describe('a saved larder', () => {
   const positive = fc.double({ min: Number.MIN_VALUE, max: 1e12, noNaN: true });
   const anyFood = fc.record({
@@ -79,13 +56,16 @@ describe('a saved larder', () => {
     grams: positive,
     millilitres: positive,
   });
-  const anyPrices = fc.dictionary(fc.constantFrom(...sweetenerIds), fc.double({ min: 0, max: 1e9, noNaN: true }));
+  const anyPrice = fc.tuple(fc.constantFrom(...sweetenerIds), fc.nat(1_000_000));
 
   test('is read again as it was', () => {
     fc.assert(
-      fc.property(fc.array(anyFood, { maxLength: 8 }), anyPrices, (foods, prices) => {
+      fc.property(fc.array(anyFood, { maxLength: 8 }), fc.array(anyPrice), (foods, prices) => {
         const stocked = foods.reduce(keepOwnFood, demo);
-        const document = sweetenerIds.reduce((all, id) => setPrice(all, id, prices[id] ?? null), stocked);
+        const document = prices.reduce((all, [id, cents]) => {
+          const typed = typePrice(all, `sweetener.${id}`, '500 g', (cents / 100).toFixed(2));
+          return typed.ok ? typed.document : expect.fail(typed.why);
+        }, stocked);
         const text = JSON.stringify(document);
         const read = readDocument(JSON.parse(text));
         expect(read.ok && JSON.stringify(read.document)).toBe(text);

@@ -10,6 +10,7 @@ import {
   setCurrency,
   setPackage,
   type TypedPackage,
+  typePrice,
 } from '../../../src/batch/edits/package-edits';
 
 const bag: TypedPackage = { amount: { text: '500 g', amount: 500, kind: 'mass' }, price: '9.90' };
@@ -51,6 +52,40 @@ describe('a package', () => {
     expect(packageSteps.forget('carton.Green one')).toBe('Forget the price of green one');
     expect(packageSteps.currency('1 €')).toBe('Write money as 1 €');
     expect(packageSteps.currency(' ')).toBe('Write money without a currency');
+  });
+});
+
+describe('a price as it is typed', () => {
+  const typed = (document: SheetDocument, text: string, held = '500 g') => {
+    const read = typePrice(document, 'source.almond', held, text);
+    return read.ok ? read.document : read.why;
+  };
+
+  test('is kept with its package, and says how money is written the first time', () => {
+    const kept = typed(demo, '9.90 €');
+    expect(kept).toMatchObject({
+      settings: { currency: '1 €' },
+      packages: [{ price: '9.9', amount: { amount: 500 } }],
+    });
+    expect(typed(setCurrency(demo, '€1'), '9.90 €')).toMatchObject({ settings: { currency: '€1' } });
+    expect(typed(demo, '9.90')).toMatchObject({ settings: demo.settings });
+  });
+
+  test('in another currency, or no price at all, is refused', () => {
+    expect(typed(setCurrency(demo, '1 €'), '$3')).toContain('Money is written as 1 € here.');
+    expect(typed(demo, 'dear')).toContain('Type a price as a number');
+  });
+
+  test('is forgotten by a blank text', () => {
+    expect(typed(setPackage(demo, 'source.almond', bag), '  ')).toMatchObject({ packages: [] });
+    expect(typed(demo, '')).toBe(demo);
+  });
+
+  test('has no room in a sheet that is full of them, and the next press on one that is there has', () => {
+    const packages = Array.from({ length: mostPackages }, (_, at) => ({ food: `carton.${at}`, ...bag }));
+    expect(typed({ ...demo, packages }, '3')).toBe('The sheet is full of prices. Forget one first.');
+    const known: SheetDocument = { ...demo, packages: [{ food: 'source.almond', ...bag, price: '3' }] };
+    expect(typed(known, '3')).toBe(known);
   });
 });
 

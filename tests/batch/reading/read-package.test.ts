@@ -57,12 +57,24 @@ describe('a price', () => {
     expect(readPrice('1,250', true)).toEqual({ ok: true, price: '1.25', currency: null });
   });
 
-  test.each(['', 'dear', '-3', '1,250', '$4 €', '4.35 dollars each', '5 × 2', '1/3', '9'.repeat(60)])(
-    '%s is refused in words',
-    (text) => {
-      const read = readPrice(text, false);
-      expect(read.ok).toBe(false);
-      expect(read.ok ? '' : read.why).toMatch(/\.$/);
-    },
-  );
+  test.each([
+    '',
+    'dear',
+    '-3',
+    '1,250',
+    '$4 €',
+    '4.35 dollars each',
+    '5 × 2',
+    '1/3',
+    '9.50 g',
+    '2 cups',
+    'free',
+    'NaN',
+    '1e999',
+    '9'.repeat(60),
+  ])('%s is refused in words', (text) => {
+    const read = readPrice(text, false);
+    expect(read.ok).toBe(false);
+    expect(read.ok ? '' : read.why).toMatch(/\.$/);
+  });
 });

@@ -3,7 +3,7 @@ import { cleanup, render, screen } from '@testing-library/preact';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Batch } from '../../../src/batch/document/document';
-import { setPrice, sweetenerPrices } from '../../../src/batch/edits/larder';
+import { setPackage } from '../../../src/batch/edits/package-edits';
 import { createStore, type Store } from '../../../src/batch/store/store';
 import type { Given } from '../../../src/formula/recipe/recipe';
 import { Swap } from '../../../src/ui/recipe/Swap';
@@ -106,13 +106,13 @@ describe('the price of a sweetener', () => {
     const { store, user, row, price } = openSwap([typed('caneEquivalent', 18)]);
     await user.type(price('Honey'), '9.50');
     await user.tab();
-    expect(sweetenerPrices(store.document.value)).toEqual({ honey: 9.5 });
+    expect(store.document.value.packages).toMatchObject([{ food: 'sweetener.honey', price: '9.5' }]);
     // 22.99 g at 9.50 a kilogram.
     expect(row('Honey')).toContain('costs 0.22');
-    expect(store.undoName.value).toBe('Price Honey');
+    expect(store.undoName.value).toBe('Price honey: 9.5 for 1 kg');
     await user.clear(price('Honey'));
     await user.tab();
-    expect(sweetenerPrices(store.document.value)).toEqual({});
+    expect(store.document.value.packages).toEqual([]);
   });
 
   test('that can’t be read is said beside it, and the old one is kept', async () => {
@@ -122,15 +122,31 @@ describe('the price of a sweetener', () => {
     await user.clear(price('Honey'));
     await user.type(price('Honey'), 'dear');
     await user.tab();
-    expect(row('Honey')).toContain('Not a price');
-    expect(sweetenerPrices(store.document.value)).toEqual({ honey: 9.5 });
+    expect(row('Honey')).toContain('Type a price as a number');
+    expect(store.document.value.packages?.[0]?.price).toBe('9.5');
   });
 
   test('is shown with the cook’s own decimal sign', () => {
     const { price } = openSwap([typed('caneEquivalent', 18)], (store) => {
       store.changeSettings({ decimalComma: true });
-      store.takeEdit(setPrice(store.document.value, 'honey', 9.5), 'Price');
+      const amount = { text: '1 kg', amount: 1000, kind: 'mass' } as const;
+      store.takeEdit(setPackage(store.document.value, 'sweetener.honey', { amount, price: '9.5' }), 'Price');
     });
-    expect(price('Honey').value).toBe('9,5');
+    expect(price('Honey').value).toBe('9,50');
+  });
+
+  test('is of the package it was priced by, a jar of so many mL too', async () => {
+    const { store, user, row } = openSwap([typed('caneEquivalent', 18)], (opened) => {
+      const amount = { text: '350 mL', amount: 350, kind: 'volume' } as const;
+      opened.takeEdit(setPackage(opened.document.value, 'sweetener.honey', { amount, price: '8' }), 'Price');
+    });
+    // 350 mL of honey are 501.5 g, a cup being 339 g: 22.99 g of it at 8.
+    expect(row('Honey')).toContain('costs 0.37');
+    const field = screen.getByRole('textbox', { name: 'Price of 350 mL: Honey' });
+    await user.clear(field);
+    await user.type(field, '4');
+    await user.tab();
+    expect(store.document.value.packages).toMatchObject([{ amount: { text: '350 mL' }, price: '4' }]);
+    expect(row('Honey')).toContain('costs 0.18');
   });
 });
