@@ -12,14 +12,13 @@ export type GramsRead =
 const most = heaviestStock;
 
 /**
- * Drained grains as typed, in g; a bare number is grams, or ounces where US measure leads. Nothing typed is null where
+ * Drained grains as typed, in g; a bare number is grams, which every scale for grains reads. Nothing typed is null where
  * that will do, else refused; so is what can’t be read, nothing or less, or more than any jar holds.
  */
 export function readGrains(text: string, isNeeded: boolean, settings: Settings): GramsRead {
   if (isBlank(text)) return isNeeded ? refuse('Type what they weigh, such as 54 g.') : { ok: true, grams: null };
   const { cups, decimalComma } = settings;
-  const bareUnit = settings.leads === 'us' ? 'oz' : 'g';
-  const read = readQuantity(text, { kind: 'mass', bareUnit, cups, decimalComma, within: { least: 0, most } });
+  const read = readQuantity(text, { kind: 'mass', bareUnit: 'g', cups, decimalComma, within: { least: 0, most } });
   if (!read.ok) return refuse(describeReadProblem(read.problem));
   const { amount } = read.reading;
   if (!(amount > 0)) return refuse('Type a weight above 0, or leave it out.');

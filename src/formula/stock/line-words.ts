@@ -1,4 +1,3 @@
-import { leading } from '../words/leading';
 import { type Kitchen, writeValue } from '../words/write-row';
 import type { Entry, Medium, Place } from './ledger';
 
@@ -15,9 +14,9 @@ export const mediumWords: Readonly<Record<Medium, string>> = {
   plantMilk: 'plant milk',
 };
 
-/** Grams of grains as this cook reads a mass first. */
+/** The weight of grains, in grams for every cook: an ounce is too coarse to see them grow by. */
 export function writeGrains(grams: number, kitchen: Kitchen): string {
-  return leading(writeValue(Math.max(grams, 0), 'mass', null, kitchen), kitchen.leads).first;
+  return writeValue(Math.max(grams, 0), 'mass', null, kitchen).metric;
 }
 
 /** What was done, in one line: `Out 54 g for Almond kefir`. */

@@ -41,7 +41,7 @@ export function stockEvents(
   if (grains === 'milk' && ledger.rest > 0 && plantBatchesLeft(ledger) <= 0) {
     const round = restLiquid('milk', ledger.rest);
     events.push({
-      ...{ ...of, id: 'dairy', plannedFor: ledger.runSince ?? present, title: 'A round in dairy milk' },
+      ...{ ...of, id: 'dairy', plannedFor: ledger.runSince ?? present, title: 'A day in dairy milk' },
       text: `${ledger.plantBatches} batches of plant milk since the last. Put them into ${describeLiquid(round, kitchen)} on the worktop for ${stockRest.dairyRound.value} h.`,
       at: stillToCome(ledger.points.at(-1)?.entry.at ?? present, present, clock),
       minutes: dairyRoundMinutes,

@@ -32,8 +32,14 @@ export function writeMilk(millilitres: number, kitchen: Kitchen): string {
 
 /** What grains can carry: `62 g: 1.1 L of milk at 54 g to a litre, the usual`. */
 export function describeCarries(grams: number, dose: Dose, kitchen: Kitchen): string {
-  const rate = `${writeTrimmed(dose.rate, 1, kitchen.decimalComma)}${hardSpace}g to a litre`;
-  return `${writeMilk(carries(grams, dose), kitchen)} of milk at ${rate}, ${dose.isBatch ? 'as in this batch' : 'the usual'}`;
+  return `${writeMilk(carries(grams, dose), kitchen)} of milk at ${writeDose(dose.rate, kitchen)}, ${dose.isBatch ? 'as in this batch' : 'the usual'}`;
+}
+
+/** Grains to milk: `54 g to a litre`, or to a quart where US measure leads. */
+function writeDose(rate: number, { leads, decimalComma }: Kitchen): string {
+  if (leads === 'metric') return `${writeTrimmed(rate, 1, decimalComma)}${hardSpace}g to a litre`;
+  const perQuart = (rate * convertNumber(1, 'qt', 'mL')) / 1000;
+  return `${writeTrimmed(perQuart, 1, decimalComma)}${hardSpace}g to a quart`;
 }
 
 /** A growth as a factor with its range: `×1.04 (0.98 to 1.10)`. */
@@ -82,7 +88,7 @@ export function describeLine({ points, away, rounds }: Ledger, kitchen: Kitchen)
   const outs = points.filter(({ entry }) => entry.did === 'out').length;
   return [
     `From ${writeGrains(first.total, kitchen)} to ${writeGrains(last.total, kitchen)}`,
-    ...(outs === 0 ? [] : [`${batches(outs)} out`]),
+    ...(outs === 0 ? [] : [`${countOf(outs, 'batch')} out`]),
     ...(rounds.length === 0 ? [] : [`${rounds.length} weighed before and after`]),
     ...(away.length === 0 ? [] : [`${away.length} not back yet`]),
     ...(given === 0 ? [] : [`${writeGrains(given, kitchen)} given away`]),
@@ -93,7 +99,7 @@ export function describeLine({ points, away, rounds }: Ledger, kitchen: Kitchen)
 export function describeRun(ledger: Ledger, growth: Growth, kitchen: Kitchen): string {
   const { plantBatches } = ledger;
   const left = plantBatchesLeft(ledger);
-  const count = plantBatches === 1 ? '1 batch' : `${plantBatches} batches`;
+  const count = countOf(plantBatches, 'batch');
   const due =
     left <= 0
       ? 'A day in dairy milk on the worktop is due now.'
@@ -111,6 +117,11 @@ export function describeRun(ledger: Ledger, growth: Growth, kitchen: Kitchen): s
 /** What they are in, as it stands after “in”: `almonds`, `sugar water`. */
 export function nameOf(where: GrowsIn): string {
   return 'source' in where ? `${sources[where.source].plural}` : mediumWords[where.medium];
+}
+
+/** What they are in, as it is called in a list: `Almonds, whole`, `sugar water`. */
+export function listedNameOf(where: GrowsIn): string {
+  return 'source' in where ? sources[where.source].name : mediumWords[where.medium];
 }
 
 /** How a growth came about, for who asks. */
@@ -132,8 +143,9 @@ export function describeDoubling({ low, likely }: Growth): string | null {
 
 const mostDoubling = 100;
 
-/** After how many batches there is enough: `after 7 batches, 5 to 11`. */
-export function describeUntil({ soonest, likely, latest }: Until): string {
+/** After how many batches, or rounds of feeding, there is enough: `Likely after 7 batches: 5 at best, 11 at worst.` */
+export function describeUntil({ soonest, likely, latest }: Until, one: 'batch' | 'round' = 'batch'): string {
+  const batches = (count: number) => countOf(count, one);
   if (soonest === 0 && latest === 0) return 'There is enough now.';
   if (soonest === null) return 'Not in sight: they are not likely to grow so much here.';
   if (likely === null) return `Not in sight, at best after ${batches(soonest)}.`;
@@ -143,8 +155,9 @@ export function describeUntil({ soonest, likely, latest }: Until): string {
     : `Likely after ${batches(likely)}: ${soonest} at best, ${latest} at worst.`;
 }
 
-function batches(count: number): string {
-  return count === 1 ? '1 batch' : `${count} batches`;
+function countOf(count: number, one: 'batch' | 'round'): string {
+  const many = one === 'batch' ? 'batches' : 'rounds';
+  return count === 1 ? `1 ${one}` : `${count} ${many}`;
 }
 
 /** How long so many batches take at this kitchen’s pace, min from one to the next: `about 23 days`. */

@@ -71,7 +71,7 @@ export function StockEnough({ stock, ledger, kitchen, lines, batch, formulation 
             )}
             <li>
               By feeding them in {mediumWords[medium]} on the worktop, a round each time:{' '}
-              {lowerFirst(describeUntil(inRest))}
+              {lowerFirst(describeUntil(inRest, 'round'))}
             </li>
           </ul>
         </>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Batch, Settings, Stock } from '../../batch/document/document';
 import { type GrowsIn, type GrowthLine, growthIn } from '../../formula/stock/growth';
 import type { Ledger } from '../../formula/stock/ledger';
-import { describeDoubling, describeGrowth, nameOf, writeGrowth } from '../../formula/stock/stock-words';
+import { describeDoubling, describeGrowth, listedNameOf, writeGrowth } from '../../formula/stock/stock-words';
 
 interface Props {
   readonly stock: Stock;
@@ -18,7 +18,7 @@ export function StockGrowth({ stock, kitchen, lines, batch }: Props) {
   const comma = kitchen.decimalComma;
   const rest: GrowsIn = { medium: stock.grains === 'milk' ? 'dairy' : 'sugarWater' };
   const asked: readonly GrowsIn[] = batch.grains === stock.grains ? [{ source: batch.source }, rest] : [rest];
-  const others = asked.filter((where) => !lines.some((line) => nameOf(line.in) === nameOf(where)));
+  const others = asked.filter((where) => !lines.some((line) => listedNameOf(line.in) === listedNameOf(where)));
   const all = [
     ...lines,
     ...others.map((where) => ({ in: where, growth: growthIn(stock.grains, [], where), slips: 0 })),
@@ -36,8 +36,8 @@ export function StockGrowth({ stock, kitchen, lines, batch }: Props) {
         </thead>
         <tbody>
           {all.map(({ in: where, growth, slips }) => (
-            <tr key={nameOf(where)}>
-              <th scope="row">{nameOf(where)}</th>
+            <tr key={listedNameOf(where)}>
+              <th scope="row">{listedNameOf(where)}</th>
               <td>
                 <b>{writeGrowth(growth, comma)}</b>
                 {isTold && <span class="origin">{describeGrowth(growth, comma)}</span>}

@@ -9,6 +9,7 @@ import { describeEntry, writeGrains } from '../../formula/stock/line-words';
 import { lowerFirst } from '../../formula/words/lower-first';
 import { sources } from '../../reference/sources';
 import { MayEdit } from '../page/MayEdit';
+import { usePrinting } from '../paper/use-printing';
 import { StockLineForm } from './StockLineForm';
 import type { TakeStockEdit } from './take-stock-edit';
 
@@ -27,9 +28,10 @@ const latest = 5;
 export function StockLines({ stock, ledger, kitchen, store, take }: Props) {
   const [isAll, setAll] = useState(false);
   const [changing, setChanging] = useState<Entry | null>(null);
+  const isPrinting = usePrinting();
   const { placeOf } = ledgerFor(stock);
   const { points } = ledger;
-  const shown = (isAll ? points : points.slice(-latest)).toReversed();
+  const shown = (isAll || isPrinting ? points : points.slice(-latest)).toReversed();
   const remove = (entry: Entry) => {
     const place = placeOf.get(entry) ?? stock.lines.length;
     take(removeStockLine(store.document.value, stock.key, place), stockSteps.remove, 'Removed. Undo brings it back.');

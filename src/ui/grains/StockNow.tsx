@@ -5,7 +5,7 @@ import type { Formulation } from '../../formula/engine/formulate';
 import { askedBy, doseFor, spare } from '../../formula/stock/carries';
 import type { Ledger } from '../../formula/stock/ledger';
 import { writeGrains } from '../../formula/stock/line-words';
-import { keepsUntil, refreshOf } from '../../formula/stock/rest';
+import { keepsUntil, plantBatchesLeft, refreshOf } from '../../formula/stock/rest';
 import { describeCarries, describeSpare, describeWhere, kindName } from '../../formula/stock/stock-words';
 import type { Kitchen } from '../../formula/words/write-row';
 
@@ -59,6 +59,12 @@ export function StockNow({ stock, ledger, kitchen, batch, formulation }: Props) 
           <div>
             <dt>{liquid}</dt>
             <dd>{refresh.due < present ? `was due on ${writeDay(refresh.due)}` : `by ${writeDay(refresh.due)}`}</dd>
+          </div>
+        )}
+        {grains === 'milk' && ledger.rest > 0 && plantBatchesLeft(ledger) <= 0 && (
+          <div>
+            <dt>A day in dairy</dt>
+            <dd>due now</dd>
           </div>
         )}
         {until !== null && (

@@ -3,11 +3,13 @@ import { type Batch, recipeOf } from '../../batch/document/document';
 import { addDraft, chooseInDraft, type Drafted, draftOf, isSame } from '../../batch/edits/draft-from-stock';
 import { stockUp } from '../../batch/edits/take-changes';
 import { cellProblem, cellRemark, cellWaysOut } from '../../batch/reading/cell-problem';
+import { ledgerFor } from '../../batch/reading/stock-ledger';
 import type { Store } from '../../batch/store/store';
 import { jarFewer, largestBatch, makeFrom, type Over, staysOver, stockProblem } from '../../formula/advice/on-hand';
 import { changeRecipe } from '../../formula/advice/typed-change';
 import { type Formulation, formulate } from '../../formula/engine/formulate';
 import { type ChoiceRowId, type StockId, stockIds, stockRows } from '../../formula/recipe/order';
+import { writeGrains } from '../../formula/stock/line-words';
 import { bothUnits } from '../../formula/words/both-units';
 import { leading } from '../../formula/words/leading';
 import { describeProblem } from '../../formula/words/words';
@@ -197,10 +199,30 @@ function Stock({ stock, name, draft, formulation, store, onChoose, onType }: Sto
         onKeep={onType}
       />
       {remark !== null && <span class="second">{remark}</span>}
+      {stock === 'grains' && <Kept draft={draft} store={store} typed={cell?.text ?? null} onType={onType} />}
       <Refusal why={problem}>
         <WaysOut ways={asked} onTake={(meant) => onType(meant.text)} />
       </Refusal>
     </div>
+  );
+}
+
+interface KeptProps extends Pick<StockProps, 'draft' | 'store' | 'onType'> {
+  /** What stands in the field. */
+  readonly typed: string | null;
+}
+
+/** What the jar of grains of this kind holds at rest, to be taken with one press; nothing where none is kept. */
+function Kept({ draft, store, typed, onType }: KeptProps) {
+  const { stocks = [] } = store.document.value;
+  const kept = stocks.findLast(({ grains }) => grains === draft.grains);
+  const rest = kept === undefined ? 0 : ledgerFor(kept).ledger.rest;
+  const text = writeGrains(rest, store.settings.value);
+  if (kept === undefined || !(rest > 0) || typed === text) return null;
+  return (
+    <button type="button" class="follow second" onClick={() => onType(text)}>
+      Take {text} from “{kept.name}”
+    </button>
   );
 }
 

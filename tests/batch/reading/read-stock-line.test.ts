@@ -5,11 +5,12 @@ import { readDone, readGrains, readRestSugar } from '../../../src/batch/reading/
 const settings = { ...demo.settings, leads: 'metric', decimalComma: false } as const;
 
 describe('a weight of grains', () => {
-  test('is grams where nothing else is said, ounces where US measure leads', () => {
+  test('is grams where nothing else is said, for every cook', () => {
     expect(readGrains('54', true, settings)).toEqual({ ok: true, grams: 54 });
     expect(readGrains('54 g', true, settings)).toEqual({ ok: true, grams: 54 });
     expect(readGrains('1,5', true, { ...settings, decimalComma: true })).toEqual({ ok: true, grams: 1.5 });
-    const ounces = readGrains('2', true, { ...settings, leads: 'us' });
+    expect(readGrains('54', true, { ...settings, leads: 'us' })).toEqual({ ok: true, grams: 54 });
+    const ounces = readGrains('2 oz', true, { ...settings, leads: 'us' });
     expect(ounces.ok && ounces.grams).toBeCloseTo(56.699, 3);
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { growthFrom } from '../../../src/formula/stock/growth';
-import { describeEntry } from '../../../src/formula/stock/line-words';
+import { describeEntry, writeGrains } from '../../../src/formula/stock/line-words';
 import { restLiquid } from '../../../src/formula/stock/rest';
 import {
   describeCarries,
@@ -23,6 +23,11 @@ test('says what grains carry, and by which dose', () => {
     '1.15 L of milk at 54 g to a litre, the usual',
   );
   expect(plain(describeCarries(62, { rate: 40, isBatch: true }, kitchen))).toMatch(/as in this batch$/);
+  const us = { ...kitchen, leads: 'us' } as const;
+  expect(plain(describeCarries(62, { rate: 54, isBatch: false }, us))).toMatch(
+    /cups.* at 51.1 g to a quart, the usual$/,
+  );
+  expect(plain(writeGrains(62, us))).toBe('62 g');
 });
 
 describe('growth in words', () => {
@@ -51,6 +56,9 @@ test('never says for certain when there is enough', () => {
   expect(say(15, null, null)).toBe('Not in sight, at best after 15 batches.');
   expect(say(null, null, null)).toMatch(/^Not in sight/);
   expect(say(1, 1, 1)).toBe('Likely after 1 batch.');
+  expect(describeUntil({ soonest: 1, likely: 2, latest: 3 }, 'round')).toBe(
+    'Likely after 2 rounds: 1 at best, 3 at worst.',
+  );
   expect(describePaceOf(7, 3 * 24 * 60)).toBe('about 21 days');
   expect(describePaceOf(1, 60)).toBe('about a day');
 });

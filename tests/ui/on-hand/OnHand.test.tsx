@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { addStock } from '../../../src/batch/edits/stock-edits';
 import { openWith, textOf } from '../open-sheet';
 
 const openSheet = openWith('onHand');
@@ -29,6 +30,18 @@ describe('what is on hand', () => {
     expect(store.undoName.value).toBe('Have 60 g of grains on hand');
     store.undo();
     expect(store.undoName.value).toBeNull();
+  });
+
+  test('takes the weight of the jar of grains that is kept, with one press', async () => {
+    const { user, batch } = await openSheet((store) =>
+      store.takeEdit(
+        addStock(store.document.value, 'water', 'Blue jar', { at: '2026-11-01T08:00', did: 'got', grams: 62 }),
+        'Keep a jar of grains',
+      ),
+    );
+    await user.click(within(await region()).getByRole('button', { name: 'Take 62\u00A0g from “Blue jar”' }));
+    expect(batch().onHand?.grains?.amount).toBe(62);
+    expect(within(await region()).queryByRole('button', { name: /^Take 62/ })).toBeNull();
   });
 
   test('is forgotten by an empty field', async () => {
