@@ -44,7 +44,7 @@ import { flowsOf } from '../src/formula/steps/flows';
 import { worstError } from '../src/formula/steps/kit-error';
 import { labelDaysOf, labelOfBatch } from '../src/formula/steps/label-text';
 import { stepsOf } from '../src/formula/steps/steps';
-import { learnPace } from '../src/formula/time/learn-pace';
+import { learnPaces } from '../src/formula/time/learn-pace';
 import { readyIn } from '../src/formula/time/ready-in';
 import { wayToBeReady } from '../src/formula/time/ready-in-way';
 import { ripeningAgainstRoom } from '../src/formula/time/ripening-chart';
@@ -109,7 +109,7 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
         whyUnlearned(entry),
         whyNotAcid(entry, settings),
       ]),
-      learnPace(teachersOf(document)),
+      [...(learnPaces(teachersOf(document))?.factors ?? [])],
     ]),
     ...saidOf('tables', [writeBatchesCsv(document.batches, formulationOf), writeLogCsv(document.log)]),
     ...saidOf(

@@ -39,6 +39,7 @@ const layoutFiles = [
   ...['time/ripening-picture.ts', 'plan/timeline-picture.ts', 'grains/stock-picture.ts'].map(
     (file) => `src/ui/${file}`,
   ),
+  'src/ui/log/found-picture.ts',
   ...['grid.ts', 'grid-keys.ts', 'columns-on-screen.ts'].map((file) => `src/ui/sheet/${file}`),
 ];
 

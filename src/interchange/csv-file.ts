@@ -1,10 +1,13 @@
-import type { Batch, Logged } from '../batch/document/document';
+import type { Batch, Logged, SheetDocument } from '../batch/document/document';
 import { isRow } from '../formula/engine/evaluate';
 import type { Formulation } from '../formula/engine/formulate';
 import { type RowId, rowOrder } from '../formula/recipe/order';
 import { numericRows } from '../formula/rows/sheet';
+import type { CartonRecord } from '../formula/time/carton-record';
 import { labelOf } from '../formula/words/labels';
 import { baseUnits } from '../measure/units';
+import { grains } from '../reference/grains';
+import { sources } from '../reference/sources';
 
 /** Spreadsheet programs read a file as UTF-8 where it begins with this mark, and as who knows what where it does not. */
 const utf8Mark = '\uFEFF';
@@ -29,21 +32,46 @@ export function writeBatchesCsv(batches: readonly Batch[], formulationOf: (batch
 /** The log as CSV, a line an entry, times as on the wall of the kitchen; written as the batches are. */
 export function writeLogCsv(log: readonly Logged[]): string {
   const headings = [
-    'Batch',
-    'At',
-    'Found',
-    'After the grains went in (h)',
-    'Expected (h)',
-    'Temperature (°C)',
-    'Acidity (pH)',
-    'Note',
+    ...['Batch', 'At', 'Found', 'After the grains went in (h)', 'Expected (h)', 'Temperature (°C)', 'Acidity (pH)'],
+    ...['Note', 'Ready since', 'Given up', 'Left out', 'Source', 'Carton', 'Grains'],
+    ...['Dose (g/L)', 'Sugar added (g/L)', 'Sugar at the start (g/L)'],
   ];
-  const lines = log.map(({ name, at, found, hours, expected, temperature, acidity, note }) => [
+  const lines = log.map(({ name, at, found, hours, expected, temperature, acidity, note, was, ...rest }) => [
     ...[name, at.replace('T', ' '), found],
     ...[hours, expected, temperature, acidity].map(plainNumber),
-    note,
+    ...[note, rest.holds ?? '', yes(rest.gaveUp), yes(rest.leftOut)],
+    ...(was === undefined
+      ? ['', '', '', null, null, null]
+      : [
+          ...[sources[was.source].name, was.carton ?? '', grains[was.grains].name],
+          ...[was.grainRate, was.sugarRate, was.startingSugar].map(plainNumber),
+        ]),
   ]);
   return writeTable(headings, lines);
+}
+
+/** The register of cartons as CSV, a line a carton, with how each of them did; written as the batches are. */
+export function writeCartonsCsv(
+  cartons: NonNullable<SheetDocument['cartons']>,
+  records: ReadonlyMap<string, CartonRecord>,
+): string {
+  const headings = [
+    ...['Carton', 'Kind', 'Sugar in a serving', 'Serving', 'Note', 'Turned', 'Never turned', 'Not over yet'],
+    ...['Likely works from', 'Likely works to', 'Soonest (days)', 'Latest (days)'],
+  ];
+  const names = new Set([...cartons.map(({ name }) => name), ...records.keys()]);
+  const lines = [...names].map((name) => {
+    const { kind = '', sugar = '', serving = '', note = '' } = cartons.find((one) => one.name === name) ?? {};
+    const record = records.get(name);
+    const { worked = 0, refused = 0, open = 0, share = null, days = null } = record ?? {};
+    const numbers = [share?.low ?? null, share?.high ?? null, days?.least ?? null, days?.most ?? null].map(plainNumber);
+    return [name, kind, sugar, serving, note, worked, refused, open, ...numbers];
+  });
+  return writeTable(headings, lines);
+}
+
+function yes(mark: true | undefined): Field {
+  return mark === true ? 'yes' : '';
 }
 
 function headingOf(id: RowId): string {

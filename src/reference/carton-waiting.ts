@@ -13,6 +13,11 @@ const table = {
       'A carton that has not turned acid in five days is given up: what spoils it had as long. No figure was found.',
     ),
   },
+  shareWidth: {
+    value: 1.28,
+    unit: 'standard deviations',
+    origin: judgement('How often a carton works is said as a range that holds four times in five.'),
+  },
   sameCarton: {
     value: 24,
     unit: 'h',

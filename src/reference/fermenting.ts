@@ -37,6 +37,20 @@ const figures = {
     high: 5,
     origin: judgement('One, until your log or you say how this kitchen differs.'),
   },
+  paceOfGrains: {
+    value: 1,
+    unit: 'times as fast',
+    low: 0.2,
+    high: 5,
+    origin: judgement('One, until your log or you say how these grains differ.'),
+  },
+  paceOfSource: {
+    value: 1,
+    unit: 'times as fast',
+    low: 0.2,
+    high: 5,
+    origin: judgement('One, until your log or you say how this source differs.'),
+  },
   yeastShare: {
     value: 0.5,
     unit: 'share',

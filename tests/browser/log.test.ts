@@ -30,7 +30,7 @@ describeInBrowser('the log', () => {
     const shown = [await ready()];
     for (const [made, day] of ['2026-01-10', '2026-01-12', '2026-01-14'].entries()) {
       await logReady(day);
-      await log.getByText(made === 0 ? 'From 1 batch' : `From ${made + 1} batches`).waitFor();
+      await log.getByText(made === 0 ? 'From 1 batch:' : `From ${made + 1} batches:`).waitFor();
       shown.push(await ready());
     }
     await screenshot(page, 'log');
@@ -48,6 +48,8 @@ describeInBrowser('the log', () => {
     await log.getByRole('radio', { name: 'Not sour yet' }).focus();
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => log.getByRole('radio', { name: 'Ready', exact: true }).isChecked()).toBe(true);
+    // Past the question since when it has been ready.
+    await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     await page.keyboard.type('a night');
     await page.keyboard.press('Enter');
@@ -83,6 +85,55 @@ describeInBrowser('the log', () => {
     await log.getByText('A carton does not: some never turn.').waitFor();
     await choose(page, 'Nut, seed or coconut', 'Almonds, whole');
     expect(await ready()).toBe(before);
+  });
+
+  test('says what to change after three results, and makes that batch in one press', async () => {
+    for (const [day, hours] of [
+      ['2026-01-10', '18 h'],
+      ['2026-01-12', '20 h'],
+      ['2026-01-14', '22 h'],
+    ] as const) {
+      await log.getByRole('radio', { name: 'Not sour yet' }).check();
+      await log.getByLabel('Hours since the grains went in').fill(hours);
+      await log.getByLabel('When you looked').fill(`${day}T08:00`);
+      await log.getByRole('button', { name: 'Save' }).click();
+      await log.getByText(new RegExp(`^Saved: Not sour yet after ${hours.replace(' ', '\\s')}`)).waitFor();
+    }
+    await log.getByText(/^A warmer place: /).waitFor();
+    await log.getByText('Found against expected').click();
+    await screenshot(page, 'log-next-time');
+    const said = await log.getByText(/^A warmer place: /).textContent();
+    const [, to] = /A warmer place: ([\d.]+)/.exec(said ?? '') ?? [];
+    await log.getByRole('button', { name: 'Make the next batch' }).click();
+    await page
+      .getByText(/, next: A warmer place/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: /^Undo.*Make the next/ }).waitFor();
+    expect(await page.locator(`[data-quantity="roomTemperature"][data-batch="b2"]`).textContent()).toContain(to);
+  });
+
+  test('warns of a carton that refused twice, when it is chosen again', async () => {
+    await choose(page, 'Nut, seed or coconut', 'Carton, unsweetened');
+    await log.getByLabel('Which carton is it?').fill('Blue soy');
+    await log.getByLabel('Which carton is it?').press('Enter');
+    for (const day of ['2026-01-10', '2026-01-20']) {
+      await log.getByRole('radio', { name: 'Not sour yet' }).check();
+      await log.getByRole('checkbox', { name: 'Given up: it never turned' }).check();
+      await log.getByLabel('Hours since the grains went in').fill('120 h');
+      await log.getByLabel('When you looked').fill(`${day}T08:00`);
+      await log.getByRole('button', { name: 'Save' }).click();
+      await log.getByText(/^Saved: Not sour yet after 120/).waitFor();
+    }
+    await log.getByText('Never turned, 2 times tried and given up after 5 days.').waitFor();
+    await screenshot(page, 'log-cartons');
+    const warning = page.locator('.remarks').getByText('“Blue soy” did not ferment 2 of the 2 times');
+    await warning.waitFor();
+    await log.getByLabel('Which carton is it?').fill('Green oat');
+    await log.getByLabel('Which carton is it?').press('Enter');
+    await warning.waitFor({ state: 'detached' });
+    await log.getByRole('button', { name: 'Blue soy', exact: true }).click();
+    await warning.waitFor();
   });
 
   test('fits a narrow phone', async () => {

@@ -157,7 +157,7 @@ describe('the log as CSV', () => {
     expect(lines).toEqual(
       log.map(({ name, at, note }) => [
         ...[guarded(name), at.replace('T', ' '), 'looked', '12.5', '', '-4', '4.25'],
-        guarded(note),
+        ...[guarded(note), ...Array<string>(9).fill('')],
       ]),
     );
   });

@@ -175,7 +175,10 @@ export function correct(document: SheetDocument, key: string, value: number, how
   const id = coefficientAt(key);
   const old = document.yours[key];
   if (id === null || !isAllowed(id, value) || (old?.value === value && old.how === how)) return document;
-  const yours = { ...document.yours, [key]: { ...old, value: value + 0, how } };
+  // Beside a pace of the cook’s own nothing that the log taught counts.
+  const isPace = key === 'kitchen.pace' && how !== 'learned';
+  const others = Object.entries(document.yours).filter((one) => !(isPace && one[1].how === 'learned'));
+  const yours = { ...Object.fromEntries(others), [key]: { ...old, value: value + 0, how } };
   return Object.keys(yours).length > mostCorrections ? document : { ...document, yours };
 }
 

@@ -3,20 +3,18 @@ import { formulate } from '../../formula/engine/formulate';
 import { coefficients } from '../../formula/recipe/coefficients';
 import type { Yours } from '../../formula/recipe/recipe';
 import type { Instant } from '../../formula/time/event';
-import { learnPace } from '../../formula/time/learn-pace';
+import { type LearnedPaces, learnPaces } from '../../formula/time/learn-pace';
 import type { Look } from '../../formula/time/looks';
+import { isPaceKey, paceKey } from '../../formula/time/pace-keys';
 import { sources } from '../../reference/sources';
 import { changeBatch } from '../document/change-batch';
 import { type Batch, type Logged, recipeOf, type SheetDocument } from '../document/document';
-import { longestName, longestNote, mostCorrections, mostDaysWaiting, mostLogged } from '../document/document-limits';
+import { longestName, longestNote, mostDaysWaiting, mostLogged } from '../document/document-limits';
 import { cutText } from '../document/plain-text';
 import { instantOf } from '../reading/local-time';
 import { correct, giveBack } from './edits';
 
 const minutesOfHour = 60;
-
-/** Under which key the pace of this kitchen is kept. */
-export const paceKey = 'kitchen.pace';
 
 /** Writes down what was found at a jar, and learns from it. A log that is full, or an entry with a NaN, changes nothing. */
 export function addEntry(document: SheetDocument, entry: Logged): SheetDocument {
@@ -36,9 +34,28 @@ export function removeEntry(document: SheetDocument, place: number): SheetDocume
   return learn({ ...document, log: document.log.toSpliced(place, 1) });
 }
 
+/** Leaves an entry out of what the log teaches, or counts it again; a place that is not there changes nothing. */
+export function leaveOut(document: SheetDocument, place: number, isLeftOut: boolean): SheetDocument {
+  const entry = document.log[place];
+  if (entry === undefined || (entry.leftOut === true) === isLeftOut) return document;
+  const { leftOut: _, ...rest } = entry;
+  return learn({ ...document, log: document.log.with(place, isLeftOut ? { ...rest, leftOut: true } : rest) });
+}
+
 /** Goes back to the usual pace; the entries stay, and the next one teaches again. */
 export function forgetPace(document: SheetDocument): SheetDocument {
-  return giveBack(document, paceKey);
+  return withoutFactors(document, isTaught);
+}
+
+/** The document at the usual pace, whatever the cook has typed for it or the log has taught. */
+function atUsualPace(document: SheetDocument): SheetDocument {
+  return withoutFactors(document, isPaceKey);
+}
+
+function withoutFactors(document: SheetDocument, isGone: (key: string, how: Yours['how']) => boolean): SheetDocument {
+  const kept = Object.entries(document.yours).filter(([key, { how }]) => !isGone(key, how));
+  if (kept.length === Object.keys(document.yours).length) return document;
+  return { ...document, yours: Object.fromEntries(kept) };
 }
 
 /** Takes what the log teaches, also in place of a figure that was typed. */
@@ -60,41 +77,85 @@ export function cartonFinder({ batches }: Pick<SheetDocument, 'batches'>): (entr
   return ({ batch, carton }) => carton ?? cartons.has(batch);
 }
 
-/** The looks that may teach the pace of the kitchen: some cartons never turn, and that is no fault of the kitchen’s. */
+/** The looks that teach the pace of the kitchen: some cartons never turn, and that is no fault of the kitchen’s. */
 export function teachersOf(document: Pick<SheetDocument, 'batches' | 'log'>): readonly Look[] {
+  return [...teachersByEntry(document).values()];
+}
+
+/** The same by the entry that each look is. */
+export function teachersByEntry(document: Pick<SheetDocument, 'batches' | 'log'>): ReadonlyMap<Logged, Look> {
   const isCarton = cartonFinder(document);
-  return looksOf(document.log.filter((entry) => !isCarton(entry)));
+  const taught = document.log.filter((entry) => entry.leftOut !== true && !isCarton(entry));
+  const looks = looksOf(taught, document.batches);
+  return new Map(taught.flatMap((entry, at) => (looks[at] === undefined ? [] : [[entry, looks[at]] as const])));
+}
+
+/** What the log teaches beside what the cook has typed; null where nothing does, or the cook has typed the pace. */
+export function whatLogTeaches(document: SheetDocument): LearnedPaces | null {
+  return learnPaces([...teachersByEntry(document).values()], typedFactors(document.yours));
+}
+
+/** The factors of the pace that the cook has typed, but the one for the whole kitchen. */
+export function typedFactors(yours: SheetDocument['yours']): Readonly<Record<string, number>> {
+  const typed = Object.entries(yours).filter(
+    ([key, { how }]) => isPaceKey(key) && key !== paceKey && how !== 'learned',
+  );
+  return Object.fromEntries(typed.map(([key, { value }]) => [key, value]));
 }
 
 /**
- * Keeps what the whole log teaches as the cook’s own pace, within what may be typed for it. A pace that the cook typed
- * stays; where nothing teaches any more, the learned one goes.
+ * Keeps what the whole log teaches as the cook’s own pace, each factor within what may be typed for it. A pace that the
+ * cook typed stays, and nothing is learned beside it; where nothing teaches any more, what was learned goes.
  */
 export function learn(document: SheetDocument): SheetDocument {
   const old = document.yours[paceKey];
-  if (old !== undefined && !isTaught(paceKey, old.how)) return document;
-  if (old === undefined && Object.keys(document.yours).length >= mostCorrections) return document;
-  const learned = learnPace(teachersOf(document));
-  if (learned === null) return giveBack(document, paceKey);
+  const isTyped = old !== undefined && !isTaught(paceKey, old.how);
+  const factors = isTyped ? undefined : whatLogTeaches(document)?.factors;
+  const isStale = (key: string, how: Yours['how']) => isTaught(key, how) && !(isPaceKey(key) && factors?.has(key));
+  let next = withoutFactors(document, isStale);
   const { least, most } = coefficients.pace;
-  return correct(document, paceKey, Math.min(most, Math.max(least, learned.pace)), 'learned');
+  for (const [key, pace] of factors ?? []) {
+    next = correct(next, key, Math.min(most, Math.max(least, pace)), 'learned');
+  }
+  return next;
 }
 
 /** Whether a figure is what the log teaches, and so none of the cook’s own. */
 export function isTaught(key: string, how: Yours['how']): boolean {
-  return key === paceKey && how === 'learned';
+  return isPaceKey(key) && how === 'learned';
 }
 
-/** The entries as the engine reads them. */
-export function looksOf(log: readonly Logged[]): readonly Look[] {
-  return log.map(({ batch, found, at, hours, expected, acidity }) => ({
-    batch,
-    found,
-    hours,
-    expected,
-    acidity,
-    at: hoursOf(instantOf(at)),
-  }));
+/**
+ * The entries as the engine reads them. One that does not say of what it was, from an earlier page, is taken for what its
+ * batch is of now, of these.
+ */
+export function looksOf(log: readonly Logged[], batches: readonly Batch[] = []): readonly Look[] {
+  const byId = new Map(batches.map((batch) => [batch.id, batch]));
+  return log.map(({ batch, found, at, hours, expected, acidity, holds, was }) => {
+    const { grains, source } = was ?? byId.get(batch) ?? {};
+    return {
+      ...{ batch, found, hours, expected, acidity, at: hoursOf(instantOf(at)) },
+      ...(holds === undefined ? {} : { holds }),
+      ...(grains === undefined ? {} : { grains }),
+      // A source of the cook’s own is another one in each batch.
+      ...(source === undefined || source === 'own' ? {} : { source }),
+    };
+  });
+}
+
+/** The recipe of a batch as it is written down with what was found at its jar. */
+export function recipeThen(document: SheetDocument, batch: Batch): NonNullable<Logged['was']> {
+  const { rows } = formulate(recipeOf(document, batch));
+  const rate = (id: 'sugarRate' | 'startingSugar' | 'grainRate'): number | null => {
+    const { value } = rows[id];
+    return typeof value === 'number' && value >= 0 ? value : null;
+  };
+  const { source, grains, sweetener, carton } = batch;
+  return {
+    ...{ source, grains, sweetener },
+    ...{ sugarRate: rate('sugarRate'), startingSugar: rate('startingSugar'), grainRate: rate('grainRate') },
+    ...(carton === undefined ? {} : { carton }),
+  };
 }
 
 /** The order of a log, the latest look first; of those written down in the same minute, the one after more hours. */
@@ -113,7 +174,7 @@ export function hoursOf(at: Instant | null): number {
  * for the one in the sheet); null where it has no number, as outside the temperatures of its models.
  */
 export function expectedHours(document: SheetDocument, batch: Batch, temperature: number | null): number | null {
-  const recipe = recipeOf(forgetPace(document), batch);
+  const recipe = recipeOf(atUsualPace(document), batch);
   const room = { row: 'roomTemperature', text: '', amount: temperature, kind: 'temperature' } as const;
   const changed = temperature === null ? recipe : changeRecipe(recipe, [{ do: 'type', ...room }]);
   const { value } = formulate(changed).rows.readyTime;

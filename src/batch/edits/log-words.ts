@@ -4,7 +4,9 @@ import { type Kitchen, writeValue } from '../../formula/words/write-row';
 import { convertNumber } from '../../measure/units';
 import { writeTrimmed } from '../../measure/write-quantity';
 import { fermenting } from '../../reference/fermenting';
+import { grains } from '../../reference/grains';
 import { kitchen as defaults } from '../../reference/kitchen';
+import { sources } from '../../reference/sources';
 import { writeCalendarDay } from '../document/calendar-day';
 import type { Logged } from '../document/document';
 import { looksOf } from './log-edits';
@@ -23,14 +25,39 @@ export function writeWhen({ at }: Pick<Logged, 'at'>): string {
   return `${writeCalendarDay(day) ?? day}, ${time}`;
 }
 
-/** What was found, such as `Ready after 9 h · room 21 °C (70 °F) · pH 4.40`; the note apart, which is the cook’s. */
+/** Since when it was ready, as the cook chooses it. */
+export const holdsWords: Readonly<Record<NonNullable<Logged['holds']>, string>> = {
+  just: 'just now',
+  while: 'for a while',
+};
+
+/**
+ * What was found, such as `Ready after 9 h · just now · room 21 °C (70 °F) · pH 4.40`; the note apart, which is the
+ * cook’s.
+ */
 export function describeEntry(entry: Omit<Logged, 'batch' | 'name' | 'at' | 'expected'>, kitchen: Kitchen): string {
-  const { found, hours, temperature, acidity } = entry;
+  const { found, hours, temperature, acidity, holds, gaveUp } = entry;
   const time = hours === null ? '' : ` after ${writeValue(hours, 'time', null, kitchen).metric}`;
   return [
     `${foundWords[found]}${time}`,
+    ...(holds === undefined ? [] : [holdsWords[holds]]),
+    ...(gaveUp === true ? ['given up'] : []),
     ...(temperature === null ? [] : [`room ${writeRoom(temperature, kitchen)}`]),
     ...(acidity === null ? [] : [writeValue(acidity, 'acidity', null, kitchen).metric]),
+  ].join(' · ');
+}
+
+/** Of what it was then, such as `almonds · water kefir grains, 54 g/L · 30 g/L sugar at the start`; null where nobody wrote it down. */
+export function describeRecipeThen({ was }: Pick<Logged, 'was'>, kitchen: Kitchen): string | null {
+  if (was === undefined) return null;
+  const rate = (value: number | null): string | null =>
+    value === null ? null : `${writeTrimmed(value, 1, kitchen.decimalComma)}\u00A0g/L`;
+  const [dose, start] = [rate(was.grainRate), rate(was.startingSugar)];
+  const kind = grains[was.grains].name.toLowerCase();
+  return [
+    was.carton === undefined ? sources[was.source].plural : `“${was.carton}”`,
+    dose === null ? kind : `${kind}, ${dose}`,
+    ...(start === null ? [] : [`${start} sugar at the start`]),
   ].join(' · ');
 }
 
@@ -71,6 +98,9 @@ export const logSteps = {
   add: (entry: Logged, kitchen: Kitchen) => `Log “${describeEntry(entry, kitchen)}”`,
   change: 'Change an entry of the log',
   remove: 'Remove an entry of the log',
+  leaveOut: 'Leave an entry out of what the log teaches',
+  countAgain: 'Count an entry of the log again',
+  next: (name: string, what: string) => `Make the next “${name}”: ${what}`,
   forget: 'Forget the learned pace',
   take: 'Use the pace the log teaches',
   open: (days: number) => `Open a carton for ${days === 1 ? '1 day' : `${days} days`}`,

@@ -21,7 +21,7 @@ export const readyTime: NumericRow = {
   bounds: { low: 'readySoonest', high: 'readyLatest' },
   ways: {
     ripening: {
-      formula: '{readyUsual} × {slower} × {asLong} × {atDoseAndSugar} ÷ {pace}',
+      formula: '{readyUsual} × {slower} × {asLong} × {atDoseAndSugar} ÷ ({pace} × {paceOfGrains} × {paceOfSource})',
       guard: (x, hours) => {
         const celsius = x.of('roomTemperature');
         if (Number.isNaN(celsius)) return celsius;

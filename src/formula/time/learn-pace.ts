@@ -1,15 +1,27 @@
 import { learning } from '../../reference/pace';
-import { truncatedNormal } from '../models/normal';
+import { deviationOfScale } from '../models/logistic';
 import { type Look, makesOf, type TimedLook } from './looks';
+import { findMostProbable, type Observation } from './most-probable';
+import { effectsOf, type PaceKey, type PaceOf } from './pace-keys';
 
-/** How fast a kitchen ferments against the usual: 2 is twice as fast. */
+/** How fast batches of one kind of grains and one source ripen against the usual: 2 is twice as fast. */
 export interface LearnedPace {
   /** The most probable k. */
   readonly pace: number;
   readonly low: number;
   readonly high: number;
-  /** How many makes taught it. */
-  readonly count: number;
+}
+
+/** What was found at the jars of a kitchen, in numbers. */
+export interface LearnedPaces {
+  /** Of what the makes were that taught it. */
+  readonly makes: readonly PaceOf[];
+  /** The factors whose product is the pace of a batch, by the key of the coefficient that each of them is. */
+  readonly factors: ReadonlyMap<PaceKey, number>;
+  /** The pace of batches of these grains and this source; of what was never logged, that of all others. */
+  readonly of: (batch: PaceOf) => LearnedPace;
+  /** The pace of their own kind of batch, had these looks at one make not been written down; null where they teach nothing. */
+  readonly without: (looks: readonly Look[]) => number | null;
 }
 
 /** Between which values ln(expected ÷ ready time) of one make lies. */
@@ -18,30 +30,88 @@ interface Interval {
   readonly to: number;
 }
 
+interface Make {
+  readonly looks: readonly TimedLook[];
+  readonly of: PaceOf;
+}
+
 const everywhere: Interval = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
-const mostSteps = 100;
-const near = 1e-13; // tolerance
 
 /**
- * This kitchen’s pace k from what was found at its jars; null where nothing teaches it. Looks at one make are one
- * observation. The true ready time is t = expected ÷ k · e^ε with ε normal, and ln k has a normal prior about 0.
+ * How fast this kitchen ripens, with each kind of grains and of each source, from what was found at its jars; null where
+ * nothing teaches it. Looks at one make are one observation. The true ready time is t = expected ÷ k · e^ε, with ln k the
+ * sum of an effect of the kitchen, one of the kind of grains and one of the source. These have normal priors about 0, so
+ * that what little is known of one kind leans on all the others, and ε is logistic: one slip of the pen can pull only so
+ * hard. `held` are factors that the cook has typed; they are taken as they are.
  *
- * t is when it first tastes ready, and it stays ready until `ripeSpan` times t. Found flat at h: t > h. Ready: between
- * h ÷ ripeSpan and h. Too sour: t < h ÷ ripeSpan. Looks at one make that contradict each other leave t between the two
- * bounds that do, so that a look that says “slower” can never make k larger. The estimate is the most probable ln k, the
- * one place where the slope of the log posterior, which is concave, is 0. The range is by the curvature there.
+ * t is when it first tastes ready, and it stays ready until `ripeSpan` times t. Found flat at h: t > h. Ready, just now:
+ * between h ÷ `justSpan` and h; for a while: between h ÷ ripeSpan and h. Too sour: t < h ÷ ripeSpan. Looks at one make
+ * that contradict each other leave t between the two bounds that do, so that a look that says “slower” can never make k
+ * larger. The range is by the curvature at the top of the posterior.
  */
-export function learnPace(looks: readonly Look[]): LearnedPace | null {
-  const intervals = makesOf(looks.filter(teaches), learning.sameMake.value).map(intervalOf);
-  if (intervals.length === 0) return null;
-  const most = findMostProbable(intervals);
-  const { curvature } = posterior(most, intervals);
-  const half = learning.likelyWidth.value / Math.sqrt(curvature);
+export function learnPaces(
+  looks: readonly Look[],
+  held: Readonly<Partial<Record<string, number>>> = {},
+): LearnedPaces | null {
+  const kinds = new Map<string, PaceOf>();
+  const makes = makesOf(looks.filter(teaches), learning.sameMake.value).map((all): Make => {
+    const of = kindOf(all);
+    const key = JSON.stringify(of);
+    const kind = kinds.get(key) ?? of;
+    kinds.set(key, kind);
+    return { looks: all, of: kind };
+  });
+  if (makes.length === 0) return null;
+  const effects = new Map<PaceKey, { readonly place: number; readonly spread: number }>();
+  for (const of of kinds.values()) {
+    for (const { key, spread } of effectsOf(of)) {
+      if (held[key] === undefined && !effects.has(key)) effects.set(key, { place: effects.size, spread });
+    }
+  }
+  const placesOf = (batch: PaceOf): readonly number[] =>
+    effectsOf(batch).flatMap(({ key }) => effects.get(key)?.place ?? []);
+  const places = new Map([...kinds.values()].map((kind) => [kind, placesOf(kind)]));
+  const typed = new Map(
+    [...kinds.values()].map((kind) => [
+      kind,
+      effectsOf(kind).reduce((sum, { key }) => sum + Math.log(held[key] ?? 1), 0),
+    ]),
+  );
+  const observe = ({ of }: Make, { from, to }: Interval): Observation => {
+    const known = typed.get(of) ?? 0;
+    return { of: places.get(of) ?? [], from: from - known, to: to - known };
+  };
+  const list = [...effects.values()];
+  const scale = learning.batchSpread.value / deviationOfScale;
+  const observations = makes.map((make) => observe(make, intervalOf(make.looks)));
+  const found = findMostProbable(list, observations, scale);
+  const lnOf = (batch: PaceOf, values: readonly number[]): number =>
+    effectsOf(batch).reduce((sum, { key }) => {
+      const effect = effects.get(key);
+      return sum + (effect === undefined ? Math.log(held[key] ?? 1) : (values[effect.place] ?? 0));
+    }, 0);
+  const placeOfMake = new Map<Look, number>();
+  for (const [place, make] of makes.entries()) for (const look of make.looks) placeOfMake.set(look, place);
   return {
-    pace: Math.exp(most),
-    low: Math.exp(most - half),
-    high: Math.exp(most + half),
-    count: intervals.length,
+    makes: makes.map(({ of }) => of),
+    factors: new Map([...effects].map(([key, { place }]) => [key, Math.exp(found.effects[place] ?? 0)])),
+    of(batch) {
+      const unknown = effectsOf(batch).filter(({ key }) => !effects.has(key) && held[key] === undefined);
+      const variance = unknown.reduce((sum, { spread }) => sum + spread ** 2, found.varianceOf(placesOf(batch)));
+      const [middle, half] = [lnOf(batch, found.effects), learning.likelyWidth.value * Math.sqrt(variance)];
+      return { pace: Math.exp(middle), low: Math.exp(middle - half), high: Math.exp(middle + half) };
+    },
+    without(gone) {
+      const [place] = gone.flatMap((look) => placeOfMake.get(look) ?? []);
+      const make = place === undefined ? undefined : makes[place];
+      if (place === undefined || make === undefined) return null;
+      const rest = make.looks.filter((look) => !gone.includes(look));
+      const others =
+        rest.length === 0
+          ? observations.toSpliced(place, 1)
+          : observations.with(place, observe(make, intervalOf(rest)));
+      return Math.exp(lnOf(make.of, findMostProbable(list, others, scale, found.effects).effects));
+    },
   };
 }
 
@@ -54,6 +124,13 @@ function isSensible(hours: number | null): boolean {
   return hours !== null && hours >= learning.leastHours.value && hours <= learning.mostHours.value;
 }
 
+/** The grains and the source of a make: those of the first look that says, whatever order the looks came in. */
+function kindOf(looks: readonly TimedLook[]): PaceOf {
+  const grains = looks.flatMap((look) => look.grains ?? []).sort()[0];
+  const source = looks.flatMap((look) => look.source ?? []).sort()[0];
+  return { ...(grains === undefined ? {} : { grains }), ...(source === undefined ? {} : { source }) };
+}
+
 function intervalOf(make: readonly TimedLook[]): Interval {
   const { from, to } = make
     .map(boundsOf)
@@ -61,49 +138,17 @@ function intervalOf(make: readonly TimedLook[]): Interval {
   return from <= to ? { from, to } : { from: to, to: from };
 }
 
-function boundsOf({ found, hours, expected }: TimedLook): Interval {
+function boundsOf({ found, hours, expected, holds }: TimedLook): Interval {
   const atOnce = Math.log(expected ?? 1) - Math.log(hours);
   const before = atOnce + Math.log(learning.ripeSpan.value);
   switch (found) {
     case 'flat':
       return { ...everywhere, to: atOnce };
     case 'ready':
-      return { from: atOnce, to: before };
+      return { from: atOnce, to: holds === 'just' ? atOnce + Math.log(learning.justSpan.value) : before };
     case 'sour':
       return { ...everywhere, from: before };
     case 'looked':
       return everywhere;
   }
-}
-
-/** Slope of the log posterior of ln k at `u`, and its curvature with the sign turned, which is never below the prior’s. */
-function posterior(u: number, intervals: readonly Interval[]): { readonly slope: number; readonly curvature: number } {
-  const spread = learning.batchSpread.value;
-  let slope = -u / learning.kitchenSpread.value ** 2;
-  let curvature = 1 / learning.kitchenSpread.value ** 2;
-  for (const { from, to } of intervals) {
-    const { mean, variance } = truncatedNormal((from - u) / spread, (to - u) / spread);
-    slope += mean / spread;
-    curvature += (1 - variance) / spread ** 2;
-  }
-  return { slope, curvature };
-}
-
-/** Newton’s steps, halved between the bounds found so far wherever one would leave them. */
-function findMostProbable(intervals: readonly Interval[]): number {
-  let [low, high] = [-1, 1];
-  while (posterior(low, intervals).slope < 0) low *= 2;
-  while (posterior(high, intervals).slope > 0) high *= 2;
-  let u = 0;
-  for (let step = 0; step < mostSteps; step += 1) {
-    const { slope, curvature } = posterior(u, intervals);
-    if (slope === 0) return u;
-    if (slope > 0) low = u;
-    else high = u;
-    const newton = u + slope / curvature;
-    const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - u) <= near * Math.max(1, Math.abs(u))) return next;
-    u = next;
-  }
-  return u;
 }

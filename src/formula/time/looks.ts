@@ -13,6 +13,11 @@ export interface Look {
   readonly expected: number | null;
   /** pH by strip or meter. */
   readonly acidity: number | null;
+  /** Of one that is ready: whether just now, or for a while already. */
+  readonly holds?: 'just' | 'while';
+  /** With which grains and of which source it was made; left out where nobody knows. */
+  readonly grains?: string;
+  readonly source?: string;
 }
 
 /** A look of which it is known how long the grains had been in. */
@@ -27,10 +32,15 @@ export type TimedLook = Look & { readonly hours: number };
 export function makesOf(looks: readonly Look[], slack: number): readonly (readonly TimedLook[])[] {
   const timed = looks.filter(isTimed).sort((one, other) => startOf(one) - startOf(other));
   const makes: TimedLook[][] = [];
+  const latest = new Map<string, TimedLook[]>();
   for (const look of timed) {
-    const make = makes.findLast(([first]) => first?.batch === look.batch);
+    const make = latest.get(look.batch);
     if (make !== undefined && isOfMake(look, make, slack)) make.push(look);
-    else makes.push([look]);
+    else {
+      const begun = [look];
+      makes.push(begun);
+      latest.set(look.batch, begun);
+    }
   }
   return makes.map((make) => make.sort((one, other) => one.hours - other.hours));
 }

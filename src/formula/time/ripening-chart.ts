@@ -38,6 +38,7 @@ export function ripeningAgainstRoom(formulation: Formulation): readonly Ripening
 
 /** Hours at this batch's dose, sugar and kitchen in the usual room: also where its own room is outside the models. */
 export function hoursInUsualRoom({ evaluation: x }: Formulation): number | null {
-  const hours = (x.c('readyUsual') * x.c('slower') * atThisDoseAndSugar(x)) / x.c('pace');
+  const pace = x.c('pace') * x.c('paceOfGrains') * x.c('paceOfSource');
+  const hours = (x.c('readyUsual') * x.c('slower') * atThisDoseAndSugar(x)) / pace;
   return Number.isFinite(hours) ? hours : null;
 }

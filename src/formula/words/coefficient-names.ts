@@ -42,6 +42,8 @@ export const coefficientNames: Readonly<Record<CoefficientId, { readonly symbol:
   slower: { symbol: 'ζ', label: 'Times as long as a homemade milk' },
   readyUsual: { symbol: 't_u', label: 'Usual time until ready to taste' },
   pace: { symbol: 'k', label: 'How fast this kitchen ripens' },
+  paceOfGrains: { symbol: 'k_g', label: 'How fast these grains are, for this kitchen' },
+  paceOfSource: { symbol: 'k_s', label: 'How fast this source is, for this kitchen' },
   doseMost: { symbol: 'd_m', label: 'Dose beyond which it is no faster' },
   doseExponent: { symbol: 'α', label: 'Power of the dose' },
   sugarExponent: { symbol: 'β', label: 'Power of the sugar' },

@@ -1,36 +1,38 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Batch, Logged } from '../../batch/document/document';
-import {
-  cartonFinder,
-  forgetPace,
-  paceKey,
-  removeEntry,
-  takeLearnedPace,
-  teachersOf,
-} from '../../batch/edits/log-edits';
+import { isOfCarton, removeEntry, teachersByEntry, typedFactors } from '../../batch/edits/log-edits';
 import { logSteps } from '../../batch/edits/log-words';
 import type { Store } from '../../batch/store/store';
-import { learnPace } from '../../formula/time/learn-pace';
-import { describePace } from '../../formula/time/pace-words';
-import { describeOrigin } from '../../formula/words/origin-words';
-import { writeTrimmed } from '../../measure/write-quantity';
+import { learnPaces } from '../../formula/time/learn-pace';
+import type { PageState } from '../page/page-state';
 import { Whose } from '../page/Whose';
+import type { SheetState } from '../sheet/sheet-state';
 import { Waiting } from '../time/Waiting';
+import { Cartons } from './Cartons';
+import { Learned } from './Learned';
 import { LogEntries } from './LogEntries';
 import { LogForm } from './LogForm';
+import { NextTime } from './NextTime';
 
 interface Props {
   readonly batch: Batch;
   readonly store: Store;
+  readonly state: SheetState;
+  readonly page: PageState;
 }
 
-/** What was found at the jars of this batch, what all of it teaches, and how long there is still waiting. */
-export function Log({ batch, store }: Props) {
-  const { log } = store.document.value;
+/** What was found at the jars of this batch, what to do next time, what all of it teaches, and how long there is still waiting. */
+export function Log({ batch, store, state, page }: Props) {
+  const { batches, log, yours } = store.document.value;
   const [changing, setChanging] = useState<Logged | null>(null);
   const [said, setSaid] = useState('');
   const status = useRef<HTMLParagraphElement>(null);
   const changed = changing !== null && log.includes(changing) ? changing : null;
+  const isCarton = isOfCarton(batch);
+  // Of the batches only what they are of counts, so that typing an amount works nothing of it out anew.
+  const kinds = batches.map(({ id, source, grains }) => `${id} ${source} ${grains}`).join();
+  const teachers = useMemo(() => teachersByEntry({ batches, log }), [kinds, log]);
+  const paces = useMemo(() => learnPaces([...teachers.values()], typedFactors(yours)), [teachers, yours]);
   const tell = (words: string) => {
     // The button that was pressed goes away with the form or the entry, so focus is led to what is said of it.
     if (changed !== null || document.activeElement?.closest('.log-entries') !== null) status.current?.focus();
@@ -59,54 +61,19 @@ export function Log({ batch, store }: Props) {
       <p ref={status} class="said" role="status" tabIndex={-1}>
         {said}
       </p>
+      <NextTime batch={batch} store={store} state={state} page={page} paces={paces} teachers={teachers} />
+      {isCarton && <Cartons batch={batch} store={store} />}
       <Waiting batch={batch} store={store} />
-      <LogEntries batch={batch} store={store} onChange={setChanging} onRemove={remove} />
-      <Learned store={store} />
+      <LogEntries
+        batch={batch}
+        store={store}
+        paces={paces}
+        teachers={teachers}
+        onChange={setChanging}
+        onRemove={remove}
+      />
+      <Learned store={store} paces={paces} teachers={teachers} />
+      {!isCarton && <Cartons batch={batch} store={store} />}
     </section>
-  );
-}
-
-/** What the whole log has taught, and the way back. */
-function Learned({ store }: Pick<Props, 'store'>) {
-  const { batches, log, yours, settings } = store.document.value;
-  const learned = useMemo(() => learnPace(teachersOf({ batches, log })), [batches, log]);
-  const hasCarton = useMemo(() => log.some(cartonFinder({ batches })), [batches, log]);
-  const own = yours[paceKey];
-  const taught =
-    learned === null ? null : describePace(learned, own?.how === 'learned' ? own.value : null, settings.decimalComma);
-  const forget = () => store.takeEdit(forgetPace(store.document.value), logSteps.forget);
-  const take = () => store.takeEdit(takeLearnedPace(store.document.value), logSteps.take);
-  return (
-    <div class="learned">
-      <h3>What the log has taught</h3>
-      {hasCarton && <p>Only homemade milk teaches how fast this kitchen is. A carton does not: some never turn.</p>}
-      {own?.how === 'learned' ? (
-        <>
-          <p>
-            {taught ??
-              `This kitchen ripens ${writeTrimmed(own.value, 2, settings.decimalComma)} times as fast as the usual.`}
-            <span class="origin">{describeOrigin({ kind: 'yours', how: 'learned' })}</span>
-          </p>
-          <button type="button" class="button" onClick={forget}>
-            Forget
-          </button>{' '}
-          <span class="hint">The entries stay, and the next one teaches again.</span>
-        </>
-      ) : taught === null ? (
-        <p>Nothing yet. Say after how many hours a batch was not sour yet, ready or too sour, and the times follow.</p>
-      ) : (
-        <>
-          <p>
-            {own === undefined
-              ? 'The usual pace is used.'
-              : `You set the pace to ${writeTrimmed(own.value, 2, settings.decimalComma)} yourself, and it stays.`}{' '}
-            The log says: {taught}
-          </p>
-          <button type="button" class="button" onClick={take}>
-            Use what the log says
-          </button>
-        </>
-      )}
-    </div>
   );
 }

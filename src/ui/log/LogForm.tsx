@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import type { Batch, Logged } from '../../batch/document/document';
 import { longestNote, mostLogged } from '../../batch/document/document-limits';
 import { isKeyOf } from '../../batch/document/table-keys';
-import { addEntry, changeEntry, expectedHours, isOfCarton } from '../../batch/edits/log-edits';
+import { addEntry, changeEntry, expectedHours, isOfCarton, recipeThen } from '../../batch/edits/log-edits';
 import { describeEntry, foundWords, logSteps } from '../../batch/edits/log-words';
 import { now, wallOf } from '../../batch/reading/local-time';
 import { type LogForm as Form, type LogField, readLogEntry } from '../../batch/reading/read-log-entry';
@@ -23,12 +23,16 @@ interface Props {
 
 const empty: Form = { found: null, hours: '', when: '', temperature: '', acidity: '', note: '' };
 const choices = ['flat', 'ready', 'sour', 'looked'] as const;
+const sinces = ['just', 'while'] as const;
 const places = 2;
 
 /** “What did you find?”: an entry of the log, new or to be changed. What can’t be read is told beside its field. */
 export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: Props) {
   const settings = store.settings.value;
   const [form, setForm] = useState<Form>(() => (changed === null ? empty : formOf(changed, settings.decimalComma)));
+  const [holds, setHolds] = useState(changed?.holds ?? null);
+  const [gaveUp, setGaveUp] = useState(changed?.gaveUp === true);
+  const isCarton = changed === null ? isOfCarton(batch) : changed.carton === true;
   const [problems, setProblems] = useState<Readonly<Partial<Record<LogField, string>>>>({});
   const set = (field: LogField) => (value: string) => setForm((old) => ({ ...old, [field]: value }));
 
@@ -49,17 +53,24 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
     const isSameRoom = changed !== null && formOf(changed, settings.decimalComma).temperature === form.temperature;
     const stays = changed !== null && (changed.batch !== batch.id || (isSameRoom && changed.expected !== null));
     const expected = stays ? changed.expected : expectedHours(document, batch, read.found.temperature);
-    const carton = changed === null ? isOfCarton(batch) : changed.carton;
+    const carton = changed === null ? isCarton : changed.carton;
+    const was = changed === null ? recipeThen(document, batch) : changed.was;
     const entry: Logged = {
       batch: changed?.batch ?? batch.id,
       name: changed?.name ?? batch.name,
       expected,
       ...read.found,
       ...(carton === undefined ? {} : { carton }),
+      ...(read.found.found === 'ready' && holds !== null ? { holds } : {}),
+      ...(read.found.found === 'flat' && isCarton && gaveUp ? { gaveUp } : {}),
+      ...(changed?.leftOut === true ? { leftOut: true as const } : {}),
+      ...(was === undefined ? {} : { was }),
     };
     if (changed === null) store.takeEdit(addEntry(document, entry), logSteps.add(entry, settings));
     else store.takeEdit(changeEntry(document, document.log.indexOf(changed), entry), logSteps.change);
     setForm(empty);
+    setHolds(null);
+    setGaveUp(false);
     onSaved(`Saved: ${describeEntry(entry, settings)}.`);
   };
 
@@ -83,6 +94,23 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
         ))}
         <Refusal why={problems.found ?? null} />
       </fieldset>
+      {form.found === 'ready' && (
+        <fieldset class="log-more">
+          <legend class="hint">Since when? It tells more of your kitchen; leave it if you cannot say.</legend>
+          {sinces.map((id) => (
+            <label key={id} class="pick">
+              <input type="radio" name={`holds-${batch.id}`} checked={holds === id} onChange={() => setHolds(id)} />
+              {id === 'just' ? 'Just now' : 'For a while already'}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      {form.found === 'flat' && isCarton && (
+        <label class="pick">
+          <input type="checkbox" checked={gaveUp} onChange={(event) => setGaveUp(event.currentTarget.checked)} />
+          Given up: it never turned
+        </label>
+      )}
       <div class="log-fields">
         <Field label="Hours since the grains went in" hint="such as 14, 14 h or 13:30" problem={problems.hours}>
           {(about) => <Typed {...about} value={form.hours} onText={set('hours')} />}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { dayHere } from '../../batch/document/calendar-day';
 import type { Batch } from '../../batch/document/document';
+import { cartonRecords } from '../../batch/edits/carton-edits';
 import type { Store } from '../../batch/store/store';
 import { onlyBatches, writeCopy } from '../../interchange/json-file';
 import { recipeMarkup, writeMarkupFile, writeMarkupSnippet } from '../../interchange/recipe-markup';
@@ -10,6 +11,8 @@ interface Props {
   readonly batch: Batch;
   readonly store: Store;
 }
+
+type Table = 'batches' | 'log' | 'cartons';
 
 const notLoaded = 'No file was made: a part of the page could not be loaded. Try again when online.';
 
@@ -29,13 +32,16 @@ export function SaveFiles({ batch, store }: Props) {
     const kept = only ? onlyBatches(document, chosen) : document;
     save(writeCopy(kept), 'jarwright', 'json', 'application/json');
   };
-  const table = async (what: 'batches' | 'log') => {
-    const { writeBatchesCsv, writeLogCsv } = await import('../../interchange/csv-file');
-    const text =
-      what === 'log' ? writeLogCsv(document.log) : writeBatchesCsv(document.batches, (one) => store.formulationOf(one));
-    save(text, `jarwright-${what}`, 'csv', 'text/csv');
+  const table = async (what: Table) => {
+    const { writeBatchesCsv, writeCartonsCsv, writeLogCsv } = await import('../../interchange/csv-file');
+    const written = {
+      batches: () => writeBatchesCsv(document.batches, (one) => store.formulationOf(one)),
+      log: () => writeLogCsv(document.log),
+      cartons: () => writeCartonsCsv(document.cartons ?? [], cartonRecords(document)),
+    };
+    save(written[what](), `jarwright-${what}`, 'csv', 'text/csv');
   };
-  const tabulate = (what: 'batches' | 'log') => {
+  const tabulate = (what: Table) => {
     table(what).catch(() => setSaid(notLoaded));
   };
   const markup = (how: 'jsonld' | 'html') => {
@@ -92,6 +98,11 @@ export function SaveFiles({ batch, store }: Props) {
         <button type="button" class="button" disabled={document.log.length === 0} onClick={() => tabulate('log')}>
           Log as CSV
         </button>
+        {document.cartons !== undefined && (
+          <button type="button" class="button" onClick={() => tabulate('cartons')}>
+            Cartons as CSV
+          </button>
+        )}
       </p>
       <h3>Recipe markup for a web page</h3>
       <p>

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Batch, Cell } from '../../batch/document/document';
+import { cartonWarning } from '../../batch/edits/carton-edits';
 import { cellProblem, cellRemark, cellWaysOut } from '../../batch/reading/cell-problem';
 import type { Store } from '../../batch/store/store';
 import { type WayOut, waysOut } from '../../formula/advice/ways-out';
@@ -39,7 +40,7 @@ export default function Remarks({ rows, batch: batchId, store, state, column, dr
   }).value;
   const alone = useMedia(media.phone);
   if (remarks === null || (remarks.isSilent && !alone)) return null;
-  const { said, swapped } = remarks;
+  const { said, swapped, carton } = remarks;
   const plain = column === undefined || drawn === undefined;
   return (
     <div
@@ -61,6 +62,11 @@ export default function Remarks({ rows, batch: batchId, store, state, column, dr
             keep {swapped.before}
           </button>
         </p>
+      )}
+      {carton !== null && (
+        <div class="problem caution">
+          <p>{carton}</p>
+        </div>
       )}
       {said.map(({ row, troubles, unreadable, asked, remark, far, there }) => (
         <div key={row} id={plain ? undefined : `remarks-${row}-${batchId}`}>
@@ -103,10 +109,12 @@ function remarksOn(rows: readonly RowId[], batch: Batch, store: Store, state: Sh
     };
   });
   const swapped = rows.includes('sweetener') ? swapOf(batch, store) : null;
+  const carton = rows.includes('source') ? cartonWarning(store.document.value, batch) : null;
   const isSilent =
     swapped === null &&
+    carton === null &&
     said.every(({ troubles, remark, far }) => troubles.length === 0 && remark === null && far === null);
-  return isSilent && said.every(({ there }) => there === null) ? null : { said, swapped, isSilent };
+  return isSilent && said.every(({ there }) => there === null) ? null : { said, swapped, carton, isSilent };
 }
 
 /** What another sweetener just chosen weighs, and what the one before did; null where none was, or nothing ferments. */

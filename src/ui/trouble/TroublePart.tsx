@@ -5,6 +5,7 @@ import { type Trouble, troubles, troublesAbout } from '../../reference/troubles'
 import { OpenAll } from '../page/OpenAll';
 import type { PartProps } from '../page/part-props';
 import { Whose } from '../page/Whose';
+import { askedTrouble } from './asked-trouble';
 import './trouble.css';
 
 /** What is wrong with a jar or a bottle: what is found, then what to do with the milk and with the grains. */
@@ -40,7 +41,7 @@ function OneTrouble({ trouble, grains, isSourced, isOpen }: Props) {
   const { found, look, milk, origin, throwOut } = trouble;
   const ofGrains = typeof trouble.grains === 'string' ? trouble.grains : trouble.grains[grains];
   return (
-    <details class="fold-panel" open={isOpen}>
+    <details class="fold-panel" open={isOpen || askedTrouble.value === trouble.id}>
       <summary>
         <h3>{found}</h3>
         {throwOut && <span class="thrown-out">throw it out</span>}

@@ -12,16 +12,18 @@ import {
   changeEntry,
   expectedHours,
   forgetPace,
+  leaveOut,
   looksOf,
   openCarton,
-  paceKey,
+  recipeThen,
   removeEntry,
   takeLearnedPace,
   teachersOf,
 } from '../../../src/batch/edits/log-edits';
 import { createStore } from '../../../src/batch/store/store';
 import { formulate } from '../../../src/formula/engine/formulate';
-import { learnPace } from '../../../src/formula/time/learn-pace';
+import { learnPaces } from '../../../src/formula/time/learn-pace';
+import { paceKey } from '../../../src/formula/time/pace-keys';
 import { first, freeze } from '../any-edit';
 
 const start = freeze(demo);
@@ -41,10 +43,44 @@ describe('addEntry', () => {
   test('keeps the entry and what it teaches, as learned, and the ready time follows', () => {
     const document = addEntry(start, entry());
     expect(document.log).toEqual([entry()]);
-    const learned = learnPace(looksOf([entry()]));
-    expect(document.yours[paceKey]).toEqual({ value: learned?.pace, how: 'learned' });
+    const learned = learnPaces(looksOf([entry()], start.batches));
+    const factors = [...(learned?.factors ?? [])].map(([key, value]) => [key, { value, how: 'learned' }]);
+    expect(factors.map(([key]) => key)).toEqual(['kitchen.pace', 'water.paceOfGrains', 'almond.paceOfSource']);
+    expect(document.yours).toEqual(Object.fromEntries(factors));
     const [before, after] = [readyOf(start), readyOf(document)];
-    expect(Number(before) / Number(after)).toBeCloseTo(learned?.pace ?? Number.NaN, 9);
+    const { pace } = learned?.of({ grains: 'water', source: 'almond' }) ?? { pace: Number.NaN };
+    expect(Number(before) / Number(after)).toBeCloseTo(pace, 9);
+  });
+
+  test('of one kind of grains moves the other kind less, and what was typed of grains is taken as it is', () => {
+    const milk = { ...first(start), id: 'b2', grains: 'milk' as const };
+    const sheet: SheetDocument = { ...start, batches: [first(start), milk] };
+    const taught = [11, 12, 13].reduce((all, day) => addEntry(all, onDay(day, { hours: 7 })), sheet);
+    const hours = (document: SheetDocument, at: number) => {
+      const batch = document.batches[at] ?? first(document);
+      return Number(formulate(recipeOf(document, batch)).rows.readyTime.value);
+    };
+    const [water, other] = [0, 1].map((at) => hours(taught, at) / hours(sheet, at));
+    expect(water).toBeLessThan((other ?? 0) * 0.98);
+    expect(other).toBeLessThan(0.95);
+    const typed = addEntry(correct(sheet, 'water.paceOfGrains', 1.3, 'typed'), entry());
+    expect(typed.yours['water.paceOfGrains']).toEqual({ value: 1.3, how: 'typed' });
+    expect(typed.yours[paceKey]?.how).toBe('learned');
+    expect(forgetPace(typed).yours).toEqual({ 'water.paceOfGrains': { value: 1.3, how: 'typed' } });
+  });
+
+  test('lets a pace that is typed afterwards stand alone', () => {
+    expect(correct(addEntry(start, entry()), paceKey, 1.5, 'typed').yours).toEqual({
+      [paceKey]: { value: 1.5, how: 'typed' },
+    });
+  });
+
+  test('goes by the recipe as it was, where the batch is another by now', () => {
+    const was = recipeThen(start, first(start));
+    expect(was).toMatchObject({ source: 'almond', grains: 'water' });
+    expect(was.grainRate).toBeCloseTo(54, 6);
+    const turned: SheetDocument = { ...start, batches: [{ ...first(start), source: 'cashew', grains: 'milk' }] };
+    expect(Object.keys(addEntry(turned, entry({ was })).yours)).toEqual(Object.keys(addEntry(start, entry()).yours));
   });
 
   test('learns the more the more batches say the same', () => {
@@ -76,7 +112,8 @@ describe('addEntry', () => {
       (all, n) => addEntry(all, entry({ batch: `x${n}`, found: 'flat', hours: 5000 })),
       start,
     );
-    expect(slow.yours[paceKey]).toEqual({ value: 0.2, how: 'learned' });
+    for (const { value } of Object.values(slow.yours)) expect(value).toBeGreaterThanOrEqual(0.2);
+    expect(Number(slow.yours[paceKey]?.value)).toBeLessThan(0.5);
   });
 
   test('refuses what could not be saved', () => {
@@ -108,6 +145,18 @@ describe('changeEntry and removeEntry', () => {
     expect(removeEntry(two, -1)).toBe(two);
     expect(changeEntry(two, 7, entry())).toBe(two);
     expect(changeEntry(two, 0, entry({ acidity: Number.POSITIVE_INFINITY }))).toBe(two);
+  });
+});
+
+describe('leaveOut', () => {
+  test('of an entry teaches as if it were not there, and counting it again as before', () => {
+    const two = addEntry(addEntry(start, onDay(20)), onDay(22, { hours: 16, found: 'flat' }));
+    const left = leaveOut(two, 1, true);
+    expect(left.yours).toEqual(addEntry(start, onDay(20)).yours);
+    expect(left.log[1]?.leftOut).toBe(true);
+    expect(leaveOut(left, 1, false)).toEqual(two);
+    expect(leaveOut(two, 1, false)).toBe(two);
+    expect(leaveOut(two, 9, true)).toBe(two);
   });
 });
 
@@ -161,9 +210,10 @@ describe('the log', () => {
           if (what === 'add') return addEntry(all, one);
           return what === 'change' ? changeEntry(all, place, one) : removeEntry(all, place);
         }, start);
-        const learned = learnPace(looksOf(document.log));
+        const learned = learnPaces(looksOf(document.log, start.batches));
+        const pace = learned?.factors.get(paceKey);
         expect(document.yours[paceKey]?.value ?? null).toBe(
-          learned === null ? null : Math.min(5, Math.max(0.2, learned.pace)),
+          pace === undefined ? null : Math.min(5, Math.max(0.2, pace)),
         );
         const saved: unknown = JSON.parse(JSON.stringify(document));
         expect(readDocument(saved)).toEqual({ ok: true, document });

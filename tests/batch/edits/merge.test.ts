@@ -12,8 +12,9 @@ import {
 import { readDocument } from '../../../src/batch/document/read-document';
 import { partsOf, type SheetParts } from '../../../src/batch/document/salvage';
 import { typeCell } from '../../../src/batch/edits/edits';
-import { addEntry, paceKey, removeEntry } from '../../../src/batch/edits/log-edits';
+import { addEntry, removeEntry } from '../../../src/batch/edits/log-edits';
 import { mergeInto as mergeAll, replaceWith } from '../../../src/batch/edits/merge';
+import { paceKey } from '../../../src/formula/time/pace-keys';
 import { anyDocument, first, freeze } from '../any-edit';
 
 const entry: Logged = {
@@ -42,7 +43,7 @@ function mergeInto(document: SheetDocument, parts: SheetParts): SheetDocument {
 
 /** The figures without what the log teaches, which another log teaches anew. */
 function ownFigures({ yours }: SheetDocument): SheetDocument['yours'] {
-  return Object.fromEntries(Object.entries(yours).filter(([key, { how }]) => key !== paceKey || how !== 'learned'));
+  return Object.fromEntries(Object.entries(yours).filter(([, { how }]) => how !== 'learned'));
 }
 
 function names({ batches }: SheetDocument): readonly string[] {

@@ -1,10 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { learnPace, teaches } from '../../../src/formula/time/learn-pace';
+import { type LearnedPace, learnPaces, teaches } from '../../../src/formula/time/learn-pace';
 import type { Look } from '../../../src/formula/time/looks';
 import { learning } from '../../../src/reference/pace';
 
-const { kitchenSpread, batchSpread, ripeSpan, likelyWidth } = learning;
+const { kitchenSpread, batchSpread, ripeSpan, justSpan, likelyWidth } = learning;
+
+/** The pace of the kitchen, of looks that say neither grains nor source. */
+function learnPace(looks: readonly Look[]): (LearnedPace & { readonly count: number }) | null {
+  const paces = learnPaces(looks);
+  return paces === null ? null : { ...paces.of({}), count: paces.makes.length };
+}
 
 let makes = 0;
 /** One look at a make of its own. */
@@ -22,18 +28,18 @@ function paceOf(looks: readonly Look[]): number {
   return learnPace(looks)?.pace ?? 1;
 }
 
-/** The integral of e^(−z²/2) by Simpson’s rule: the chance of an interval, found another way than the code’s. */
+/** The integral of sech²(z ÷ 2) ÷ 4 by Simpson’s rule: the chance of an interval, found another way than the code’s. */
 function chance(from: number, to: number): number {
-  const [low, high] = [Math.max(from, -9), Math.min(to, 9)];
+  const [low, high] = [Math.max(from, -60), Math.min(to, 60)];
   if (low >= high) return 0;
-  const pieces = 2000;
+  const pieces = 6000;
   const width = (high - low) / pieces;
   let sum = 0;
   for (let n = 0; n <= pieces; n += 1) {
     const z = low + n * width;
-    sum += (n === 0 || n === pieces ? 1 : n % 2 === 1 ? 4 : 2) * Math.exp(-(z ** 2) / 2);
+    sum += (n === 0 || n === pieces ? 1 : n % 2 === 1 ? 4 : 2) / Math.cosh(z / 2) ** 2;
   }
-  return (sum * width) / 3 / Math.sqrt(2 * Math.PI);
+  return (sum * width) / 12;
 }
 
 /** The log posterior of u = ln k, of ready times between `soonest` and `latest` where `expected` was. */
@@ -41,7 +47,7 @@ function logPosterior(
   u: number,
   all: readonly { readonly soonest: number; readonly latest: number; readonly expected: number }[],
 ): number {
-  const sigma = batchSpread.value;
+  const sigma = (batchSpread.value * Math.sqrt(3)) / Math.PI;
   return all.reduce(
     (sum, { soonest, latest, expected }) =>
       sum + Math.log(chance((Math.log(soonest / expected) + u) / sigma, (Math.log(latest / expected) + u) / sigma)),
@@ -79,6 +85,10 @@ describe('learnPace', () => {
     const cases = [
       { looks: [alone('flat', 14)], bounds: [{ soonest: 14, latest: 1e6, expected: 12 }] },
       { looks: [alone('ready', 9)], bounds: [{ soonest: 9 / late, latest: 9, expected: 12 }] },
+      {
+        looks: [{ ...alone('ready', 9), holds: 'just' as const }],
+        bounds: [{ soonest: 9 / justSpan.value, latest: 9, expected: 12 }],
+      },
       { looks: [alone('sour', 12)], bounds: [{ soonest: 1e-6, latest: 12 / late, expected: 12 }] },
       {
         looks: [
@@ -154,7 +164,7 @@ describe('learnPace', () => {
       return Math.log((learned?.high ?? 0) / (learned?.low ?? 1));
     });
     expect(widths).toEqual([...widths].sort((one, other) => other - one));
-    expect(widths[3]).toBeLessThan((widths[0] ?? 0) / 2);
+    expect(widths[3]).toBeLessThan((widths[0] ?? 0) / 1.9);
   });
 
   test('with twice the hours of many batches, is half', () => {

@@ -95,13 +95,15 @@ export const expectedTimesFigures: Figures = listed('hours', [0, 12, 24, 48]);
 /** Up to three days to turn: common practice. */
 export const cartonWaitingFigures: Figures = {
   ...{ 'usualDays, days': [3], 'mostDaysOffered, days': [5], 'sameCarton, h': [24] },
+  'shareWidth, standard deviations': [1.28],
 };
 
 export const learningFigures: Figures = {
-  ...{ 'kitchenSpread, ln': [0.4], 'batchSpread, ln': [0.2] },
+  ...{ 'kitchenSpread, ln': [0.4], 'grainsSpread, ln': [0.25], 'sourceSpread, ln': [0.15], 'batchSpread, ln': [0.2] },
+  'justSpan, times': [1.1, 1.05, 1.2],
   // From memory: ready after 12 h, too sour for most after some 18 h.
   'ripeSpan, times': [1.5, 1.3, 2],
-  'likelyWidth, standard deviations': [1.28],
+  'likelyWidth, standard deviations': [1.35],
   ...{ 'leastHours, h': [0.1], 'mostHours, h': [10000], 'sameMake, h': [6], 'oneSitting, h': [0.25] },
 };
 

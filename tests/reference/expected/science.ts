@@ -81,6 +81,7 @@ export const fermentingFigures: Figures = {
   'ripeningCoolest, °C': [16],
   'ripeningWarmest, °C': [30],
   'pace, times as fast': [1, 0.2, 5],
+  ...{ 'paceOfGrains, times as fast': [1, 0.2, 5], 'paceOfSource, times as fast': [1, 0.2, 5] },
   'carriedOver, share': [0.9, 0.5, 1],
   'bottleVolume, mL': [500, 330, 1000],
   'bottleRoom, share': [0.05, 0.03, 0.1],

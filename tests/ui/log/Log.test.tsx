@@ -2,7 +2,7 @@
 import { cleanup, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Logged } from '../../../src/batch/document/document';
-import { addEntry, expectedHours } from '../../../src/batch/edits/log-edits';
+import { addEntry, expectedHours, recipeThen } from '../../../src/batch/edits/log-edits';
 import { now, wallOf } from '../../../src/batch/reading/local-time';
 import type { Store } from '../../../src/batch/store/store';
 import { openWith, textOf } from '../open-sheet';
@@ -48,11 +48,14 @@ describe('the log', () => {
       entry({
         ...{ at: store.document.value.log[0]?.at ?? '', expected, temperature: 22, acidity: 4.4, note: 'thick' },
         carton: false,
+        was: recipeThen(store.document.value, batch()),
       }),
     ]);
     expect(wallOf(now()).startsWith(store.document.value.log[0]?.at.slice(0, 10) ?? 'never')).toBe(true);
     expect(text()).toMatch(/Ready after 9 h · room 22 °C \(72 °F\) · pH 4.40/);
-    expect(text()).toMatch(/From 1 batch: this kitchen ripens 1\.\d times as fast as the usual \(likely/);
+    expect(text()).toMatch(/Water kefir grains\. From 1 batch: what usually takes 12 h takes about [\d.]+ h here/);
+    expect(text()).toContain('almonds · water kefir grains, 54 g/L');
+    expect(text()).not.toContain('times as fast');
     expect(text()).toContain('Yours, learned from your log.');
     expect(Number(amountOf('readyTime'))).toBeLessThan(Number(before));
     store.undo();
@@ -128,7 +131,7 @@ describe('the log', () => {
 
   test('does not offer a pH above the usual line as the acidity reached', async () => {
     const { log } = await openLog((store) => add(store, { found: 'flat', acidity: 5.4 }));
-    expect(log.getByText(/pH 5\.40/)).toBeTruthy();
+    expect(log.getByText(/pH 5\.40/, { selector: 'b' })).toBeTruthy();
     expect(log.queryByRole('button', { name: /^Take pH/ })).toBeNull();
   });
 
@@ -147,9 +150,9 @@ describe('the log', () => {
     const learned = store.document.value.yours;
     await press('Forget');
     expect(store.document.value.yours).toEqual({});
-    expect(text()).toContain('The usual pace is used. The log says: From 1 batch');
+    expect(text()).toMatch(/The usual pace is used\. The log says:Water kefir grains\. From 1 batch/);
     store.correct('kitchen.pace', 1.5, 'How fast this kitchen ripens');
-    await expect.poll(text).toContain('You set the pace to 1.5 yourself, and it stays.');
+    await expect.poll(text).toContain('You set the pace yourself, and it stays: what usually takes 12 h takes 8 h.');
     await press('Use what the log says');
     expect(store.document.value.yours).toEqual(learned);
   });

@@ -7,7 +7,7 @@ export const ripenTold = {
   readyTime: {
     ripening: {
       words:
-        'The usual time at the usual room, times as long as this source and this temperature take it, less for more grains and for more sugar, divided by how fast this kitchen is.',
+        'The usual time at the usual room, times as long as this source and this temperature take it, less for more grains and for more sugar, divided by how fast this kitchen is, these grains in it and this source.',
     },
   },
 } as const satisfies ToldWays;
