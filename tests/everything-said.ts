@@ -12,6 +12,14 @@ import { largestBatch, makeFrom, stockProblem } from '../src/formula/advice/on-h
 import { scaleTo } from '../src/formula/advice/scale-to';
 import { swapsFor } from '../src/formula/advice/swap';
 import { waysOut } from '../src/formula/advice/ways-out';
+import { batchCost } from '../src/formula/cost/batch-cost';
+import { compareSources } from '../src/formula/cost/compare-sources';
+import { describeMissing, tellCost, tellUnitPrice } from '../src/formula/cost/cost-words';
+import { foodOfKey } from '../src/formula/cost/food-of-key';
+import { currencyOf, inCoins, writeMoney } from '../src/formula/cost/money';
+import { priceOf } from '../src/formula/cost/package-price';
+import { shoppingList, toShopFor } from '../src/formula/cost/shopping-list';
+import { tellShopping, writeShoppingText } from '../src/formula/cost/shopping-words';
 import { sweetenerCosts } from '../src/formula/cost/sweetener-cost';
 import { isRow } from '../src/formula/engine/evaluate';
 import { type Formulation, formulate } from '../src/formula/engine/formulate';
@@ -35,6 +43,19 @@ import {
 } from '../src/formula/fizz/fizz-words';
 import { fateAfterBottle, fateOfFirst } from '../src/formula/fizz/sugar-fate';
 import { describeAlcohol, describeNoSecond, describeSweetness, fateLines } from '../src/formula/fizz/sugar-fate-words';
+import { glassLines, tellAlcohol, tellKilojoules } from '../src/formula/glass/glass-words';
+import { glassWorking } from '../src/formula/glass/glass-working';
+import { inKefir } from '../src/formula/glass/in-a-glass';
+import { pulpOf } from '../src/formula/glass/in-the-bag';
+import {
+  besideMeasured,
+  describeKeeping,
+  describePulp,
+  describePulpAllergens,
+  describeShare,
+  keepingOrigin,
+  usesOfPulp,
+} from '../src/formula/glass/pulp-words';
 import { secondHoursOf } from '../src/formula/plan/schedule';
 import { measuredRows, rowOrder, stockIds } from '../src/formula/recipe/order';
 import type { TermId } from '../src/formula/rows/row';
@@ -64,6 +85,7 @@ import { inNumbers, inSymbols, writeCoefficient, writeInput, writeResult } from 
 import { readAddition } from '../src/interchange/bottle-addition';
 import { writeBatchesCsv, writeLogCsv } from '../src/interchange/csv-file';
 import { onlyBatches, writeCopy } from '../src/interchange/json-file';
+import { writePricesCsv, writeShoppingCsv } from '../src/interchange/money-csv';
 import { recipeMarkup, writeMarkupSnippet } from '../src/interchange/recipe-markup';
 import { writeRecipe } from '../src/interchange/recipe-out';
 import { plainFragment } from '../src/interchange/share-link';
@@ -96,6 +118,8 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
         ...ofBottle(document, batch, formulation),
         ...ofMaking(batch, formulation, settings),
         ...ofOthers(document, batch, formulation),
+        ...ofMoney(document, batch, formulation),
+        ...ofGlass(formulation, settings),
       ];
       return about.map(({ where, what }) => ({ where: `${batch.id} ${where}`, what }));
     }),
@@ -111,6 +135,7 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
       ]),
       [...(learnPaces(teachersOf(document))?.factors ?? [])],
     ]),
+    ...saidOf('money tables', [writePricesCsv(document.packages ?? [], currencyOf(settings.currency))]),
     ...saidOf('tables', [writeBatchesCsv(document.batches, formulationOf), writeLogCsv(document.log)]),
     ...saidOf(
       'files',
@@ -285,6 +310,40 @@ function ofMaking(batch: Batch, formulation: Formulation, settings: SheetDocumen
     writeRecipe(formulation, 'name', 'grams', settings),
     writeRecipe(formulation, 'name', 'scoops', settings),
     writeMarkupSnippet(recipeMarkup(formulation, 'name', settings)),
+  ]);
+}
+
+function ofMoney(document: SheetDocument, batch: Batch, formulation: Formulation): readonly Said[] {
+  const { settings, packages = [] } = document;
+  const currency = currencyOf(settings.currency);
+  const cost = batchCost(formulation, packages, batch.carton);
+  const list = shoppingList([toShopFor(batch.name, formulation, batch.carton)], packages, { lessInHouse: true });
+  const shopping = tellShopping(list, currency, settings);
+  const { batch: whole, litre, glass, lines } = tellCost(cost, currency, settings);
+  return saidOf('money', [
+    ...[whole, litre, glass, describeMissing(cost), writeShoppingText(shopping), writeShoppingCsv(list, currency)],
+    lines.map(({ amount, cost: written }) => [amount, written]),
+    [...shopping.lines, ...shopping.inHouse],
+    packages.map((entry) => {
+      const food = foodOfKey(entry.food, entry.name);
+      const priced = priceOf(food, packages);
+      return 'why' in priced ? priced.why : tellUnitPrice(food, priced, currency, settings);
+    }),
+    compareSources(formulation, packages, batch.carton).map(({ name, grams, perLitre }) => [
+      ...[name, grams, writeMoney(inCoins(perLitre, currency), currency, settings.decimalComma)],
+    ]),
+  ]);
+}
+
+function ofGlass(formulation: Formulation, settings: SheetDocument['settings']): readonly Said[] {
+  const kefir = inKefir(formulation);
+  const pulp = pulpOf(formulation);
+  return saidOf('glass', [
+    kefir === null ? [] : [glassLines(kefir, 250, settings), glassWorking(formulation, kefir, 250, settings)],
+    kefir === null ? [] : [tellAlcohol(kefir, settings), tellKilojoules(kefir.all.energy, settings)],
+    pulp === null ? [] : [describePulp(pulp, settings), describeShare(pulp, formulation, settings)],
+    pulp === null ? [] : [besideMeasured(formulation, pulp, settings), describePulpAllergens(formulation)],
+    [usesOfPulp(formulation), describeKeeping(settings), keepingOrigin(settings)],
   ]);
 }
 
