@@ -13,7 +13,7 @@ import { sources } from '../reference/sources';
 const utf8Mark = '\uFEFF';
 const significant = 10;
 
-type Field = string | number | null;
+export type Field = string | number | null;
 
 /**
  * Batches as CSV (RFC 4180: commas, CRLF, quotes where needed), a line a batch and a column a row of the sheet. Amounts
@@ -126,6 +126,12 @@ function guard(field: Field): Field {
 export function writeTable(headings: readonly string[], lines: readonly (readonly Field[])[]): string {
   const all = [headings, ...lines].map((line) => line.map(guard).map(writeField).join(','));
   return `${utf8Mark}${all.map((line) => `${line}\r\n`).join('')}`;
+}
+
+/** A text as it was before it was guarded. */
+export function unguard(text: string): string {
+  const inside = text.replaceAll(/([;\t\r\n])'(?=[\s\p{C}"]*[=+\-@＝＋－＠])/gu, '$1');
+  return inside.startsWith("'") && formulaFirst.test(inside.slice(1)) ? inside.slice(1) : inside;
 }
 
 /** In quotes where it has what parts fields or lines, or where a reader might trim it. */

@@ -3,6 +3,7 @@ import type { Span, WallClock } from '../../formula/time/span';
 import type { Settings } from '../document/document';
 
 const inMinute = 60_000;
+const years = { first: '1970', last: '9998' };
 const minutesOfDay = 24 * 60;
 /** A whole day has been skipped by a clock before, when a country crossed the date line. */
 const longestSkip = 2 * minutesOfDay;
@@ -27,6 +28,12 @@ export function instantOf(wall: string): Instant | null {
     if (shown === shownBy(found)) return Math.floor(found.getTime() / inMinute);
   }
   return null;
+}
+
+/** Whether a text is a date and time that can be planned: 2026-11-28T08:00, from the year 1970 on. */
+export function isPlannable(at: string): boolean {
+  const year = at.slice(0, 4);
+  return instantOf(at) !== null && year >= years.first && year <= years.last;
 }
 
 /** What the clock on the wall shows at an instant: 2026-11-28T08:00. */

@@ -1,14 +1,13 @@
 import type { Instant } from '../../formula/time/event';
 import { changeBatch } from '../document/change-batch';
 import type { Batch, Settings, SheetDocument } from '../document/document';
-import { instantOf, wallOf } from '../reading/local-time';
+import { isPlannable, wallOf } from '../reading/local-time';
 import { changeSettings } from '../reading/settings';
 
 /** When a batch is made, as it is saved: begun at a wall time, or ready to drink at one. */
 export type When = NonNullable<Batch['when']>;
 
 const time = /^([01]\d|2[0-3]):[0-5]\d$/;
-const years = { first: '1970', last: '9998' };
 
 /** Plans a batch; the same plan, or a text that is no time, changes nothing. */
 export function setWhen(document: SheetDocument, batchId: string, when: When): SheetDocument {
@@ -43,10 +42,4 @@ export function clearWhen(document: SheetDocument, batchId: string): SheetDocume
 export function setQuiet(document: SheetDocument, changes: Partial<Settings['quiet']>): SheetDocument {
   if (!Object.values(changes).every((text) => time.test(text))) return document;
   return changeSettings(document, { quiet: { ...document.settings.quiet, ...changes } });
-}
-
-/** Whether a text is a date and time that can be planned: 2026-11-28T08:00, from the year 1970 on. */
-export function isPlannable(at: string): boolean {
-  const year = at.slice(0, 4);
-  return instantOf(at) !== null && year >= years.first && year <= years.last;
 }

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Batch, SheetDocument } from '../../batch/document/document';
-import { now, wallOf } from '../../batch/reading/local-time';
+import { isPlannable, now, wallOf } from '../../batch/reading/local-time';
 import { writeDayAndTime } from '../../batch/reading/write-time';
 import { soonestGlass } from '../../batch/store/plan-batches';
-import { clearWhen, drinkAt, isPlannable, setWhen, startAt } from '../../batch/store/plan-edits';
+import { clearWhen, drinkAt, setWhen, startAt } from '../../batch/store/plan-edits';
 import type { Store } from '../../batch/store/store';
 import type { BatchPlan } from '../../formula/plan/plan-batch';
 import { Refusal } from '../page/Typed';

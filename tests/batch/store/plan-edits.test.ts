@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import { readDocument } from '../../../src/batch/document/read-document';
-import { instantOf } from '../../../src/batch/reading/local-time';
-import { clearWhen, drinkAt, isPlannable, setQuiet, setWhen, startAt } from '../../../src/batch/store/plan-edits';
+import { instantOf, isPlannable } from '../../../src/batch/reading/local-time';
+import { clearWhen, drinkAt, setQuiet, setWhen, startAt } from '../../../src/batch/store/plan-edits';
 
 const when = { by: 'drink', at: '2026-11-28T18:00' } as const;
 const planned = setWhen(demo, 'b1', when);
