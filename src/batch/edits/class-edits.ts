@@ -60,14 +60,18 @@ export function planClass(document: SheetDocument, key: string, when: When | nul
   });
 }
 
+/** How many more kitchens a class takes. */
+export function roomFor({ kitchens }: KeptClass): number {
+  return Math.max(mostKitchens - kitchens.length, 0);
+}
+
 /** Adds kitchens at the end, as many of them as a class holds; their names are cut to what is saved. */
 export function addKitchens(document: SheetDocument, key: string, kitchens: readonly Kitchen[]): SheetDocument {
   return changeClass(document, key, (one) => {
-    const room = mostKitchens - one.kitchens.length;
     const added = kitchens
       .map((kitchen) => ({ ...kitchen, name: keptName(kitchen.name) }))
       .filter(({ name }) => name !== '')
-      .slice(0, Math.max(room, 0));
+      .slice(0, roomFor(one));
     return added.length === 0 ? one : { ...one, kitchens: [...one.kitchens, ...added] };
   });
 }

@@ -15,7 +15,7 @@ export const batchParts = [
 ] as const;
 
 /** The parts about the kitchen: what it has, keeps and teaches. */
-export const kitchenParts = ['onHand', 'cost', 'kitchen', 'numbers'] as const;
+export const kitchenParts = ['onHand', 'cost', 'class', 'kitchen', 'numbers'] as const;
 
 /** The parts that a phone has at the thumb; the others are behind More. */
 export const atThumb = ['steps', 'plan', 'fizz'] as const satisfies readonly PartId[];

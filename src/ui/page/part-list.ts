@@ -27,6 +27,7 @@ export const partList = {
   cost: { name: 'Cost', about: 'prices, shopping list', load: () => import('../cost/CostPart') },
   glass: { name: 'Glass', about: 'what is in a glass, the pulp', load: () => import('../glass/GlassPart') },
   paper: { name: 'Paper', about: 'print, labels, files, links', load: () => import('../paper/PaperPart') },
+  class: { name: 'Class', about: 'one recipe for many kitchens', load: () => import('../class/ClassPart') },
   care: { name: 'Care', about: 'cautions and allergens', load: () => import('../care/CarePart') },
   trouble: {
     name: 'Trouble',

@@ -20,7 +20,7 @@ import { PrintProblems } from './PrintProblems';
 
 interface Props {
   readonly batch: Batch;
-  readonly store: Store;
+  readonly store: Pick<Store, 'document' | 'formulationOf' | 'settings'>;
 }
 
 /**
