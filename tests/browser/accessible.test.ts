@@ -134,6 +134,14 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
       .first()
       .click();
   },
+  'with a class': async (page) => {
+    await openPart(page, 'Class');
+    await page.getByRole('button', { name: 'Start a class with Saturday almond' }).click();
+    await page.getByLabel('List of kitchens').fill('Ana, 2 L, US, milk grains\nBen\nCleo, a bucket');
+    await page.getByRole('button', { name: 'Add these kitchens' }).click();
+    await page.getByLabel('Plan for the class').selectOption('drink');
+    await page.getByRole('alert').waitFor();
+  },
   ...Object.fromEntries(
     ['Steps', 'Time', 'Fizz', 'Plan', 'Log', 'Swap', 'On hand', 'Paper', 'Care', 'Kitchen', 'Numbers'].map((name) => [
       `with the part ${name}`,

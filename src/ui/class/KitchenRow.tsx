@@ -28,7 +28,9 @@ export function KitchenRow({ kept, place, kitchen, worked, isNew, store }: Props
   const settings = { ...store.settings.value, leads };
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
-    if (isNew) field.current?.select();
+    if (!isNew) return;
+    field.current?.focus();
+    field.current?.select();
   }, [isNew]);
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState<string | null>(null);

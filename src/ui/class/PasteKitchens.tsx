@@ -57,7 +57,7 @@ export function PasteKitchens({ kept, usual, store, onAdded }: Props) {
       />
       {left.length > 0 && (
         <div class="problem refusal" role="alert" ref={told}>
-          <ul>
+          <ul class="class-unread">
             {left.map(({ text: line, problems }, place) => (
               <li key={place}>
                 <bdi>{line}</bdi>: {problems.join(' ')}
