@@ -1,4 +1,5 @@
 import { grains } from '../../reference/grains';
+import type { ShoppingLine } from '../cost/shopping-words';
 import type { Formulation } from '../engine/formulate';
 import type { NumericRowId } from '../recipe/order';
 import { labelOf } from '../words/labels';
@@ -70,9 +71,9 @@ export function describeLesson({ sizes, unread, wasMeasured }: Lesson): readonly
   ];
 }
 
-/** The culture to bring, such as `213 g water kefir grains for 4 kitchens`. */
-export function tellCulture({ grains: id, grams, kitchens }: CultureToBring, kitchen: Kitchen): string {
+/** The culture to bring, as a line of the shopping list. */
+export function tellCulture({ grains: id, grams, kitchens }: CultureToBring, kitchen: Kitchen): ShoppingLine {
   const { first } = leadingInShort(writeValue(grams, 'mass', null, kitchen), kitchen.leads);
   const whom = kitchens === 1 ? '1 kitchen' : `${kitchens} kitchens`;
-  return `${first} ${lowerFirst(grains[id].name)} for ${whom}`;
+  return { food: `grains.${id}`, name: grains[id].name, take: first, aside: `to bring, for ${whom}`, cost: null };
 }

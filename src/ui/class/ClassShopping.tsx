@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { dayHere } from '../../batch/document/calendar-day';
 import type { WorkedClass } from '../../batch/store/class-sheet';
 import type { Store } from '../../batch/store/store';
 import { currencyOf } from '../../formula/cost/money';
@@ -6,6 +7,9 @@ import { shoppingList, toShopFor } from '../../formula/cost/shopping-list';
 import { tellShopping, writeShoppingText } from '../../formula/cost/shopping-words';
 import { culturesToBring } from '../../formula/lesson/lesson';
 import { tellCulture } from '../../formula/lesson/lesson-words';
+import { ShoppingPaper } from '../cost/ShoppingPaper';
+import { useSheetOnPaper } from '../paper/use-sheet-on-paper';
+import '../cost/shopping.css';
 
 interface Props {
   readonly worked: WorkedClass;
@@ -17,20 +21,19 @@ export function ClassShopping({ worked, store }: Props) {
   const { packages = [] } = store.document.value;
   const settings = store.settings.value;
   const [copied, setCopied] = useState('');
+  const paper = useSheetOnPaper('shopping');
   const list = shoppingList(
     worked.kitchens.map(({ batch, kitchen, formulation }) => toShopFor(kitchen.name, formulation, batch.carton)),
     packages,
     { lessInHouse: false },
   );
-  const told = tellShopping(list, currencyOf(settings.currency), settings);
-  const cultures = culturesToBring(worked.kitchens.map(({ formulation }) => formulation)).map((one) =>
-    tellCulture(one, settings),
-  );
+  const bought = tellShopping(list, currencyOf(settings.currency), settings);
+  const cultures = culturesToBring(worked.kitchens.map(({ formulation }) => formulation));
+  const told = { ...bought, lines: [...bought.lines, ...cultures.map((one) => tellCulture(one, settings))] };
   const copy = () => {
-    const text = [writeShoppingText(told), ...cultures.map((one) => `Bring ${one}`)].join('\n');
-    navigator.clipboard.writeText(text).then(
+    navigator.clipboard.writeText(writeShoppingText(told)).then(
       () => setCopied('Copied.'),
-      () => setCopied('This browser does not let the page copy. Select the text and copy it.'),
+      () => setCopied('This browser does not let the page copy. Print the list instead.'),
     );
   };
   const hasCost = told.lines.some(({ cost }) => cost !== null);
@@ -40,19 +43,12 @@ export function ClassShopping({ worked, store }: Props) {
       <ul>
         {told.lines.map(({ food, name, take, aside, cost }) => (
           <li key={food}>
-            <b>{take}</b> {name}
-            {[aside, cost].map((one) =>
-              one === null || one === '' ? null : (
-                <span key={one} class="hint">
-                  {' '}
-                  · {one}
-                </span>
-              ),
-            )}
+            <span>
+              {name} <small class="hint">{aside}</small>
+            </span>
+            <b>{take}</b>
+            {hasCost && <span class="class-cost">{cost}</span>}
           </li>
-        ))}
-        {cultures.map((one) => (
-          <li key={one}>Bring {one}</li>
         ))}
       </ul>
       {hasCost && (
@@ -61,11 +57,22 @@ export function ClassShopping({ worked, store }: Props) {
         </p>
       )}
       <p class="class-acts">
+        <button type="button" class="button" onClick={paper.start}>
+          Print the list
+        </button>
         <button type="button" class="button" onClick={copy}>
-          Copy the list
+          Copy it
         </button>
         <span role="status">{copied}</span>
       </p>
+      {paper.isOn && (
+        <ShoppingPaper
+          told={told}
+          names={worked.kitchens.map(({ kitchen }) => kitchen.name)}
+          hasCost={hasCost}
+          day={dayHere(new Date())}
+        />
+      )}
     </section>
   );
 }

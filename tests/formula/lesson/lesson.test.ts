@@ -157,8 +157,12 @@ describe('the words of a kitchen', () => {
     const sum = (formulations[0]?.of('grainMass') ?? 0) + (formulations[2]?.of('grainMass') ?? 0);
     expect(water).toEqual({ grains: 'water', grams: expect.closeTo(sum, 9), kitchens: 2 });
     expect(milk?.kitchens).toBe(1);
-    expect(tellCulture({ grains: 'water', grams: 213, kitchens: 4 }, cook)).toBe(
-      '213 g water kefir grains for 4 kitchens'.replace(' g', '\u00A0g'),
-    );
+    expect(tellCulture({ grains: 'water', grams: 213, kitchens: 4 }, cook)).toEqual({
+      food: 'grains.water',
+      name: 'Water kefir grains',
+      take: '213\u00A0g',
+      aside: 'to bring, for 4 kitchens',
+      cost: null,
+    });
   });
 });
