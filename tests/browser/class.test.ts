@@ -88,8 +88,8 @@ describeInBrowser('a class', () => {
                 .length,
           ),
       ).toBe(0);
-      expect(await countPages(page)).toBe(10);
       await screenshot(page, `class-paper-${where.replace('a ', '')}`);
+      expect(await countPages(page)).toBe(10);
       await page.emulateMedia({ media: null });
       await page.evaluate(() => dispatchEvent(new Event('afterprint')));
       await page.locator('.class-cards').waitFor({ state: 'detached' });

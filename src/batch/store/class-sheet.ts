@@ -1,6 +1,8 @@
 import { type Formulation, formulate } from '../../formula/engine/formulate';
 import type { LeftBehind } from '../../formula/lesson/lesson';
-import { type BatchPlan, soonestStart } from '../../formula/plan/plan-batch';
+import { type BatchPlan, firstGlassFrom, soonestStart } from '../../formula/plan/plan-batch';
+import { nightWork } from '../../formula/plan/schedule';
+import { makingOf } from '../../formula/plan/work-out-making';
 import type { Instant } from '../../formula/time/event';
 import {
   type Batch,
@@ -11,8 +13,8 @@ import {
   type SheetDocument,
 } from '../document/document';
 import { kitchenBatch, type Taught, taughtBy } from '../edits/class-batches';
-import { now } from '../reading/local-time';
-import { planFor, soonestGlass } from './plan-batches';
+import { now, wallClock } from '../reading/local-time';
+import { planFor } from './plan-batches';
 
 /** A kitchen of a class with the recipe worked out in it. */
 export interface WorkedKitchen {
@@ -77,6 +79,8 @@ export interface PlannedTogether {
     readonly latest: Instant;
   } | null;
   readonly isPast: boolean;
+  /** Whether some of the work falls into the quiet hours, with no way around them. */
+  readonly isInNight: boolean;
 }
 
 /** Who starts when: kitchens of one time together, the first to start first, then the first to be ready. */
@@ -101,11 +105,15 @@ export function planClassroom({ kitchens }: WorkedClass, settings: Settings): re
     groups.set(key, group);
   }
   return [...groups.values()]
-    .map((group) => ({ ...group, isPast: group.plan.schedule.start < present }))
+    .map((group) => ({
+      ...group,
+      isPast: group.plan.schedule.start < present,
+      isInNight: nightWork(group.plan.schedule).length > 0,
+    }))
     .sort((one, other) => orderOf(one, other));
 }
 
-function orderOf(one: Omit<PlannedTogether, 'isPast'>, other: Omit<PlannedTogether, 'isPast'>): number {
+function orderOf(one: Pick<PlannedTogether, 'plan' | 'ready'>, other: Pick<PlannedTogether, 'plan' | 'ready'>): number {
   const starts = one.plan.schedule.start - other.plan.schedule.start;
   return starts === 0 ? (one.ready?.likely ?? 0) - (other.ready?.likely ?? 0) : starts;
 }
@@ -118,18 +126,20 @@ function readyBy({ schedule }: BatchPlan): PlannedTogether['ready'] {
   return { from, soonest: from + range.low, likely: from + range.likely, latest: from + range.high };
 }
 
-/** A time at which all of a class can drink for the first time, and the start that the first of them then needs. */
+/**
+ * A time at which all of a class can drink for the first time, begun when the cook is awake, and the start that could
+ * still be made then.
+ */
 export function soonestTogether(
   { kitchens }: WorkedClass,
   settings: Settings,
 ): { readonly start: Instant; readonly at: Instant } {
-  const glasses = kitchens.flatMap(({ batch, formulation }) => {
-    const glass = soonestGlass(batch, formulation, settings);
-    return glass === null ? [] : [glass];
-  });
+  const clock = wallClock(settings.quiet);
   const soonest = soonestStart(now());
-  return {
-    start: Math.min(...glasses.map(({ start }) => start), soonest),
-    at: Math.max(...glasses.map(({ at }) => at), soonest),
-  };
+  const night = clock.nights(soonest, soonest + 1).find(({ from, to }) => from <= soonest && soonest < to);
+  const start = night?.to ?? soonest;
+  const glasses = kitchens.map(
+    ({ batch, formulation }) => firstGlassFrom(makingOf(formulation, batch, settings), start, clock)?.at ?? start,
+  );
+  return { start, at: Math.max(...glasses, start) };
 }

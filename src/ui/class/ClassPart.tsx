@@ -75,6 +75,24 @@ interface OpenedProps extends Pick<PartProps, 'store' | 'state'> {
 function Opened({ kept, store, state, onAdd, onOpen }: OpenedProps) {
   const worked = workOutClass(store.document.value, kept);
   const isEmpty = kept.kitchens.length === 0;
+  const others = (
+    <MayEdit store={store}>
+      <p class="class-acts">
+        {onAdd !== null && (
+          <button type="button" class="quiet" onClick={onAdd}>
+            Another class
+          </button>
+        )}
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => store.takeEdit(removeClass(store.document.peek(), kept.key), classSteps.remove(kept))}
+        >
+          Remove this class
+        </button>
+      </p>
+    </MayEdit>
+  );
   return (
     <>
       <MayEdit store={store}>
@@ -94,23 +112,13 @@ function Opened({ kept, store, state, onAdd, onOpen }: OpenedProps) {
         {worked !== null && !isEmpty && <ClassPlan kept={kept} worked={worked} store={store} />}
       </MayEdit>
       {worked !== null && !isEmpty && <ClassShopping worked={worked} store={store} />}
-      <MayEdit store={store}>
-        <p class="class-acts">
-          {onAdd !== null && (
-            <button type="button" class="quiet" onClick={onAdd}>
-              Another class
-            </button>
-          )}
-          <button
-            type="button"
-            class="quiet"
-            onClick={() => store.takeEdit(removeClass(store.document.peek(), kept.key), classSteps.remove(kept))}
-          >
-            Remove this class
-          </button>
-        </p>
-      </MayEdit>
-      {worked !== null && !isEmpty && <ClassTools kept={kept} worked={worked} store={store} state={state} />}
+      {worked === null || isEmpty ? (
+        others
+      ) : (
+        <ClassTools kept={kept} worked={worked} store={store} state={state}>
+          {others}
+        </ClassTools>
+      )}
     </>
   );
 }

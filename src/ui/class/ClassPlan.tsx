@@ -97,10 +97,11 @@ function Times({ groups, by }: TimesProps) {
           </tr>
         </thead>
         <tbody>
-          {groups.map(({ names, plan: { schedule }, ready }) => (
+          {groups.map(({ names, plan: { schedule }, ready, isInNight }) => (
             <tr key={names.join('\n')}>
               <th scope="row">
                 <bdi>{names.join(', ')}</bdi>
+                {isInNight && <small class="hint"> some of it in the night</small>}
               </th>
               {ready === null ? (
                 <td colSpan={4}>{schedule.stopped ?? ''}</td>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { dayHere } from '../../batch/document/calendar-day';
 import { type KeptClass, mostBatches } from '../../batch/document/document';
@@ -17,13 +18,15 @@ interface Props {
   readonly worked: WorkedClass;
   readonly store: Store;
   readonly state: SheetState;
+  /** What stands between them and what they are of. */
+  readonly children: ComponentChildren;
 }
 
 /** Cards that are drawn before anybody wonders. */
 const few = 5;
 
 /** What a class is for: its cards on paper, its batches on the sheet, its table as a file. */
-export function ClassTools({ kept, worked, store, state }: Props) {
+export function ClassTools({ kept, worked, store, state, children }: Props) {
   const [said, setSaid] = useState('');
   const paper = useSheetOnPaper('class');
   const { length } = kept.kitchens;
@@ -65,6 +68,7 @@ export function ClassTools({ kept, worked, store, state }: Props) {
           Table as CSV
         </button>
       </p>
+      {children}
       <div class="main-action">
         <button type="button" class="button next" onClick={() => void print().catch(notLoaded)}>
           {length === 1 ? 'Print the card' : `Print ${length} cards`}
