@@ -83,6 +83,15 @@ const softWater = {
   origin: published('water-kefir-buffer-2019', 'abstract', 'The least calcium was not seen.'),
 } as const satisfies GrainAdvice;
 
+const whichSugar = {
+  text: 'Refined and unrefined sugar, honey and grape molasses made no difference to their weight in one study; in another they grew little, least in refined sugar.',
+  origin: published(
+    'water-kefir-kinds-of-sugar',
+    'abstract',
+    'The second: Lima and others (2024), Braz. J. Food Technol., abstract.',
+  ),
+} as const satisfies GrainAdvice;
+
 const apart = {
   text: 'Keep each kind, and each friend’s grains, in a jar of its own.',
   origin: judgement('Grains that were mixed can’t be told apart, and one jar that goes bad then takes all.'),
@@ -94,7 +103,7 @@ const sharing = {
 } as const satisfies GrainAdvice;
 
 /** What a keeper of grains has to know besides. */
-export const keepersNotes = { plantRun, noCereal, softWater, apart, sharing } as const;
+export const keepersNotes = { plantRun, noCereal, softWater, whichSugar, apart, sharing } as const;
 
 /** What goes wrong with a batch that matters to its grains; what to do with them is told where troubles are. */
 export const grainTroubles: readonly TroubleId[] = ['sweetAndFlat', 'mould', 'smell', 'slimy', 'film'];

@@ -323,6 +323,13 @@ const table = {
     year: '2024',
     seen: 'abstract; the authors’ names were not noted',
   },
+  'water-kefir-kinds-of-sugar': {
+    title: '[Kinds of sugar for water kefir grains]',
+    authors: 'Çevik and others',
+    journal: 'Turk. J. Agric. Food Sci. Technol.',
+    year: 'not noted',
+    seen: 'abstract',
+  },
   'water-kefir-buffer-2019': {
     title: '[Water kefir grain growth by buffer capacity and calcium of the water]',
     authors: 'Laureys D., Aerts M., Vandamme P., De Vuyst L.',

@@ -36,6 +36,9 @@ export function entryOf({ at, note: _, ...line }: StockLine): Entry {
  * where there are none.
  */
 export function stockOf(batch: Pick<Batch, 'id' | 'grains'>, stocks: readonly Stock[]): Stock | undefined {
-  const isAway = (stock: Stock) => ledgerFor(stock).ledger.away.some(({ out }) => out.batch === batch.id);
+  // Lines are looked through before they are read on the clock, which takes its time for twenty jars.
+  const isAway = (stock: Stock) =>
+    stock.lines.some(({ did, batch: of }) => did === 'out' && of === batch.id) &&
+    ledgerFor(stock).ledger.away.some(({ out }) => out.batch === batch.id);
   return stocks.find(isAway) ?? stocks.findLast(({ grains }) => grains === batch.grains) ?? stocks.at(-1);
 }

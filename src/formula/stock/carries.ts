@@ -37,6 +37,12 @@ export function askedBy(grains: GrainId, formulation: Formulation | null): numbe
   return typeof value === 'number' && value > 0 ? value : null;
 }
 
+/** The recipe with these grains; a dose typed for others is none of theirs. */
+export function withGrains(recipe: Recipe, grains: GrainId): Recipe {
+  if (recipe.grains === grains) return recipe;
+  return { ...recipe, grains, given: recipe.given.filter(({ row }) => row !== 'grainRate') };
+}
+
 /** The grains that this recipe would ask for to fill another jar, at its own dose; null where it comes to no figure. */
 export function askedByJar(recipe: Recipe, vessel: JarId): number | null {
   const given = recipe.given.filter(({ row }) => row === 'grainRate' || row === 'headspaceDepth');

@@ -47,7 +47,10 @@ export function StockBack({ stock, ledger, kitchen, away, batch, store, page, wr
     });
   };
   const { rows } = store.formulationOf(batch);
-  const isMeasured = out.batch !== batch.id || away.grams === null || rows.grainMass.value === away.grams;
+  const { value } = rows.grainMass;
+  const weight = writeGrains(away.grams ?? 0, kitchen);
+  const isTold = typeof value === 'number' && writeGrains(value, kitchen) === weight;
+  const isMeasured = out.batch !== batch.id || away.grams === null || isTold;
   return (
     <form class="stock-act stock-back" noValidate onSubmit={back}>
       <Field
@@ -65,12 +68,8 @@ export function StockBack({ stock, ledger, kitchen, away, batch, store, page, wr
         into fresh {mediumWords[medium]}
       </label>
       {!isMeasured && (
-        <button
-          type="button"
-          class="follow"
-          onClick={() => store.measureCell(batch.id, 'grainMass', writeGrains(away.grams ?? 0, kitchen))}
-        >
-          Take {writeGrains(away.grams ?? 0, kitchen)} as “{labelOf('grainMass')}”
+        <button type="button" class="follow" onClick={() => store.measureCell(batch.id, 'grainMass', weight)}>
+          Take {weight} as “{labelOf('grainMass')}”
         </button>
       )}
       <button type="button" class="follow" aria-expanded={isWrong} onClick={() => setWrong(!isWrong)}>

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Batch, Settings, Stock } from '../../batch/document/document';
 import { isKeyOf } from '../../batch/document/table-keys';
 import type { Formulation } from '../../formula/engine/formulate';
-import { askedBy, batchesUntil, largerJars, paceOf } from '../../formula/stock/carries';
+import { askedBy, batchesUntil, largerJars, paceOf, withGrains } from '../../formula/stock/carries';
 import { type GrowthLine, growthIn } from '../../formula/stock/growth';
 import type { Ledger } from '../../formula/stock/ledger';
 import { mediumWords, writeGrains } from '../../formula/stock/line-words';
@@ -25,7 +25,7 @@ export function StockEnough({ stock, ledger, kitchen, lines, batch, formulation 
   const { total } = ledger;
   const [chosen, setChosen] = useState<string | null>(null);
   const larger = useMemo(
-    () => largerJars({ ...formulation.recipe, grains }, total),
+    () => largerJars(withGrains(formulation.recipe, grains), total),
     [formulation.recipe, grains, total],
   );
   const asked = askedBy(grains, formulation);

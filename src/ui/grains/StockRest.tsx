@@ -105,6 +105,9 @@ export function StockRest({ stock, ledger, kitchen, lines, batch, store, take, w
               <li>
                 {keepersNotes.softWater.text} {describeOrigin(keepersNotes.softWater.origin)}
               </li>
+              <li>
+                {keepersNotes.whichSugar.text} {describeOrigin(keepersNotes.whichSugar.origin)}
+              </li>
             </>
           )}
           {refresh !== null && <li>How often: {describeCoefficient(refresh.rule, kitchen.decimalComma)}</li>}

@@ -13,6 +13,7 @@ import {
   paceOf,
   portionOf,
   spare,
+  withGrains,
 } from '../../../src/formula/stock/carries';
 import { ledgerOf } from '../../../src/formula/stock/ledger';
 
@@ -40,6 +41,9 @@ describe('what a stock carries', () => {
     const large = askedByJar(recipe, 'fourLitre') ?? 0;
     expect(large / small).toBeGreaterThan(3);
     expect(askedBy('milk', formulate(recipe))).toBeNull();
+    const given = [{ row: 'grainRate', text: '40 g/L', amount: 40, kind: 'concentration' }] as const;
+    expect(withGrains({ ...recipe, given }, 'water').given).toBe(given);
+    expect(withGrains({ ...recipe, given }, 'milk')).toMatchObject({ grains: 'milk', given: [] });
     const larger = largerJars(recipe, small);
     expect(larger.map(({ asked }) => asked)).toEqual(larger.map(({ asked }) => asked).toSorted((a, b) => a - b));
     expect(larger.every(({ id, asked }) => asked > small && id !== 'own')).toBe(true);
