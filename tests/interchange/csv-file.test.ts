@@ -11,7 +11,7 @@ import { formulate } from '../../src/formula/engine/formulate';
 import { rowOrder } from '../../src/formula/recipe/order';
 import { numericRows } from '../../src/formula/rows/sheet';
 import { labelOf } from '../../src/formula/words/labels';
-import { writeBatchesCsv, writeLogCsv } from '../../src/interchange/csv-file';
+import { writeBatchesCsv, writeCartonsCsv, writeLogCsv } from '../../src/interchange/csv-file';
 import { baseUnits } from '../../src/measure/units';
 
 const nasty = [
@@ -150,7 +150,38 @@ describe('batches as CSV', () => {
   });
 });
 
+describe('cartons as CSV', () => {
+  test.skipIf(python === undefined)('are a line each, with how they did, those too that only the log knows', () => {
+    const record = {
+      worked: 1,
+      refused: 1,
+      open: 0,
+      share: { low: 0.25, high: 0.75 },
+      days: { least: 1, most: 2 },
+      waited: 5,
+    };
+    const csv = writeCartonsCsv([{ name: '=1+1', sugar: '2,5 g' }], new Map([['Green', record]]));
+    const [head, ...lines] = readByPython(csv);
+    expect(head?.[0]).toBe('Carton');
+    expect(lines).toEqual([
+      ["'=1+1", '', '2,5 g', '', '', '0', '0', '0', '', '', '', ''],
+      ['Green', '', '', '', '', '1', '1', '0', '0.25', '0.75', '1', '2'],
+    ]);
+  });
+});
+
 describe('the log as CSV', () => {
+  test.skipIf(python === undefined)('has the recipe as it was', () => {
+    const was = { source: 'almond', grains: 'water', sweetener: [{ id: 'caneWhite', share: 1 }] } as const;
+    const rates = { sugarRate: 26, startingSugar: 30.5, grainRate: null };
+    const [line] = log;
+    if (line === undefined) throw new Error('the log is empty');
+    const [, read] = readByPython(writeLogCsv([{ ...line, holds: 'just', leftOut: true, was: { ...was, ...rates } }]));
+    expect(read?.slice(8)).toEqual([
+      ...['just', '', 'yes', 'Almonds, whole', '', 'Water kefir grains', '', '26', '30.5'],
+    ]);
+  });
+
   test.skipIf(python === undefined)('is read back by Python’s reader, numbers below zero as numbers', () => {
     const [head, ...lines] = readByPython(logCsv);
     expect(head).toContain('Temperature (°C)');
