@@ -1,7 +1,9 @@
 import type { Batch, SheetDocument } from '../src/batch/document/document';
 import { recipeOf } from '../src/batch/document/document';
-import { expectedHours, hoursOf, looksOf, teachersOf } from '../src/batch/edits/log-edits';
+import { cartonRecords, cartonWarning } from '../src/batch/edits/carton-edits';
+import { expectedHours, hoursOf, looksOf, teachersByEntry, typedFactors } from '../src/batch/edits/log-edits';
 import { describeEntry, whyNotAcid, whyUnlearned } from '../src/batch/edits/log-words';
+import { adviceFor } from '../src/batch/edits/next-batch';
 import { takeChanges } from '../src/batch/edits/take-changes';
 import { cellProblem, cellRemark } from '../src/batch/reading/cell-problem';
 import { planBatches, planFor, plannedDay } from '../src/batch/store/plan-batches';
@@ -65,7 +67,10 @@ import { flowsOf } from '../src/formula/steps/flows';
 import { worstError } from '../src/formula/steps/kit-error';
 import { labelDaysOf, labelOfBatch } from '../src/formula/steps/label-text';
 import { stepsOf } from '../src/formula/steps/steps';
+import { describeRecord } from '../src/formula/time/carton-words';
 import { learnPaces } from '../src/formula/time/learn-pace';
+import { describeNext, describeNextTime } from '../src/formula/time/next-batch-words';
+import { describeSources, describeTaught } from '../src/formula/time/pace-words';
 import { readyIn } from '../src/formula/time/ready-in';
 import { wayToBeReady } from '../src/formula/time/ready-in-way';
 import { ripeningAgainstRoom } from '../src/formula/time/ripening-chart';
@@ -133,7 +138,7 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
         whyUnlearned(entry),
         whyNotAcid(entry, settings),
       ]),
-      [...(learnPaces(teachersOf(document))?.factors ?? [])],
+      ...taughtBy(document),
     ]),
     ...saidOf('money tables', [writePricesCsv(document.packages ?? [], currencyOf(settings.currency))]),
     ...saidOf('tables', [writeBatchesCsv(document.batches, formulationOf), writeLogCsv(document.log)]),
@@ -141,6 +146,25 @@ export function everythingSaid(document: SheetDocument): readonly Said[] {
       'files',
       [writeCopy(document), writeCopy(onlyBatches(document, new Set(['b1'])))].map((text) => text.length),
     ),
+  ];
+}
+
+/** What the log teaches, says of the next batch of each, and has found of cartons. */
+function taughtBy(document: SheetDocument): readonly unknown[] {
+  const { batches, settings, yours } = document;
+  const teachers = teachersByEntry(document);
+  const paces = learnPaces([...teachers.values()], typedFactors(yours));
+  return [
+    ...(paces === null ? [] : [[...paces.factors], describeTaught(paces, settings), describeSources(paces, settings)]),
+    ...batches.flatMap((batch) => {
+      const advice = adviceFor(document, batch, { paces, teachers });
+      const next = advice?.next.map((one) => [
+        describeNext(one, settings),
+        describeNextTime(one.after, advice.was, settings),
+      ]);
+      return [next, cartonWarning(document, batch)];
+    }),
+    ...[...cartonRecords(document).values()].map((record) => describeRecord(record, settings.decimalComma)),
   ];
 }
 

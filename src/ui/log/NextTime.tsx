@@ -48,7 +48,7 @@ export function NextTime({ batch, store, state, page, paces, teachers }: Props) 
       <p role="status">
         <b>{describeNext(first, settings)}</b> {describeNextTime(first.after, was, settings)}
       </p>
-      <p class="main-action">
+      <p class="log-acts">
         <button type="button" class="button next" onClick={() => make(first)}>
           Make the next batch
         </button>
