@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Store } from '../../batch/store/store';
 import { isRow } from '../../formula/engine/evaluate';
 import { rowsThatDiffer } from '../../formula/words/compare';
+import { Guarded } from '../page/Guarded';
 import { lazyPiece } from '../page/lazy-piece';
 import { media, useMedia, useMediaSignal } from '../page/use-media';
 import { BatchHead } from './BatchHead';
@@ -30,6 +31,7 @@ interface Props {
 }
 
 const Clipboard = lazyPiece(() => import('./Clipboard'));
+const CostLine = lazyPiece(() => import('./CostLine'));
 
 const page = 6;
 
@@ -66,6 +68,7 @@ export function Sheet({ store, state }: Props) {
   );
   const range = useComputed(() => rangeBetween(state.anchor.value, state.spot.value, rows.value, shown.value));
   const batches = onScreen.value;
+  const hasPrices = useComputed(() => (store.document.value.packages ?? []).length > 0).value;
 
   // A spot in a batch that is gone goes to the first one there is.
   const [first] = all.value;
@@ -140,6 +143,11 @@ export function Sheet({ store, state }: Props) {
               thumb={thumb}
             />
           ))}
+          {hasPrices && (
+            <Guarded store={store} instead={null}>
+              <CostLine batches={batches} store={store} drawn={drawn} />
+            </Guarded>
+          )}
         </div>
       </div>
       <SheetTools store={store} state={state} />
