@@ -13,7 +13,8 @@ const bag = { text: '500 g', amount: 500, kind: 'mass' } as const;
 const kilo = { text: '1 kg', amount: 1000, kind: 'mass' } as const;
 const price = (store: Store, food: string, amount: typeof bag | typeof kilo, cost: string) =>
   store.takeEdit(setPackage(store.document.value, food, { amount, price: cost }), 'Price');
-const line = async () => (await screen.findByRole('rowheader', { name: 'Cost' })).closest<HTMLElement>('[role=row]');
+const line = async () =>
+  (await screen.findByRole('rowheader', { name: 'Cost' }, { timeout: 15_000 })).closest<HTMLElement>('[role=row]');
 const cells = async () =>
   within((await line()) ?? document.body)
     .getAllByRole('gridcell')
