@@ -32,8 +32,8 @@ function kitchenOf(batches: number, entries: number, lines: number): SheetDocume
       at: minute(at),
       did: at % 2 === 0 ? 'out' : 'back',
       grams: at % 2 === 0 ? 54 : 56,
-      batch: `b${at % batches}`,
-      name: `Batch ${at % batches}`,
+      batch: `b${(at >> 1) % batches}`,
+      name: `Batch ${(at >> 1) % batches}`,
       source: 'almond',
     })),
   };

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Batch, Stock, StockLine } from '../../batch/document/document';
 import { mostStockLines } from '../../batch/document/document-limits';
 import { addStockLine, stockSteps } from '../../batch/edits/stock-edits';
@@ -30,9 +31,13 @@ interface Props {
   readonly onAdd: (() => void) | null;
 }
 
+/** So many batches that grains are out in stand open; more are a press away. */
+const mostAway = 3;
+
 /** All there is to one jar of grains, what is needed soonest first. */
 export function StockPane({ stock, batch, store, page, take, onAdd }: Props) {
   const kitchen = store.settings.value;
+  const [isAll, setAll] = useState(false);
   const { ledger } = ledgerFor(stock);
   const formulation = store.formulationOf(batch);
   const growths = growthBySource(stock.grains, ledger.rounds);
@@ -45,22 +50,29 @@ export function StockPane({ stock, batch, store, page, take, onAdd }: Props) {
     return take(addStockLine(store.document.value, stock.key, line), stockSteps.add(line, kitchen), words);
   };
   const of = { stock, ledger, kitchen };
+  const away = isAll ? ledger.away : ledger.away.slice(-mostAway);
+  const older = ledger.away.length - away.length;
   return (
     <div class="stock-pane">
       <StockNow {...of} batch={batch} formulation={formulation} />
       <MayEdit store={store}>
         <div class="stock-acts">
-          {ledger.away.map((away) => (
+          {away.map((one) => (
             <StockBack
-              key={`${away.out.batch} ${away.out.at}`}
+              key={`${one.out.batch} ${one.out.at}`}
               {...of}
-              away={away}
+              away={one}
               batch={batch}
               store={store}
               page={page}
               write={write}
             />
           ))}
+          {older > 0 && (
+            <button type="button" class="follow" onClick={() => setAll(true)}>
+              {older === 1 ? 'One older batch' : `${older} older batches`} they never came back from
+            </button>
+          )}
           <StockOut {...of} batch={batch} formulation={formulation} write={write} />
           <details class="fold-panel">
             <summary>Weigh, feed, move, give away</summary>

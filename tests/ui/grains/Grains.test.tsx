@@ -35,6 +35,18 @@ describe('the part Grains', () => {
     expect(store.undoName.value).toBe('Keep a jar of grains');
   });
 
+  test('asks of no more than three batches at once what came back', async () => {
+    const out = (at: number): StockLine => ({
+      ...{ at: `2026-11-0${at + 1}T08:00`, did: 'out', grams: 5 },
+      ...{ batch: `b${at}`, name: `Batch ${at}`, source: 'almond' },
+    });
+    const { user } = await open(kept(...[1, 2, 3, 4, 5].map(out)));
+    const backs = () => within(part()).getAllByRole('button', { name: /^Back/ });
+    expect(backs()).toHaveLength(3);
+    await user.click(within(part()).getByRole('button', { name: '2 older batches they never came back from' }));
+    expect(backs()).toHaveLength(5);
+  });
+
   test('has the weight of the batch ready to go out, and takes one number back', async () => {
     const { user, store, amountOf, batch } = await open(kept());
     await user.click(within(part()).getByRole('button', { name: 'Out' }));
