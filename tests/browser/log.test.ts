@@ -125,9 +125,9 @@ describeInBrowser('the log', () => {
       await log.getByRole('button', { name: 'Save' }).click();
       await log.getByText(/^Saved: Not sour yet after 120/).waitFor();
     }
-    await log.getByText('Never turned, 2 times tried and given up after 5 days.').waitFor();
+    await log.getByText('Never turned: tried 2 times, given up after 5 days.').waitFor();
     await screenshot(page, 'log-cartons');
-    const warning = page.locator('.remarks').getByText('“Blue soy” did not ferment 2 of the 2 times');
+    const warning = page.locator('.remarks').getByText('“Blue soy” did not ferment either time');
     await warning.waitFor();
     await log.getByLabel('Which carton is it?').fill('Green oat');
     await log.getByLabel('Which carton is it?').press('Enter');

@@ -1,6 +1,6 @@
 import { coefficientKey } from '../../formula/recipe/coefficients';
 import { type CartonLook, type CartonRecord, isToBeWarnedOf, recordOf } from '../../formula/time/carton-record';
-import { warnOfCarton } from '../../formula/time/carton-words';
+import { askWhichCarton, warnOfCarton } from '../../formula/time/carton-words';
 import { changeBatch } from '../document/change-batch';
 import { type Batch, type Logged, longestName, longestText, recipeOf, type SheetDocument } from '../document/document';
 import { longestNote, mostCartons } from '../document/document-limits';
@@ -85,13 +85,19 @@ export function cartonRecords(document: SheetDocument): ReadonlyMap<string, Cart
   return new Map([...byName].map(([name, entries]) => [name, recordOf(cartonLooks(entries))]));
 }
 
-/** What is to be said of the carton that a batch is made of; null where it did well enough, or was never tried. */
+/**
+ * What is to be said of the carton that a batch is made of; null where it did well enough, or was never tried. Where
+ * nobody said which one it is, those of its kind that refused are named.
+ */
 export function cartonWarning(document: SheetDocument, batch: Batch): string | null {
-  const { carton } = batch;
-  if (carton === undefined || !isOfCarton(batch)) return null;
+  if (!isOfCarton(batch)) return null;
+  const { carton, source } = batch;
   const nameOf = cartonOf(document);
-  const record = recordOf(cartonLooks(document.log.filter((entry) => nameOf(entry) === carton)));
-  return isToBeWarnedOf(record) ? warnOfCarton(carton, record) : null;
+  const record = (name: string) => recordOf(cartonLooks(document.log.filter((entry) => nameOf(entry) === name)));
+  if (carton !== undefined) return isToBeWarnedOf(record(carton)) ? warnOfCarton(carton, record(carton)) : null;
+  const alike = document.log.filter(({ was }) => was?.source === source).map(nameOf);
+  const refused = [...new Set(alike)].filter((name) => name !== null).filter((name) => isToBeWarnedOf(record(name)));
+  return refused.length === 0 ? null : askWhichCarton(refused);
 }
 
 /** The names of the steps for undo and redo. */

@@ -94,7 +94,7 @@ export function describeThrownAway(
 export const costMovedBy = 'Change a price, or how much the batch takes, and the cost follows.';
 
 /** How money is rounded. */
-export const costRounding = 'Rounded once, a half up; the lines add up to the whole.';
+export const costRounding = 'The lines add up to the whole, to the last coin.';
 
 /** What a kilogram or a litre of a food costs by its package, such as `19.80 € a kg`. */
 export function tellUnitPrice(food: FoodToBuy, priced: Priced, currency: Currency, { decimalComma }: Kitchen): string {

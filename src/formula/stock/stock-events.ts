@@ -1,7 +1,7 @@
 import type { GrainId } from '../../reference/grains';
 import { stockRest } from '../../reference/stock-rest';
 import type { Instant, TimelineEvent } from '../time/event';
-import { dayMinutes, type WallClock } from '../time/span';
+import { dayMinutes, isInNight, type WallClock } from '../time/span';
 import type { Kitchen } from '../words/write-row';
 import type { Ledger } from './ledger';
 import { dairyRoundMinutes, plantBatchesLeft, refreshOf, restLiquid } from './rest';
@@ -18,7 +18,8 @@ export interface KeptStock {
 
 /**
  * What is still to be done for a stock, as events of a calendar: fresh liquid when the last is used up, and for milk
- * grains a round in dairy once it is due. One that is late stands at the same time of the next day. The id and what it was
+ * grains a round in dairy once it is due. One that is late stands at the same time of the next day, and none in the quiet
+ * hours: a jar waits a night, and an alarm wakes the house. The id and what it was
  * planned for stay the same as long as nobody fed them, so that a later file moves it.
  */
 export function stockEvents(
@@ -35,7 +36,7 @@ export function stockEvents(
       ...{ ...of, id: 'feed', plannedFor: ledger.freshSince ?? refresh.due, title: `Give the grains ${liquid}` },
       ...{
         text: describeFeeding(grains, ledger.rest, strength, kitchen),
-        at: stillToCome(refresh.due, present, clock),
+        at: awake(stillToCome(refresh.due, present, clock), of.minutes, clock),
       },
     });
   if (grains === 'milk' && ledger.rest > 0 && plantBatchesLeft(ledger) <= 0) {
@@ -43,7 +44,7 @@ export function stockEvents(
     events.push({
       ...{ ...of, id: 'dairy', plannedFor: ledger.runSince ?? present, title: 'A day in dairy milk' },
       text: `${ledger.plantBatches} batches of plant milk since the last. Put them into ${describeLiquid(round, kitchen)} on the worktop for ${stockRest.dairyRound.value} h.`,
-      at: stillToCome(ledger.points.at(-1)?.entry.at ?? present, present, clock),
+      at: awake(stillToCome(ledger.points.at(-1)?.entry.at ?? present, present, clock), of.minutes, clock),
       minutes: dairyRoundMinutes,
       hands: false,
     });
@@ -57,4 +58,11 @@ function stillToCome(due: Instant, present: Instant, clock: Pick<WallClock, 'lat
   const days = Math.floor((present - due) / dayMinutes);
   const next = clock.later(due, days);
   return next >= present ? next : clock.later(due, days + 1);
+}
+
+/** The time itself, or on the same day what is out of the quiet hours: done before they begin, or as they end. */
+function awake(at: Instant, minutes: number, clock: WallClock): Instant {
+  const night = clock.nights(at, at + minutes).find((one) => isInNight(at, minutes, [one]));
+  if (night === undefined) return at;
+  return clock.midnights(at + 1, night.to).length > 0 ? night.from - minutes : night.to;
 }

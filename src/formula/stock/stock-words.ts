@@ -103,14 +103,14 @@ export function describeRun(ledger: Ledger, growth: Growth, kitchen: Kitchen): s
   const due =
     left <= 0
       ? 'A day in dairy milk on the worktop is due now.'
-      : `A day in dairy milk on the worktop is due after ${left} more.`;
+      : `A day in dairy milk on the worktop is due after ${plantBatches === 0 ? `${countOf(left, 'batch')} of plant milk` : `${left} more`}.`;
   if (plantBatches === 0) return `No plant milk since the last day in dairy. ${due}`;
   const own = runGrowth(ledger);
   const factor = (value: number) => writeNumber(value, 2, kitchen.decimalComma);
   const cost =
     own === null
-      ? ` Of each gram they likely left ${factor(after(1, growth.likely, plantBatches))} g (${factor(after(1, growth.low, plantBatches))} to ${factor(after(1, growth.high, plantBatches))}).`
-      : ` Of each gram they left ${factor(own)} g, by your scale.`;
+      ? ` A gram that went through all of them likely weighs ${factor(after(1, growth.likely, plantBatches))} g (${factor(after(1, growth.low, plantBatches))} to ${factor(after(1, growth.high, plantBatches))}).`
+      : ` A gram that went through all of them weighs ${factor(own)} g, by your scale.`;
   return `${count} of plant milk since the last day in dairy.${cost} ${due}`;
 }
 

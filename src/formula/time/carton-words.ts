@@ -10,7 +10,7 @@ export function describeRecord({ worked, refused, open, share, days, waited }: C
     days === null ? '' : `, in ${between(write(days.least), write(days.most))} ${dayWord(write(days.most))}`;
   const turned =
     worked === 0 && waited !== null
-      ? `Never turned, ${times(refused)} tried and given up after ${write(waited)} ${dayWord(write(waited))}`
+      ? `Never turned: tried ${times(refused)}, given up after ${write(waited)} ${dayWord(write(waited))}`
       : `Turned ${worked} of ${times(over)}${inDays}`;
   const more = open === 0 ? '' : ` ${open === 1 ? 'Another is' : `${open} others are`} not over yet.`;
   return `${turned}. Likely works ${between(percent(share.low, comma), percent(share.high, comma))} % of the time.${more}`;
@@ -19,8 +19,19 @@ export function describeRecord({ worked, refused, open, share, days, waited }: C
 /** What is said where such a carton is chosen again. */
 export function warnOfCarton(name: string, { worked, refused }: CartonRecord): string {
   const over = worked + refused;
-  const tried = over === 1 ? 'the one time it was tried' : `${refused} of the ${over} times it was tried`;
-  return `“${name}” did not ferment ${tried}. Take another carton, or a homemade milk.`;
+  return `“${name}” did not ferment ${howOften(refused, over)} it was tried. Take another carton, or a homemade milk.`;
+}
+
+/** What is asked where nobody said which carton it is, and one of its kind refused, or some. */
+export function askWhichCarton([first = '', ...others]: readonly string[]): string {
+  const more = others.length === 0 ? '' : ` and ${others.length} more`;
+  return `Here “${first}”${more} did not ferment. Say in the log which carton this is.`;
+}
+
+function howOften(refused: number, over: number): string {
+  if (over === 1) return 'the one time';
+  if (refused < over) return `${refused} of the ${over} times`;
+  return over === 2 ? 'either time' : `any of the ${over} times`;
 }
 
 function percent(share: number, comma: boolean): string {

@@ -14,7 +14,7 @@ const things: Readonly<Record<HasteRowId, { readonly more: string; readonly less
 export function describeNext(next: NextBatch, kitchen: Kitchen): string {
   switch (next.do) {
     case 'asItIs':
-      return 'It was right: make it as it is.';
+      return 'It was to your taste: make it as it is.';
     case 'wait':
       return 'It was looked at before its time: make it as it is, and look later.';
     case 'longer':

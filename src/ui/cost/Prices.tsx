@@ -73,9 +73,11 @@ export function Prices({ batch, store }: Props) {
       </div>
       <OtherPrices store={store} here={here} />
       <Compared batch={batch} store={store} />
-      <p class="cost-note">
-        {costMovedBy} {costRounding}
-      </p>
+      {hasPrice(cost) && (
+        <p class="cost-note">
+          {costMovedBy} {costRounding}
+        </p>
+      )}
     </section>
   );
 }
@@ -140,7 +142,7 @@ function OtherPrices({ store, here }: { readonly store: Store; readonly here: Re
           </select>
         </label>
         <label>
-          <span>One is written as</span>
+          <span>Currency</span>
           <KeptTyped
             kept={settings.currency ?? ''}
             placeholder="such as 1 € or $1"

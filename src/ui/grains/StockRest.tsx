@@ -56,7 +56,7 @@ export function StockRest({ stock, ledger, kitchen, lines, batch, store, take, w
       {refresh !== null && (
         <p>
           Fresh {medium === 'dairy' ? 'milk' : 'sugar water'} by <b>{writeDay(refresh.due)}</b>
-          {refresh.from < refresh.by && `, from ${writeDay(refresh.from)} to ${writeDay(refresh.by)}`}.
+          {refresh.from < refresh.by && `; any day from ${writeDay(refresh.from)} to ${writeDay(refresh.by)} will do`}.
         </p>
       )}
       {grains === 'milk' && <p>{describeRun(ledger, growth, kitchen)}</p>}

@@ -76,9 +76,9 @@ function WhichCarton({ batch, store }: Props) {
       </span>
       <Known batch={batch} store={store} />
       {warning !== null && (
-        <p class="problem caution" role="status">
-          {warning}
-        </p>
+        <div class="problem caution" role="status">
+          <p>{warning}</p>
+        </div>
       )}
     </div>
   );

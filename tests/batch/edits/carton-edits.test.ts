@@ -56,11 +56,17 @@ describe('a carton', () => {
     expect(cartonWarning(named, first(named))).toBeNull();
     const twice = refuse(refuse(named, '2026-11-02T08:00'), '2026-11-12T08:00');
     expect(cartonRecords(twice).get('Blue')).toMatchObject({ worked: 0, refused: 2 });
-    expect(cartonWarning(twice, first(twice))).toContain('2 of the 2 times');
+    expect(cartonWarning(twice, first(twice))).toContain('either time');
     const green = nameCarton(twice, 'b1', 'Green');
     expect(cartonWarning(green, first(green))).toBeNull();
     expect(cartonWarning(green, { ...first(green), id: 'b7', carton: 'Blue' })).toContain('“Blue”');
     expect(cartonWarning(twice, { ...first(twice), source: 'almond' })).toBeNull();
+    const { carton: _, ...unnamed } = first(twice);
+    expect(cartonWarning(twice, { ...unnamed, id: 'b7' })).toBe(
+      'Here “Blue” did not ferment. Say in the log which carton this is.',
+    );
+    expect(cartonWarning(named, unnamed)).toBeNull();
+    expect(cartonWarning(twice, { ...unnamed, source: 'cartonSweetened' })).toBeNull();
     const homemade = refuse({ ...named, batches: demo.batches }, '2026-11-02T08:00', { carton: false });
     expect(cartonRecords(homemade).get('Blue')).toMatchObject({ worked: 0, refused: 0 });
   });

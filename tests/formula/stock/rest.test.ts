@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { demo } from '../../../src/batch/document/demo';
 import { wallClock } from '../../../src/batch/reading/local-time';
+import { growthFrom } from '../../../src/formula/stock/growth';
 import { type Entry, ledgerOf } from '../../../src/formula/stock/ledger';
 import {
   keepsUntil,
@@ -9,6 +11,8 @@ import {
   reviveLiquid,
   runGrowth,
 } from '../../../src/formula/stock/rest';
+import { describeRun } from '../../../src/formula/stock/stock-words';
+import { expectedGrowth } from '../../../src/reference/stock-growth';
 
 const day = 24 * 60;
 const clock = wallClock({ from: '22:00', to: '06:00' });
@@ -79,4 +83,12 @@ test('a round in dairy is due after six batches of plant milk, and what they cos
   expect(plantBatchesLeft(all)).toBe(0);
   expect(runGrowth(all)).toBeCloseTo(0.98 ** 6, 12);
   expect(runGrowth(ledger(fed('room', 'dairy')))).toBeNull();
+  const growth = growthFrom([], expectedGrowth.inPlantMilk);
+  expect(describeRun(all, growth, demo.settings)).toBe(
+    '6 batches of plant milk since the last day in dairy. A gram that went through all of them weighs 0.89 g, by your scale. A day in dairy milk on the worktop is due now.',
+  );
+  expect(describeRun(ledger(fed('room', 'dairy')), growth, demo.settings)).toMatch(/after 6 batches of plant milk\.$/);
+  expect(describeRun(ledger(fed('room', 'dairy'), ...batches.slice(0, 6)), growth, demo.settings)).toMatch(
+    /after 3 more\.$/,
+  );
 });

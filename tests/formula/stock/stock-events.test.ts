@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
-import { wallClock } from '../../../src/batch/reading/local-time';
+import { instantOf, wallClock, wallOf } from '../../../src/batch/reading/local-time';
 import { type Entry, ledgerOf } from '../../../src/formula/stock/ledger';
 import { stockEvents } from '../../../src/formula/stock/stock-events';
 
@@ -13,22 +13,33 @@ function at(present: number) {
   return { clock, present, kitchen: demo.settings };
 }
 
-const fed: Entry = { at: 10 * day, did: 'fed', grams: 54, place: 'fridge', medium: 'sugarWater' };
+const noon = 12 * 60;
+const fed: Entry = { at: 10 * day + noon, did: 'fed', grams: 54, place: 'fridge', medium: 'sugarWater' };
 
 describe('what is to be done for a stock', () => {
   test('is fresh liquid, with amounts, when it is due', () => {
     const [event, ...more] = stockEvents(water, ledgerOf([fed]), at(12 * day));
     expect(more).toEqual([]);
-    expect(event).toMatchObject({ id: 'feed', batch: 'grains-s1', batchName: 'Blue jar', plannedFor: 10 * day });
-    expect(event?.at).toBe(24 * day);
+    expect(event).toMatchObject({ id: 'feed', batch: 'grains-s1', batchName: 'Blue jar', plannedFor: 10 * day + noon });
+    expect(event?.at).toBe(24 * day + noon);
     expect(event?.title).toBe('Give the grains fresh sugar water');
     expect(event?.text.replaceAll('\u00A0', ' ')).toContain('1 L of water with 53 g');
   });
 
   test('waits on the same time of a day to come where it is late, under the same name', () => {
-    const [event] = stockEvents(water, ledgerOf([fed]), at(30 * day + 1));
-    expect(event?.at).toBe(31 * day);
-    expect(event?.plannedFor).toBe(10 * day);
+    const [event] = stockEvents(water, ledgerOf([fed]), at(30 * day + noon + 1));
+    expect(event?.at).toBe(31 * day + noon);
+    expect(event?.plannedFor).toBe(10 * day + noon);
+  });
+
+  test.each([
+    ['done before the night, on the same day', '23:09', '21:50'],
+    ['done when the night is over, on the same day', '03:00', '06:00'],
+    ['left where it is by day', '21:30', '21:30'],
+  ])('is %s', (_, last, planned) => {
+    const feeding = instantOf(`2026-11-29T${last}`) ?? 0;
+    const [event] = stockEvents(water, ledgerOf([{ ...fed, at: feeding }]), at(feeding + day));
+    expect(wallOf(event?.at ?? 0)).toBe(`2026-12-13T${planned}`);
   });
 
   test('is a round in dairy for milk grains after six batches of plant milk', () => {

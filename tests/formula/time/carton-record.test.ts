@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type CartonLook, isToBeWarnedOf, recordOf } from '../../../src/formula/time/carton-record';
-import { describeRecord, warnOfCarton } from '../../../src/formula/time/carton-words';
+import { askWhichCarton, describeRecord, warnOfCarton } from '../../../src/formula/time/carton-words';
 
 function look(batch: string, found: CartonLook['found'], hours: number, more: Partial<CartonLook> = {}): CartonLook {
   return { batch, found, at: 10_000 + hours, hours, expected: 30, acidity: null, ...more };
@@ -50,15 +50,20 @@ describe('in words', () => {
       words([look('b1', 'ready', 24), look('b2', 'ready', 48), look('b3', 'flat', 130), look('b4', 'flat', 9)]),
     ).toBe('Turned 2 of 3 times, in 1–2 days. Likely works 32–89 % of the time. Another is not over yet.');
     expect(words([look('b1', 'flat', 120), look('b2', 'flat', 96, { gaveUp: true })])).toBe(
-      'Never turned, 2 times tried and given up after 5 days. Likely works 0–45 % of the time.',
+      'Never turned: tried 2 times, given up after 5 days. Likely works 0–45 % of the time.',
     );
   });
 
   test('is a warning where it refused', () => {
     const record = recordOf([look('b1', 'flat', 120), look('b2', 'flat', 120)]);
     expect(warnOfCarton('Blue carton', record)).toBe(
-      '“Blue carton” did not ferment 2 of the 2 times it was tried. Take another carton, or a homemade milk.',
+      '“Blue carton” did not ferment either time it was tried. Take another carton, or a homemade milk.',
     );
     expect(warnOfCarton('Blue carton', recordOf([look('b1', 'flat', 120)]))).toContain('the one time it was tried');
+    const thrice = recordOf(['b1', 'b2', 'b3'].map((batch) => look(batch, 'flat', 120)));
+    expect(warnOfCarton('Blue carton', thrice)).toContain('any of the 3 times it was tried');
+    const most = recordOf([look('b1', 'flat', 120), look('b2', 'flat', 120), look('b3', 'ready', 30)]);
+    expect(warnOfCarton('Blue carton', most)).toContain('2 of the 3 times it was tried');
+    expect(askWhichCarton(['Blue', 'Green', 'Red'])).toContain('“Blue” and 2 more did not ferment.');
   });
 });

@@ -30,6 +30,7 @@ describe('the price of what a batch takes', () => {
   test('asks for a price first, with the foods there', async () => {
     await openSheet();
     expect(textOf(await region())).toContain('Type what you paid for a package.');
+    expect(textOf(await region())).not.toContain('add up to the whole');
     expect((await pack('Almonds, whole')).value).toBe('1 kg');
     expect((await price('Cane sugar, white')).value).toBe('');
   });
@@ -56,6 +57,7 @@ describe('the price of what a batch takes', () => {
     const said = textOf(await region());
     expect(said).toMatch(/^Cost ?2\.95 € the batch ?3\.9\d € a litre ?0\.98 € a glass/);
     expect(said).toContain('148 g · 19.80 € a kg');
+    expect(said).toContain('The lines add up to the whole');
   });
 
   test('that is none is told beside it and stays as typed; a blank one is forgotten', async () => {
@@ -77,7 +79,7 @@ describe('the price of what a batch takes', () => {
     await user.type(await price('Almonds, whole'), '$12{Enter}');
     expect(textOf(screen.getByRole('alert'))).toContain('Money is written as 1 € here.');
     await user.click(screen.getByText('Other prices'));
-    const written = screen.getByRole('textbox', { name: 'One is written as' });
+    const written = screen.getByRole('textbox', { name: 'Currency' });
     await user.clear(written);
     await user.type(written, '$1{Enter}');
     expect(store.settings.value.currency).toBe('$1');

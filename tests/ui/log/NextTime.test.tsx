@@ -30,8 +30,8 @@ describe('next time', () => {
     expect(screen.queryByRole('heading', { name: 'Next time' })).toBeNull();
     add(store, { hours: 12 });
     await screen.findByRole('heading', { name: 'Next time' });
-    const said = textOf(screen.getByText(/^It was right/).parentElement ?? document.body);
-    expect(said).toMatch(/It was right: make it as it is\. Next time taste from [\d.]+ h, likely [\d.]+ h/);
+    const said = textOf(screen.getByText(/^It was to your taste/).parentElement ?? document.body);
+    expect(said).toMatch(/It was to your taste: make it as it is\. Next time taste from [\d.]+ h, likely [\d.]+ h/);
   });
 
   test('makes the next batch with one change in one press, which undo names', async () => {
@@ -142,9 +142,9 @@ describe('cartons', () => {
       if (n === 0) await user.type(screen.getByLabelText('When you looked'), '2026-01-24T08:00');
       await user.click(screen.getByRole('button', { name: 'Save' }));
     }
-    expect(container.textContent).toContain('Never turned, 2 times tried and given up after 5 days.');
+    expect(container.textContent).toContain('Never turned: tried 2 times, given up after 5 days.');
     const warnings = [...container.querySelectorAll('.problem.caution')].map(textOf);
-    const said = warnings.filter((text) => text.includes('“Blue soy” did not ferment 2 of the 2 times'));
+    const said = warnings.filter((text) => text.includes('“Blue soy” did not ferment either time'));
     expect(said).toHaveLength(2);
   });
 
