@@ -3,7 +3,7 @@ import { keysOf } from '../batch/document/table-keys';
 import { numericRows } from '../formula/rows/sheet';
 import { readQuantity } from '../measure/read-quantity';
 import { convertNumber } from '../measure/units';
-import { type GrainId, grains } from '../reference/grains';
+import { type CultureId, grains } from '../reference/grains';
 import { jarAliases } from '../reference/jar-aliases';
 import { type JarId, jars } from '../reference/jars';
 import { grainAliases, unclearGrains } from '../reference/other-aliases';
@@ -17,7 +17,7 @@ export type CellRead =
   | { readonly field: 'vessel'; readonly value: JarId }
   | { readonly field: 'temperature'; readonly value: number | null }
   | { readonly field: 'leads'; readonly value: Kitchen['leads'] }
-  | { readonly field: 'grains'; readonly value: GrainId }
+  | { readonly field: 'grains'; readonly value: CultureId }
   | { readonly problem: string };
 
 /** What a cell can be read by. */

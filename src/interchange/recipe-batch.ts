@@ -6,7 +6,7 @@ import type { NumericRowId } from '../formula/recipe/order';
 import type { Recipe } from '../formula/recipe/recipe';
 import { numericRows } from '../formula/rows/sheet';
 import type { Kind } from '../measure/units';
-import type { GrainId } from '../reference/grains';
+import type { CultureId } from '../reference/grains';
 import { type SourceId, sources } from '../reference/sources';
 import { type PlannedCell, planCell } from './recipe-reading/batch-cells';
 import type { PlanRemark } from './recipe-reading/problem';
@@ -44,7 +44,7 @@ export interface BatchPlan {
 /** What the cook chose where the text names none. */
 export interface Chosen {
   readonly source?: SourceId;
-  readonly grains?: GrainId;
+  readonly grains?: CultureId;
 }
 
 const ratesOf: readonly (readonly [rate: NumericRowId, from: readonly NumericRowId[]])[] = [

@@ -64,7 +64,7 @@ const table = {
     us: true,
     eu: true,
     origins: [published('fda-allergens', 'major food allergens'), published('eu-1169-2011', 'Annex II, milk')],
-    note: 'Milk kefir grains carry milk protein into a plant milk.',
+    note: 'Milk kefir grains carry milk protein into a plant milk, and a starter may.',
   },
   coconut: {
     name: 'Coconut',

@@ -76,7 +76,7 @@ const table = [
   {
     id: 'coolBeforeGrains',
     at: 'blendWater',
-    text: 'After warm water or a heat step, cool the milk to 30 °C (86 °F) or less before the grains go in.',
+    text: 'After warm water or a heat step, cool the milk to 30 °C (86 °F) or less before grains or starter go in.',
     origin: commonPractice(),
   },
   {
@@ -88,11 +88,11 @@ const table = [
   {
     id: 'dangerZone',
     at: 'steps',
-    text: 'Until the grains are in, milk at 4–60 °C (40–140 °F) stands for 2 h at most, or for 1 h in a room above 32 °C (90 °F).',
+    text: 'Until grains or starter are in, milk at 4–60 °C (40–140 °F) stands for 2 h at most, or for 1 h in a room above 32 °C (90 °F).',
     origin: published(
       'fsis-danger-zone',
       'page, the two-hour rule',
-      'That it ends when the grains go in is a judgement.',
+      'That it ends when grains or starter go in is a judgement.',
     ),
   },
   {
@@ -149,6 +149,12 @@ const table = [
     id: 'milkProtein',
     at: 'grains',
     text: 'Milk kefir grains carry milk protein into the drink. Tell anyone with a milk allergy.',
+    origin: commonPractice(),
+  },
+  {
+    id: 'starterMilk',
+    at: 'grains',
+    text: 'A starter may bring milk protein into the drink: powder by its carrier, finished kefir by what it was made of and with. Read the packet, and tell anyone with an allergy.',
     origin: commonPractice(),
   },
   {

@@ -51,30 +51,12 @@ const figures = {
     high: 5,
     origin: judgement('One, until your log or you say how this source differs.'),
   },
-  yeastShare: {
-    value: 0.5,
-    unit: 'share',
-    low: 0.2,
-    high: 0.9,
-    origin: judgement(
-      'Published series with milk grains lie about there: 13 g/L lactic acid (soy 7), and 8 g/L ethanol in whey. Bacteria that make gas as well as acid count half to either side, which their equation makes exact.',
-    ),
-  },
   carriedOver: {
     value: 0.9,
     unit: 'share',
     low: 0.5,
     high: 1,
     origin: judgement('What ferments is full of gas; straining and pouring let some of it go, how much was not found.'),
-  },
-  withoutGrains: {
-    value: 1.4,
-    unit: 'times as fast',
-    low: 0.5,
-    high: 2,
-    origin: judgement(
-      'Set so that 6 to 10 h at 21 °C come to about 1.5 volumes of gas: lively fizz by then is common practice. The grains are out, but yeast has grown in the liquor.',
-    ),
   },
   bottleTime: {
     value: 8,

@@ -1,4 +1,4 @@
-import type { GrainId } from './grains';
+import type { GrainKind } from './grains';
 import { commonPractice, fromMemory, type Origin, published } from './origins';
 import type { SourceId } from './sources';
 
@@ -38,7 +38,7 @@ const wellIn: readonly SourceId[] = [
 ];
 
 /** How much grains grow in the milk of a source. */
-export function growthIn(source: SourceId, grains: GrainId): GrainAdvice {
+export function growthIn(source: SourceId, grains: GrainKind): GrainAdvice {
   if (wellIn.includes(source)) return coconut;
   return source === 'soy' && grains === 'milk' ? soyWithMilkGrains : little;
 }

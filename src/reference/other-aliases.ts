@@ -1,4 +1,4 @@
-import type { GrainId } from './grains';
+import type { CultureId } from './grains';
 import type { OtherFoodId } from './other-foods';
 
 /**
@@ -39,9 +39,21 @@ export const waterRecord: OtherFoodId = '14411';
 export const dairyRecords: readonly OtherFoodId[] = ['01077', '01079', '01085', '01151'];
 
 /** The same for kefir grains. Plain “kefir grains” may be either, and are in `unclearGrains`. */
-export const grainAliases: Readonly<Record<GrainId, readonly string[]>> = {
+export const grainAliases: Readonly<Record<CultureId, readonly string[]>> = {
   water: ['water kefir grains', 'water kefir grain', 'water grains', 'water kefir', 'tibicos', 'sugar kefir grains'],
   milk: ['milk kefir grains', 'milk kefir grain', 'milk grains', 'milk kefir', 'dairy kefir grains'],
+  powder: [
+    ...['kefir starter powder', 'kefir powder', 'kefir starter', 'kefir starter culture', 'kefir culture starter'],
+    ...['kefir starter packet', 'kefir starter sachet', 'kefir packet', 'kefir sachet', 'kefir culture powder'],
+    ...['packet kefir starter', 'sachet kefir starter', 'starter culture', 'starter powder', 'powdered kefir starter'],
+    ...['freeze-dried kefir starter', 'kefir starter cultures', 'kefir starter packets', 'kefir starter sachets'],
+  ],
+  kefir: [
+    ...['finished kefir', 'ready kefir', 'ready-made kefir', 'plain kefir', 'prepared kefir', 'fresh kefir'],
+    ...['strained kefir', 'store-bought kefir', 'shop-bought kefir', 'bought kefir', 'leftover kefir', 'old kefir'],
+    ...['kefir from the last batch', 'kefir from a previous batch', 'kefir from the previous batch', 'active kefir'],
+    ...['kefir from your last batch', 'kefir of the last batch', 'live kefir', 'plain live kefir', 'liquid kefir'],
+  ],
 };
 
 export const unclearGrains: readonly string[] = [

@@ -1,4 +1,4 @@
-import type { GrainId } from './grains';
+import type { CultureId } from './grains';
 import { commonPractice, fromMemory, judgement, type Origin, published } from './origins';
 import { type SourceId, sugarsByCarbohydrate } from './sources';
 
@@ -9,7 +9,7 @@ export interface Note {
   readonly origin: Origin;
   readonly caution?: boolean;
   /** Where it holds for one kind of grains only. */
-  readonly grains?: GrainId;
+  readonly grains?: CultureId;
 }
 
 const skinsStay: Note = { step: 'strain', text: 'The skins stay in the bag.', origin: fromMemory() };
@@ -384,6 +384,6 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
 };
 
 /** What is to be said of a source with these grains that no figure says; most have little. */
-export function notesOf(source: SourceId, grains: GrainId): readonly Note[] {
+export function notesOf(source: SourceId, grains: CultureId): readonly Note[] {
   return (table[source] ?? none).filter((note) => note.grains === undefined || note.grains === grains);
 }

@@ -1,4 +1,4 @@
-import type { GrainId } from './grains';
+import type { GrainKind } from './grains';
 import { commonPractice, fromMemory, type Origin } from './origins';
 
 /** Something that goes wrong: what is found, what to look at, what to do with the milk and with the grains. */
@@ -9,8 +9,12 @@ export interface Trouble {
   readonly look: string;
   /** The milk: to be drunk, waited for, or thrown out. */
   readonly milk: string;
-  readonly grains: string | Readonly<Record<GrainId, string>>;
+  readonly grains: string | Readonly<Record<GrainKind, string>>;
+  /** The same for a batch of a starter, where `starterAfter` does not hold. */
+  readonly starter?: string;
   readonly origin: Origin;
+  /** Whether only grains have it: with a starter there is no such thing to see. */
+  readonly ofGrains?: true;
   /** Whether milk and grains go into the bin: such a one is marked, so that it is not overlooked. */
   readonly throwOut?: true;
 }
@@ -19,6 +23,12 @@ const rest = {
   water: 'Rest them in fresh sugar water for a day before the next batch.',
   milk: 'Rest them in fresh dairy milk for a day before the next batch.',
 } as const;
+
+/** What becomes of a starter where a batch is not as it should be. */
+export const starterAfter =
+  'Start no other batch with this one: take a fresh packet, or kefir of a batch that went well.';
+
+const allWell = 'It may start the next batch.';
 
 const inBin =
   'Throw them out too. What you see has threads or germs all through them, and rinsing takes away only what shows.';
@@ -38,6 +48,7 @@ const table = [
     look: 'How long did it stand, and how warm? How many grains to a litre?',
     milk: 'It is fine to drink. Sweeten the glass or mix it with fruit. Next time strain it sooner, put it somewhere cooler or take fewer grains: one change at a time.',
     grains: 'They are well. Let them rest, or go on.',
+    starter: allWell,
     origin: commonPractice(),
   },
   {
@@ -45,6 +56,7 @@ const table = [
     found: 'A clear layer under a thick head',
     look: 'Plant milk parts when it turns sour: fat and solids rise, water stands below. Cartons part less, as they are made not to; flax and chia hardly, as they are slimy by nature.',
     milk: 'It is normal. Stir it, or close the jar and turn it over. A thick layer of clear water says that it is well past ready.',
+    starter: allWell,
     grains: 'Nothing is wrong with them. In a thick head they hide: look there first.',
     origin: commonPractice('What cartons, flax and chia do is from memory.'),
   },
@@ -53,6 +65,7 @@ const table = [
     found: 'Curds or lumps',
     look: 'Acid makes the protein of soy, cashew, peanut and hemp clot. Lumps also come from milk that was warm.',
     milk: 'It is normal where it smells clean. Whisk or blend it after the grains are out.',
+    starter: allWell,
     grains: 'Lumps cling to them. Shake them in a sieve with a little of the strained kefir; what is springy is grain.',
     origin: fromMemory('Which proteins clot.'),
   },
@@ -63,6 +76,7 @@ const table = [
     milk: 'Both are normal.',
     grains: 'Stir once with a clean spoon, so that those on top do not dry.',
     origin: commonPractice(),
+    ofGrains: true,
   },
   {
     id: 'slimy',
@@ -123,12 +137,14 @@ const table = [
       milk: 'Give them some rounds of dairy milk. No plant milk has the milk sugar they live on.',
     },
     origin: commonPractice('How much they grow in which milk was found for soy and coconut only.'),
+    ofGrains: true,
   },
   {
     id: 'hardBottle',
     found: 'A bottle hard to squeeze, or bulging',
     look: 'How long has it been warm, and how much sugar went in? The part Fizz says what it can have reached.',
     milk: 'Do not open it warm, shake it or carry it in your hand. Lay a thick towel over it, chill it for a day, then open it in a towel over the sink, away from your face.',
+    starter: allWell,
     grains: 'They are in no danger: they were out before it was bottled.',
     origin: commonPractice('The day in the cold is a judgement.'),
   },
@@ -138,6 +154,7 @@ const table = [
     look: 'Does the lid seal? Was there sugar left, or fruit put in? How warm did it stand?',
     milk: 'It may be drunk flat. Or leave it longer at the same warmth, beside a plastic bottle of the same filling, and squeeze that one each few hours.',
     grains: 'Nothing is wrong with them.',
+    starter: allWell,
     origin: commonPractice(),
   },
   {
@@ -145,6 +162,7 @@ const table = [
     found: 'A firm white layer in the cold',
     look: 'Coconut fat sets in the cold. It is smooth, even and smells of coconut; mould is furry and has spots.',
     milk: 'Let it stand warm for a while and stir it in.',
+    starter: allWell,
     grains:
       'Of dried coconut, rinse the fat off with lukewarm water, as cold water sets it. Other milks need no warm rinse.',
     origin: commonPractice('At what warmth it melts, near 24 °C, is from memory.'),

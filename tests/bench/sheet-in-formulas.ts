@@ -47,6 +47,7 @@ function inputsOf(recipe: Recipe): readonly (readonly [name: string, value: Cell
     ['grainRate', grain.dose.value],
     ['grainDensity', grain.density.value],
     ['cling', grain.cling.value],
+    ['strained', grain.starter === undefined ? 1 : 0],
     ['usualSugar', kitchen.addedSugar.value],
     ['nativeFree', kitchen.nativeSugarThreshold.value],
     ['sugarRoom', physics.sugarDisplacement.value],
@@ -165,7 +166,7 @@ const batch: readonly (readonly [string, string])[] = [
   ['caneEquivalent', '={sweetenerMass}*{fermentable}/{caneFermentable}'],
   ['startingSugar', '={nativeSugar}+{sugarRate}'],
   ['grainMass', '={grainRate}*{milkVolume}/1000'],
-  ['drinkVolume', '={fillVolume}-{grainMass}/{grainDensity}-{grainMass}*{cling}'],
+  ['drinkVolume', '={fillVolume}-{strained}*({grainMass}/{grainDensity}+{grainMass}*{cling})'],
   ['servings', '={drinkVolume}/{servingSize}'],
 ];
 

@@ -89,9 +89,9 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.getByText('can’t feed the grains').first().waitFor();
   },
   'with a cell being typed in': async (page) => {
-    await findCell(page, 'Grains to add').click();
-    if ((await page.getByRole('textbox', { name: 'Grains to add' }).count()) === 0) await page.keyboard.press('5');
-    await page.getByRole('textbox', { name: 'Grains to add' }).waitFor();
+    await findCell(page, 'Culture to add').click();
+    if ((await page.getByRole('textbox', { name: 'Culture to add' }).count()) === 0) await page.keyboard.press('5');
+    await page.getByRole('textbox', { name: 'Culture to add' }).waitFor();
   },
   'with amounts that contradict each other': async (page) => {
     await typeInto(page, 'Weight as bought', '200 g');

@@ -91,10 +91,10 @@ describeInBrowser('by keyboard alone', () => {
     await chooseByLetters(page, 'two', 'twoLitre');
     await pressUntil(page, 'ArrowDown', findCell(page, 'Nut, seed or coconut'));
     await chooseByLetters(page, 'cash', 'cashew');
-    await pressUntil(page, 'ArrowDown', findCell(page, 'Kind of grains'));
+    await pressUntil(page, 'ArrowDown', findCell(page, 'Kind of culture'));
     await chooseByLetters(page, 'milk', 'milk');
     expect(await readNumber(page, 'Milk after straining')).toBeGreaterThan(1500);
-    expect(await readCell(page, 'Kind of grains').catch(() => 'Milk')).toContain('Milk');
+    expect(await readCell(page, 'Kind of culture').catch(() => 'Milk')).toContain('Milk');
     expect(faults).toEqual(noFaults);
     await close();
   });

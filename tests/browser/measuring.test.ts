@@ -28,14 +28,14 @@ describeInBrowser('the working of a number', () => {
     const before = {
       milk: await readNumber(page, 'Milk after straining'),
       sweetener: await readNumber(page, 'Sweetener to add'),
-      grains: await readNumber(page, 'Grains to add'),
+      grains: await readNumber(page, 'Culture to add'),
     };
     const working = await openWorking('Milk after straining');
     await working.getByRole('textbox', { name: 'Measured: Milk after straining' }).fill('700 mL');
     await working.getByRole('button', { name: 'Measured', exact: true }).click();
     await expect.poll(() => readCell(page, 'Milk after straining')).toMatch(/700 mL\s*measured/);
     expect(await readNumber(page, 'Sweetener to add')).toBeLessThan(before.sweetener);
-    expect(await readNumber(page, 'Grains to add')).toBeLessThan(before.grains);
+    expect(await readNumber(page, 'Culture to add')).toBeLessThan(before.grains);
     expect(await readNumber(page, 'Weight as bought')).toBe(200);
     await working.getByText(`Planned: ${before.milk}`).waitFor();
   });

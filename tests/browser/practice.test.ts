@@ -18,7 +18,7 @@ describeInBrowser('a cook of many batches', () => {
     await typeInto(page, 'Weight as bought', '170 g');
     await typeInto(page, 'Water to blend', '3 ¼ cups');
     await typeInto(page, 'Sweetener to add', '18 g');
-    await typeInto(page, 'Grains to add', '38 g');
+    await typeInto(page, 'Culture to add', '38 g');
     expect(await readNumber(page, 'Number of jars')).toBe(1);
     await expect
       .poll(() => readRemarks(page, 'Headspace'))
@@ -54,6 +54,36 @@ describeInBrowser('a cook of many batches', () => {
     expect(volumes).toBeLessThanOrEqual(2.5);
     await openPart(page, 'Steps');
     await expect.poll(seal).toBeGreaterThan(0);
+  });
+
+  test('starts one with a packet of powder, which is stirred in and drunk', async () => {
+    await choose(page, 'Kind of culture', 'Starter powder');
+    await typeInto(page, 'Culture to add', '1 packet');
+    expect(await readCell(page, 'Culture to add')).toMatch(/3\.0.g\s.*1.packet/);
+    await openPart(page, 'Steps');
+    await page.getByText('Add the starter').first().waitFor();
+    await page.getByText(/nothing to strain out/).waitFor();
+    expect(await page.getByText(/Lift the grains|Drain the grains/).count()).toBe(0);
+    await page
+      .getByText(/It may hold milk/)
+      .first()
+      .waitFor();
+    await typeInto(page, 'Culture to add', '');
+  });
+
+  test('starts one with 3 % of finished kefir, of which all is drunk', async () => {
+    await choose(page, 'Kind of culture', 'Finished kefir');
+    await typeInto(page, 'Culture per litre', '3 %');
+    const litres = (await readNumber(page, 'Milk after straining')) / 1000;
+    const rate = (await readNumber(page, 'Culture to add')) / litres;
+    expect(rate).toBeGreaterThan(29);
+    expect(rate).toBeLessThan(32);
+    expect(await readNumber(page, 'Kefir to drink')).toBeGreaterThan(1000 * litres);
+    await openPart(page, 'Steps');
+    await page
+      .getByText(/It brings along whatever it was made of/)
+      .first()
+      .waitFor();
   });
 
   test('types a source of his own off its label, and the sheet goes by it', async () => {

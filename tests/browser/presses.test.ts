@@ -35,7 +35,8 @@ describeInBrowser('few presses', () => {
     // USDA 12061: a cup of whole almonds weighs 143 g; a US cup is 236.588 mL.
     expect(await readCell(page, 'Weight as bought')).toContain('179 g');
     expect(await readCell(page, 'Water to blend')).toContain('769 mL');
-    for (const row of ['Water to blend', 'Sweetener to add', 'Grains to add']) await expectInSight(findCell(page, row));
+    for (const row of ['Water to blend', 'Sweetener to add', 'Culture to add'])
+      await expectInSight(findCell(page, row));
     printPresses('a recipe to a weighed batch, after pasting', cook.count());
     expect(cook.count()).toBeLessThanOrEqual(3);
     expect(faults).toEqual(noFaults);
@@ -75,10 +76,10 @@ describeInBrowser('few presses', () => {
     const { page, cook, faults, close } = await arrive(options);
     await cook.pick('Kind of jar', 'Two-litre jar');
     await cook.pick('Nut, seed or coconut', 'Cashews');
-    await cook.pick('Kind of grains', 'Milk kefir grains');
+    await cook.pick('Kind of culture', 'Milk kefir grains');
     // 2 L and 6 % to the brim, less the headspace.
     expect(await readNumber(page, 'Milk after straining')).toBeGreaterThan(1500);
-    for (const row of ['Weight as bought', 'Water to blend', 'Grains to add']) {
+    for (const row of ['Weight as bought', 'Water to blend', 'Culture to add']) {
       await expectInSight(findCell(page, row));
       expect(await readNumber(page, row)).toBeGreaterThan(0);
     }

@@ -88,12 +88,12 @@ describeInBrowser('on paper', () => {
       await typeInto(page, 'Milk after straining', '1 L');
       await toPaper();
       const line = (label: string) => card().getByRole('row', { name: new RegExp(`^${label}`) });
-      for (const label of ['Weight as bought', 'Sweetener to add', 'Grains to add']) {
+      for (const label of ['Weight as bought', 'Sweetener to add', 'Culture to add']) {
         await expect
           .poll(() => line(label).textContent())
           .toMatch(/\d\sg\s*(about\s)?[\d¼⅓½⅔¾][\s\S]*(cup|tbsp|tsp)[\s\S]*oz/);
       }
-      for (const label of ['Water to blend', 'Kefir to drink, grains out']) {
+      for (const label of ['Water to blend', 'Kefir to drink']) {
         expect(await line(label).textContent()).toMatch(/\d\smL\s*(about\s)?[\d¼⅓½⅔¾].*cup/);
       }
       expect(await line('Milk after straining').textContent()).toContain('given');
@@ -127,7 +127,7 @@ describeInBrowser('on paper', () => {
     test('every text is black or grey, also what is typed, wrong or chosen', async () => {
       await typeInto(page, 'Parts of water, by weight', '5');
       await typeInto(page, 'Headspace', '60 cm');
-      await findCell(page, 'Grains to add').click();
+      await findCell(page, 'Culture to add').click();
       expect(await page.evaluate(findInks)).not.toEqual([]);
       await toPaper();
       await expect.poll(() => page.evaluate(findInks)).toEqual([]);
@@ -138,7 +138,7 @@ describeInBrowser('on paper', () => {
       // More lines than most: several jars, milk grains, a plan with all its days.
       await showAllFigures(page);
       await typeInto(page, 'Number of jars', '7');
-      await page.getByRole('combobox', { name: 'Kind of grains' }).selectOption({ label: 'Milk kefir grains' });
+      await page.getByRole('combobox', { name: 'Kind of culture' }).selectOption({ label: 'Milk kefir grains' });
       await openPart(page, 'Plan');
       await page.getByRole('combobox', { name: 'Plan for Saturday almond' }).selectOption({ label: 'To drink at' });
       expect(await countPages(page, format)).toBe(2);

@@ -115,7 +115,7 @@ describeInBrowser('a recipe from a book', () => {
       await panel.getByRole('textbox', { name: 'Amount of Grandmother’s secret' }).fill('150 g');
       const plan = panel.getByRole('region', { name: 'The batch this makes' });
       await expect.poll(() => said(plan)).toContain('150 g');
-      await plan.getByRole('combobox', { name: 'Kind of grains' }).selectOption({ label: 'Milk kefir grains' });
+      await plan.getByRole('combobox', { name: 'Kind of culture' }).selectOption({ label: 'Milk kefir grains' });
       await expect.poll(() => said(plan)).toContain('Cashews');
       await panel.getByRole('button', { name: 'Make this batch' }).click();
       await expect.poll(() => names(page()).count()).toBe(2);
@@ -278,12 +278,12 @@ describeInBrowser('a kitchen of one’s own', () => {
 
   test('shows every amount as its scale can, and states the worst error', async () => {
     await typeInto(page(), 'Weight as bought', '143 g');
-    await typeInto(page(), 'Grains to add', '42 g');
+    await typeInto(page(), 'Culture to add', '42 g');
     await openPart(page(), 'Kitchen');
     await page().getByText('Spoons and cups', { exact: true }).click();
     await page().getByRole('radio', { name: '5 g', exact: true }).check();
     expect(await readCell(page(), 'Weight as bought')).toMatch(/145 g/);
-    expect(await readCell(page(), 'Grains to add')).toMatch(/40 g/);
+    expect(await readCell(page(), 'Culture to add')).toMatch(/40 g/);
     await openPart(page(), 'Steps');
     const steps = page().getByRole('region', { name: /^Steps for/ });
     expect(await said(steps)).toMatch(/Measured with this scale, a ratio is at most [\d.]+% off/);

@@ -47,7 +47,7 @@ describeInBrowser('a tour of the tables', () => {
     }, nothingWritten);
 
   test.each(names(grains))('every source is worked out with %s', async (grain) => {
-    await choose(page, 'Kind of grains', grain);
+    await choose(page, 'Kind of culture', grain);
     for (const source of names(sources)) {
       await choose(page, 'Nut, seed or coconut', source);
       expect(await findSlips(), source).toEqual([]);

@@ -28,7 +28,7 @@ describeInBrowser('a cook at the page', () => {
   });
 
   test('swaps cane sugar for honey, then maple syrup, at equal fermentable sugar', async () => {
-    await choose(page, 'Kind of grains', 'Water kefir grains');
+    await choose(page, 'Kind of culture', 'Water kefir grains');
     await choose(page, 'Kind of sweetener', 'Cane sugar, white');
     await typeInto(page, 'The same as cane sugar', '18 g');
     await choose(page, 'Kind of sweetener', 'Honey');

@@ -33,8 +33,8 @@ function imbalance({ of, evaluation }: Formulation): number | null {
   return Number.isFinite(into) && Number.isFinite(of('milkMass')) && into > 0 ? Math.abs(out / into - 1) : null;
 }
 
-/** What is said of a weight that no coefficient explains. */
-const doubts: readonly string[] = ['measuredImpossible', 'unitMeant', 'moreOutThanIn'];
+/** What is said of a weight that no coefficient explains, or that waits until another row is mended. */
+const doubts: readonly string[] = ['measuredImpossible', 'unitMeant', 'moreOutThanIn', 'notCounted'];
 
 /** A pulp was weighed that no moisture explains: it stands as it was weighed, and the milk as it was planned. */
 function isPulpUnexplained({ evaluation: { standing } }: Formulation): boolean {

@@ -224,3 +224,32 @@ test.each([
 ])('the jar of “%s” is found', (text, vessel) => {
   expect(plan(`1 cup almonds\n${text}`).choices.vessel).toBe(vessel);
 });
+
+describe('a recipe without grains', () => {
+  const cellOf = (text: string, row: string) => plan(text).cells.find((cell) => cell.row === row)?.text;
+
+  test('takes a packet of kefir starter for starter powder, by the packet', () => {
+    for (const line of ['1 packet kefir starter', '1 kefir starter packet', '1 sachet kefir starter powder']) {
+      const { choices, asks } = plan(`150 g cashews\n700 mL water\n15 g sugar\n${line}`);
+      expect([choices.grains, asks], line).toEqual(['powder', []]);
+      expect(cellOf(`150 g cashews\n700 mL water\n15 g sugar\n${line}`, 'grainMass'), line).toBe('3 g');
+    }
+  });
+
+  test('takes spoons of finished kefir for a starter', () => {
+    for (const line of ['2 tbsp finished kefir', '2 tbsp kefir from my last batch', '2 tbsp kefir']) {
+      const { choices } = plan(`150 g cashews\n700 mL water\n15 g sugar\n${line}`);
+      expect(choices.grains, line).toBe('kefir');
+    }
+    expect(cellOf('150 g cashews\n700 mL water\n2 tbsp finished kefir', 'grainMass')).toBe('30.2 g');
+  });
+
+  test('asks for a culture or a source it does not name, and makes no almonds of oats', () => {
+    const none = plan('150 g cashews\n700 mL water\n15 g sugar');
+    expect([none.asks, none.formulation]).toEqual([['grains'], null]);
+    const oats = plan('1 cup rolled oats\n4 cups water\n1 tbsp sugar\n1 packet kefir starter');
+    expect([oats.choices.source, oats.asks]).toEqual(['oats', []]);
+    const unknown = plan('1 cup quinoa\n4 cups water\n1 tbsp sugar\n1 packet kefir starter');
+    expect([unknown.choices.source, unknown.asks, unknown.formulation]).toEqual([undefined, ['source'], null]);
+  });
+});

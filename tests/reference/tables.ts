@@ -15,6 +15,7 @@ import { foodMeasures } from '../../src/reference/food-measures';
 import { foods } from '../../src/reference/foods';
 import { fruits } from '../../src/reference/fruits';
 import { grainGrowth, neverMixed } from '../../src/reference/grain-care';
+import { grainNotes } from '../../src/reference/grain-notes';
 import { grains } from '../../src/reference/grains';
 import { aureusGrowth } from '../../src/reference/growth-limit';
 import { growthModel } from '../../src/reference/growth-model';
@@ -63,6 +64,7 @@ export const tables = {
     growthModel,
     grainGrowth,
     neverMixed,
+    grainNotes,
     handwork,
     families,
     learning,

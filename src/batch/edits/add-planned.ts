@@ -1,6 +1,6 @@
 import type { NumericRowId } from '../../formula/recipe/order';
 import type { SweetenerPart } from '../../formula/recipe/recipe';
-import type { GrainId } from '../../reference/grains';
+import type { CultureId } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 import type { SourceId } from '../../reference/sources';
 import { changeBatch } from '../document/change-batch';
@@ -17,7 +17,7 @@ export interface PlannedBatch {
     readonly vessel?: JarId;
     readonly source?: SourceId;
     readonly sweetener?: readonly SweetenerPart[];
-    readonly grains?: GrainId;
+    readonly grains?: CultureId;
   };
   /** What flavours the glass, and whatever else the sheet has no row for, as written. */
   readonly extras?: readonly string[];

@@ -1,13 +1,13 @@
 import { describeEntry } from '../../formula/stock/line-words';
 import type { Kitchen } from '../../formula/words/write-row';
-import { type GrainId, grains as kinds } from '../../reference/grains';
+import { type GrainKind, grains as kinds } from '../../reference/grains';
 import { stockRest } from '../../reference/stock-rest';
 import type { SheetDocument, Stock, StockLine } from '../document/document';
 import { heaviestStock, longestName, longestNote, mostStockLines, mostStocks } from '../document/document-limits';
 import { cleanName, cutText } from '../document/plain-text';
 
 /** Adds a jar of grains with the first thing written down of it; a sheet that holds as many as it can stays as it is. */
-export function addStock(document: SheetDocument, grains: GrainId, name: string, first: StockLine): SheetDocument {
+export function addStock(document: SheetDocument, grains: GrainKind, name: string, first: StockLine): SheetDocument {
   const stocks = document.stocks ?? [];
   if (stocks.length >= mostStocks || !isSound(first)) return document;
   const called = freeName(cleanName(name) === '' ? kinds[grains].name : cleanName(name), stocks);

@@ -54,19 +54,21 @@ export function readBare(row: NumericRowId, text: string, settings: Settings): R
 }
 
 function read(row: NumericRowId, text: string, settings: Settings, askUnit: readonly string[] | null): ReadResult {
-  const { kind, weighing, shareOf, inEach, weighed, range } = numericRows[row];
+  const { kind, weighing, shareOf, ofMilk, inEach, weighed, range } = numericRows[row];
   const other = otherKinds[kind];
   // Of the source only: how much a can holds is for the sheet to say, by what is chosen.
-  const isCans = weighing === 'source' && inCans.test(text);
+  const counted = weighing === 'source' ? inCans : weighing === 'grains' ? inPackets : null;
+  const isCounted = counted?.test(text) === true;
   if (kind === 'time' && overnight.test(normaliseTyped(text).text)) return { ok: true, reading: night };
-  return readQuantity(isCans ? text.replace(inCans, 'pieces') : text, {
+  return readQuantity(isCounted ? text.replace(counted, 'pieces') : text, {
     kind,
     bareUnit: bareUnitOf(row, settings),
     also: [
       ...(weighing === undefined || other === undefined ? [] : [other]),
       ...(shareOf === undefined ? [] : ['share' as const]),
       ...(inEach === undefined ? [] : ['mass' as const]),
-      ...(isCans ? ['count' as const] : []),
+      ...(isCounted ? ['count' as const] : []),
+      ...(ofMilk === undefined ? [] : ['share' as const]),
     ],
     cups: settings.cups,
     decimalComma: settings.decimalComma,
@@ -85,6 +87,7 @@ function unitsOf(row: NumericRowId): readonly string[] | null {
 }
 
 const inCans = /\b(?:cans?|tins?)\b\.?/i;
+const inPackets = /\b(?:packets?|sachets?)\b/i;
 const overnight = /^(?:about |~ ?)?over[ -]?night$/i;
 const night: Reading = {
   kind: 'time',

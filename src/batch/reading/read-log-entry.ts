@@ -64,7 +64,7 @@ export function readLogEntry(form: LogForm, settings: Settings, now: string): Lo
   return { ok: true, found: { found, at, ...values, note: form.note.trim() } };
 }
 
-const missingHours = 'Type how many hours the grains had been in, such as 14 h, or choose “Just looked”.';
+const missingHours = 'Type how many hours it had stood with its culture, such as 14 h, or choose “Just looked”.';
 
 function told(field: LogField, problem: string | null): Partial<Record<LogField, string>> {
   return problem === null ? {} : { [field]: problem };

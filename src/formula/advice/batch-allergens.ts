@@ -7,7 +7,7 @@ import { describeOrigin } from '../words/origin-words';
 
 export interface BatchAllergen {
   readonly id: AllergenId;
-  readonly from: 'source' | 'grains';
+  readonly from: 'source' | 'grains' | 'starter';
   /** Whether the US list of major allergens and Annex II of the EU regulation name it. */
   readonly us: boolean;
   readonly eu: boolean;
@@ -27,7 +27,7 @@ export interface BatchAllergens {
 export function allergensOf({ choices: { source, grain } }: Formulation): BatchAllergens {
   const entries = [
     ...source.allergens.map((id) => describeAllergen(id, 'source')),
-    ...grain.allergens.map((id) => describeAllergen(id, 'grains')),
+    ...grain.allergens.map((id) => describeAllergen(id, grain.starter === undefined ? 'grains' : 'starter')),
   ];
   const unnamed = source.allergens.length > 0 ? [] : [describeUnnamed(source)];
   const texts = [...unnamed, ...entries.map(({ text }) => text)];
@@ -37,7 +37,11 @@ export function allergensOf({ choices: { source, grain } }: Formulation): BatchA
 function describeAllergen(id: AllergenId, from: BatchAllergen['from']): BatchAllergen {
   const allergen: Allergen = allergens[id];
   const { name, us, eu, note } = allergen;
-  const subject = from === 'grains' ? `${name}, from the grains,` : name;
+  const subject = {
+    source: name,
+    grains: `${name}, from the grains,`,
+    starter: `${name}, which the starter may bring,`,
+  }[from];
   // What neither list names has a note that says so itself, with its date.
   const text =
     us || eu || note === undefined

@@ -1,4 +1,6 @@
 import { growthIn, neverMixed } from '../../reference/grain-care';
+import { grainNotes } from '../../reference/grain-notes';
+import { isGrains } from '../../reference/grains';
 import type { Formulation } from '../engine/formulate';
 import type { CautionTopic } from './caution-conditions';
 import { type BatchCaution, cautionsAbout } from './cautions';
@@ -20,7 +22,7 @@ const topics: readonly (readonly [id: string, name: Name, about: readonly Cautio
   ['allergens', 'Allergens', ['allergens']],
   ['health', 'Children and health', ['infants', 'people']],
   ['alcohol', 'Alcohol', ['alcohol']],
-  ['grains', 'Grains', []],
+  ['grains', ({ choices: { grain } }) => (grain.starter === undefined ? 'Grains' : 'Starter'), []],
   ['law', 'Its name, and selling it', ['law']],
 ];
 
@@ -37,10 +39,11 @@ export function careTopics(formulation: Formulation): readonly CareTopic[] {
 }
 
 /** How the grains are kept; what they carry into the drink stands with the allergens. */
-function ofGrains({ recipe, choices: { grain } }: Formulation): readonly BatchCaution[] {
-  const kept = grain.notes.flatMap(({ text, origin, caution }, place): BatchCaution[] =>
+function ofGrains({ recipe }: Formulation): readonly BatchCaution[] {
+  const kept = grainNotes[recipe.grains].flatMap(({ text, origin, caution }, place): BatchCaution[] =>
     caution === true ? [] : [{ id: `${recipe.grains}:${place}`, text, origin }],
   );
+  if (!isGrains(recipe.grains)) return kept;
   return [...kept, { id: 'growth', ...growthIn(recipe.source, recipe.grains) }, { id: 'neverMixed', ...neverMixed }];
 }
 

@@ -30,7 +30,11 @@ export function formulate(recipe: Recipe): Formulation {
 function workOut(recipe: Recipe): Formulation {
   const settled = settledFor(recipe);
   const given = recipe.given.filter(({ row }) => isTypable(numericRows[row]));
-  const plan = planFor(given, { takesWater: settled.takesWater, sweetens: settled.fermentable.value > 0 });
+  const plan = planFor(given, {
+    takesWater: settled.takesWater,
+    sweetens: settled.fermentable.value > 0,
+    stays: settled.choices.grain.starter !== undefined,
+  });
   const planned = evaluate(settled, recipe, plan);
   const actual = isMeasured(recipe) ? evaluateMeasured(recipe, plan, planned) : planned;
   // Every row, so that each problem is known before the first is told, and a rule that fails does so here.

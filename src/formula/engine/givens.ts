@@ -63,7 +63,9 @@ function inRowUnit(
     const whole = x.of(row.shareOf);
     return Number.isNaN(whole) ? { code: 'waits', at: id, for: row.shareOf } : (amount / 100) * whole;
   }
+  if (kind === 'share' && row.ofMilk === true) return (amount / 100) * 1000 * x.of('usualMilkDensity');
   if (kind === 'count' && row.weighing === 'source') return inCans(x, id, amount);
+  if (kind === 'count' && row.weighing === 'grains') return inPackets(x, id, amount);
   if (kind === 'mass' && row.inEach !== undefined) return inEachBottle(x, id, amount);
   const weight = rowWeight(x, row);
   const weighs = (kind === 'volume' && row.kind === 'mass') || (kind === 'mass' && row.kind === 'volume');
@@ -77,6 +79,12 @@ function inCans(x: Access, id: NumericRowId, cans: number): number | Problem {
   const { can, name } = x.choices.source;
   const weight = x.of('sourceWeight');
   return can === undefined ? { code: 'noCan', at: id, food: name } : cans * x.c('canSize') * weight;
+}
+
+/** So many packets of the culture, g; only of what is sold by the packet. */
+function inPackets(x: Access, id: NumericRowId, packets: number): number | Problem {
+  const { starter, name } = x.choices.grain;
+  return starter?.packet === undefined ? { code: 'noPacket', at: id, food: name } : packets * x.c('packet');
 }
 
 /** So many g in each bottle, in g per litre of what fills it; nothing where no bottle is filled. */

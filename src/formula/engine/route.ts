@@ -49,6 +49,8 @@ function wayName(id: TermId, plan: Plan, knowsSugarLeft: boolean): string {
 
 function sharedWay(id: string, plan: Plan, knowsSugarLeft: boolean): string | undefined {
   if (id === 'sugarForgotten' || id === 'gasLeast' || id === 'gasMost') return knowsSugarLeft ? 'measured' : 'all';
+  if (id === 'liquid') return plan.stays ? 'whole' : 'fill';
+  if (id === 'drinkSugar' || id === 'drinkSugarMost') return plan.stays ? 'withStarter' : 'perLiquid';
   return fillWay(id, plan);
 }
 

@@ -8,6 +8,8 @@ export interface Setting {
   readonly takesWater: boolean;
   /** Whether the sweetener holds anything the grains can ferment. */
   readonly sweetens: boolean;
+  /** Whether the culture stays in the drink, rather than being strained out. */
+  readonly stays: boolean;
 }
 
 const ofSugar: readonly NumericRowId[] = ['sugarRate', 'startingSugar', 'caneEquivalent', 'sweetenerMass'];
@@ -56,7 +58,7 @@ const plans = new Map<string, Plan>();
 
 /** The plan for what is typed, found once for all batches of which the same is typed in the same order. */
 export function planFor(given: readonly Given[], setting: Setting): Plan {
-  let shape = `${setting.takesWater ? 'w' : ''}${setting.sweetens ? 's' : ''}`;
+  let shape = `${setting.takesWater ? 'w' : ''}${setting.sweetens ? 's' : ''}${setting.stays ? 'k' : ''}`;
   for (const { row, use } of given) shape += use === 'onHand' ? ` +${row}` : ` ${row}`;
   const known = plans.get(shape);
   if (known !== undefined) return known;
@@ -176,7 +178,7 @@ function settle(
   const depthRules = fillFromRoom && !joining.fill;
   ways.headspaceVolume = depthRules && !roomIsTyped ? 'fromDepth' : 'fromFill';
   ways.headspaceDepth = depthRules && !roomIsTyped ? 'usual' : 'fromRoom';
-  ways.drinkVolume = scale === 'servings' ? 'fromServings' : 'strained';
+  ways.drinkVolume = scale === 'servings' ? 'fromServings' : setting.stays ? 'whole' : 'strained';
   ways.servingSize = sharesGlasses && accepted.has('servings') ? 'fromServings' : 'usual';
   ways.sugarRate = sugarWay(joining, setting, sweetenerFixed);
   ways.sweetenerMass = accepted.has('caneEquivalent') ? 'fromCane' : 'rate';
@@ -189,6 +191,7 @@ function settle(
     joinedBy: joined ? joinedBy(scale) : null,
     sweetenerFixed,
     grainsFixed,
+    stays: setting.stays,
     sugarBy: sugarBy(joining, setting, sweetenerFixed),
     depthIsLeast: depthTyped && !depthRules,
     asksHeadspace: depthTyped,

@@ -10,7 +10,7 @@ import { isRow } from './ways-of';
 
 /** A batch of which nothing can be told but its choices: every term is NaN, and every row waits for the first. */
 export function withoutNumbers(recipe: Recipe): Formulation {
-  const plan = planBatch([], { takesWater: true, sweetens: true });
+  const plan = planBatch([], { takesWater: true, sweetens: true, stays: false });
   const bare: Recipe = { ...recipe, given: [], measured: {}, yours: {}, onHand: {} };
   const values = new Map(termIds.map((id) => [id, Number.NaN]));
   const settled = new Settled(bare, new Map());

@@ -80,10 +80,12 @@ function accountOfFirst(formulation: Formulation): Account | null {
 }
 
 /** Sugar at the start per litre of liquid, from the least to the most that tables and labels leave open. */
-function drinkSugarRange({ of, evaluation, choices }: Formulation): Estimate {
+function drinkSugarRange(formulation: Formulation): Estimate {
+  const { of, evaluation, choices } = formulation;
   const { low, value } = fermentableOf(choices.sweetener, choices.grain.takes);
   const added = of('sugarRate') * (value > 0 ? low / value : 1);
-  const least = ((nativeSugarRange(evaluation).low + added) * of('milkVolume')) / of('liquid');
+  const ofMilk = ((nativeSugarRange(evaluation).low + added) * of('milkVolume')) / of('liquid');
+  const least = ofMilk + broughtBy(formulation, 'starterSugar').low;
   const likely = of('drinkSugar');
   // What was typed for the start can be less than what is believed at the least of the milk’s own.
   return { low: Math.min(least, likely), likely, high: Math.max(of('drinkSugarMost'), likely) };
@@ -129,10 +131,16 @@ function fate(formulation: Formulation, { start, used: usedBy }: Account): Sugar
   const most = productsOf(used.high, yeast.high);
   // The more goes through yeast, the less is left for acid.
   const acid = { low: productsOf(used.low, yeast.high), high: productsOf(used.high, yeast.low) };
+  const [acidBrought, brought] = [broughtBy(formulation, 'starterAcid'), broughtBy(formulation, 'starterEthanol')];
+  const ethanol = {
+    low: least.ethanol + brought.low,
+    likely: likely.ethanol + brought.likely,
+    high: most.ethanol + brought.high,
+  };
   const alcohol = {
-    low: alcoholOf(least.ethanol),
-    likely: alcoholOf(likely.ethanol),
-    high: alcoholOf(most.ethanol),
+    low: alcoholOf(ethanol.low),
+    likely: alcoholOf(ethanol.likely),
+    high: alcoholOf(ethanol.high),
   };
   const line = alcoholLine.value;
   return {
@@ -140,8 +148,12 @@ function fate(formulation: Formulation, { start, used: usedBy }: Account): Sugar
     native: (formulation.of('nativeSugar') * formulation.of('milkVolume')) / formulation.of('liquid'),
     used,
     left,
-    lacticAcid: { low: acid.low.lacticAcid, likely: likely.lacticAcid, high: acid.high.lacticAcid },
-    ethanol: { low: least.ethanol, likely: likely.ethanol, high: most.ethanol },
+    lacticAcid: {
+      low: acid.low.lacticAcid + acidBrought.low,
+      likely: likely.lacticAcid + acidBrought.likely,
+      high: acid.high.lacticAcid + acidBrought.high,
+    },
+    ethanol,
     alcohol,
     carbonDioxide: { low: least.carbonDioxide, likely: likely.carbonDioxide, high: most.carbonDioxide },
     sweetness: tasteOf(left.likely),
@@ -158,6 +170,14 @@ function tasteOf(left: number): string {
 /** Alcohol by volume, %, of so much ethanol in g/L, at 20 °C. */
 export function alcoholOf(ethanol: number): number {
   return (100 * ethanol) / 1000 / physics.ethanolDensity.value;
+}
+
+/** What a starter brings into a litre of kefir, g; nothing where grains are strained out. */
+function broughtBy(formulation: Formulation, what: 'starterSugar' | 'starterAcid' | 'starterEthanol'): Estimate {
+  if (formulation.choices.grain.starter === undefined) return { low: 0, likely: 0, high: 0 };
+  const perLitre = (1000 * formulation.of('grainMass')) / formulation.of('liquid');
+  const { low, likely, high } = rangeOf(formulation, what);
+  return { low: low * perLitre, likely: likely * perLitre, high: high * perLitre };
 }
 
 /** A coefficient in effect with its range; one figure where it is the cook's own. */

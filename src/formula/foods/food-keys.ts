@@ -1,7 +1,7 @@
 import { sourceAliases, sweetenerAliases } from '../../reference/aliases';
 import { type FlavourId, flavours } from '../../reference/flavours';
 import { type FoodId, foods } from '../../reference/foods';
-import { type GrainId, grains } from '../../reference/grains';
+import { type CultureId, grains } from '../../reference/grains';
 import { dairyRecords, grainAliases, otherFoodAliases, waterRecord } from '../../reference/other-aliases';
 import { type OtherFoodId, otherFoods } from '../../reference/other-foods';
 import { type SourceId, sources } from '../../reference/sources';
@@ -13,7 +13,7 @@ export type FoodKey =
   | OtherFoodId
   | `source.${SourceId}`
   | `sweetener.${SweetenerId}`
-  | `grains.${GrainId}`
+  | `grains.${CultureId}`
   | `flavour.${FlavourId}`
   | `own.${string}`;
 
@@ -28,7 +28,7 @@ export interface OwnFood {
 export type FoodPart =
   | { readonly role: 'source'; readonly id: SourceId }
   | { readonly role: 'sweetener'; readonly id: SweetenerId }
-  | { readonly role: 'grains'; readonly id: GrainId }
+  | { readonly role: 'grains'; readonly id: CultureId }
   | { readonly role: 'water' | 'milk' | 'other'; readonly flavour?: FlavourId };
 
 export interface FoodEntry {

@@ -1,4 +1,5 @@
 import { foodMeasures, measurePlace } from '../../reference/food-measures';
+import { type CultureId, grains } from '../../reference/grains';
 import { type Coefficient, type Origin, published } from '../../reference/origins';
 import { sweeteners } from '../../reference/sweeteners';
 import { type CupWeight, cupWeights, kindOf } from './cup-weights';
@@ -107,6 +108,7 @@ export function pieceWeight(food: string): PieceWeight | null {
     const { piece } = sweeteners[entry.part.id];
     if (piece !== undefined) return piece;
   }
+  if (entry.part.role === 'grains') return packetOf(entry.part.id);
   if (entry.record === null) return null;
   const { record } = entry;
   const found = foodMeasures[record].measures.find(
@@ -119,4 +121,10 @@ export function pieceWeight(food: string): PieceWeight | null {
     measure,
     origin: published('usda-sr', measurePlace(record, measure)),
   };
+}
+
+/** A packet counts as a piece of what is sold by the packet. */
+function packetOf(culture: CultureId): PieceWeight | null {
+  const packet = grains[culture].starter?.packet;
+  return packet === undefined ? null : { grams: packet.value, measure: '1 packet', origin: packet.origin };
 }

@@ -1,5 +1,5 @@
 import { nearly } from '../../measure/nearly';
-import type { GrainId } from '../../reference/grains';
+import type { CultureId } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 import { type Formulation, formulate } from '../engine/formulate';
 import { type AmountRowId, amountRows, type NumericRowId } from '../recipe/order';
@@ -10,7 +10,7 @@ import { numericRows } from '../rows/sheet';
 export interface KitchenAtHand {
   readonly vessel: JarId;
   readonly temperature: number | null;
-  readonly grains: GrainId;
+  readonly grains: CultureId;
 }
 
 /** A recipe made ready to be carried to any kitchen. */
@@ -29,7 +29,7 @@ export interface Lesson {
 /** What of the recipe does not hold in a kitchen. */
 export type LeftBehind =
   /** Its dose, g/L, is of another culture. */
-  | { readonly what: 'dose'; readonly rate: number; readonly of: GrainId; readonly here: GrainId }
+  | { readonly what: 'dose'; readonly rate: number; readonly of: CultureId; readonly here: CultureId }
   /** What was typed of its jar is of another jar. */
   | { readonly what: 'jar' }
   /** A jar of the cook’s own that nobody has measured yet. */
@@ -127,14 +127,14 @@ export function inKitchen(lesson: Lesson, kitchen: KitchenAtHand): InKitchen {
 
 /** What all of a class takes of one culture, g; together with how many kitchens it is for. */
 export interface CultureToBring {
-  readonly grains: GrainId;
+  readonly grains: CultureId;
   readonly grams: number;
   readonly kitchens: number;
 }
 
 /** The culture that somebody has to bring for all kitchens, each kind once, in the order of the kitchens. */
 export function culturesToBring(formulations: readonly Formulation[]): readonly CultureToBring[] {
-  const found = new Map<GrainId, CultureToBring>();
+  const found = new Map<CultureId, CultureToBring>();
   for (const { recipe, rows } of formulations) {
     const { value } = rows.grainMass;
     if (typeof value !== 'number') continue;

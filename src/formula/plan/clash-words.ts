@@ -24,7 +24,7 @@ export function describeClash(
   const all = writeNames(clash.names);
   if (clash.kind === 'hands') {
     if (clash.times > 1) return `${all} need hands at the same time: ${clash.times} times, first ${full(clash.from)}.`;
-    const [one, other] = clash.steps.map((step) => `“${titleOf(step, false)}”`);
+    const [one, other] = clash.steps.map((step) => `“${titleOf(step, false, true)}”`);
     const what = one === other ? `both ${one}` : `${one} and ${other}`;
     return `${all} need hands at the same time, ${full(clash.from)}: ${what}.`;
   }

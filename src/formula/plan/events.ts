@@ -8,6 +8,7 @@ import { StepWriter, say } from '../steps/step-writer';
 import { writeElapsed } from '../time/elapsed-words';
 import type { TimelineEvent } from '../time/event';
 import { turnTimeOf } from '../time/turn-time';
+import { cultureNoun } from '../words/culture-words';
 import type { Kitchen } from '../words/write-row';
 import type { BatchPlan } from './plan-batch';
 import type { PlannedStep, PlannedWait, Schedule, StepKind, WaitKind } from './schedule';
@@ -33,7 +34,8 @@ export function eventsOf(
 }
 
 /** What a step is called. */
-export function titleOf({ kind }: PlannedStep, isLiquid: boolean): string {
+export function titleOf({ kind }: PlannedStep, isLiquid: boolean, hasGrains: boolean): string {
+  if (kind === 'strain' && !hasGrains) return 'Stir it and put it in the cold';
   return kind === 'make' && isLiquid ? 'Pour the milk and set up the jar' : titles[kind];
 }
 
@@ -62,7 +64,8 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   ) {}
 
   title(step: PlannedStep): string {
-    return titleOf(step, this.writer.formulation.choices.source.form === 'liquid');
+    const { source, grain } = this.writer.formulation.choices;
+    return titleOf(step, source.form === 'liquid', grain.starter === undefined);
   }
 
   soak(): string {
@@ -97,7 +100,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     return say(
       'From here on it may be ready: taste it, and see whether it is sour enough for you.',
       isHome ? `Measure its pH too: at ${this.writer.onItsWay()} and falling, let it go on.` : null,
-      this.likely('ferment', 'Likely ready', 'after the grains went in'),
+      this.likely('ferment', 'Likely ready', `after ${this.culture} went in`),
     );
   }
 
@@ -124,8 +127,10 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
       this.writer.onlyAcid(),
       isHome ? this.again() : null,
       isHome ? this.notThere() : null,
-      this.likely('ferment', 'Likely ready', 'after the grains went in'),
-      'Taste it; if it is as you like it, strain the grains out and feed them.',
+      this.likely('ferment', 'Likely ready', `after ${this.culture} went in`),
+      this.hasGrains
+        ? 'Taste it; if it is as you like it, strain the grains out and feed them.'
+        : 'Taste it; if it is as you like it, stir it: there is nothing to strain out.',
       drink,
       hasSecond ? null : 'The kefir goes into the fridge.',
     );
@@ -151,11 +156,20 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
   }
 
   best(): string {
-    return 'In the fridge it is at its best up to here, counted from straining. Kitchens differ: taste before you pour.';
+    const from = this.hasGrains ? 'straining' : 'the day it was ready';
+    return `In the fridge it is at its best up to here, counted from ${from}. Kitchens differ: taste before you pour.`;
   }
 
   last(): string {
     return 'Drink what is left, or throw it out; at any sign of mould, at once.';
+  }
+
+  private get hasGrains(): boolean {
+    return this.writer.formulation.choices.grain.starter === undefined;
+  }
+
+  private get culture(): string {
+    return `the ${cultureNoun(this.writer.formulation.choices.grain)}`;
   }
 
   private get checks(): readonly PlannedStep[] {
@@ -184,7 +198,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const most = (isHot ? handwork.outOfColdHot : handwork.outOfCold).value;
     if (standsAbout(this.writer.formulation) <= convertNumber(most, 'h', 'min')) return null;
     const hours = this.writer.quantity(most, 'time');
-    return `This takes over ${hours}: make it in turns, or chill each load. Until the grains are in, milk stays out of the cold for ${hours} at most.`;
+    return `This takes over ${hours}: make it in turns, or chill each load. Until ${this.culture} ${this.hasGrains ? 'are' : 'is'} in, milk stays out of the cold for ${hours} at most.`;
   }
 
   private notThere(): string {
@@ -192,7 +206,7 @@ class EventWords implements Readonly<Record<StepKind, (step: PlannedStep) => str
     const [hours, longest] = [plain, falling].map((time) => this.writer.quantity(time, 'time'));
     const unless =
       falling > plain ? `, unless it is at ${this.writer.onItsWay()} and falling, then within ${longest}` : '';
-    return `Not there within ${hours} of the grains going in${unless}: throw it out; taste is no test.`;
+    return `Not there within ${hours} of ${this.culture} going in${unless}: throw it out; taste is no test.`;
   }
 
   private wait(kind: WaitKind): PlannedWait | undefined {

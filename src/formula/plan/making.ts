@@ -1,4 +1,4 @@
-import type { GrainId } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 
 /** How long a wait may last, in whole minutes: low ≤ likely ≤ high. */
@@ -47,6 +47,7 @@ export interface Making {
   readonly checks: number | null;
   /** By how many minutes in the jar a homemade milk must have turned, to which its straining is held too; else null. */
   readonly turnsBy: number | null;
-  readonly grains: Held<GrainId>;
+  /** Null where a starter stays in the drink: none of it is wanted again. */
+  readonly grains: Held<GrainKind> | null;
   readonly jars: Held<JarId>;
 }

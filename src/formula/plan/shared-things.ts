@@ -21,10 +21,10 @@ export interface Shared<P extends Placed> extends Span {
  * is a part of a larger one is not told beside it.
  */
 export function sharedThings<P extends Placed>(all: readonly P[], kind: Hold): readonly Shared<P>[] {
-  const kinds = new Set(all.map(({ making }) => making[kind].kind));
+  const kinds = new Set(all.flatMap(({ making }) => making[kind]?.kind ?? []));
   return [...kinds]
     .flatMap((thing) => {
-      const alike = all.filter(({ making }) => making[kind].kind === thing);
+      const alike = all.filter(({ making }) => making[kind]?.kind === thing);
       return groupsOf(alike).map((group) => sharedBy(group, kind));
     })
     .filter(({ need, have }) => have === null || have < need)
@@ -53,7 +53,7 @@ function groupsOf<P extends Placed>(all: readonly P[]): readonly (readonly Holde
 
 function sharedBy<P extends Placed>(holders: readonly Holder<P>[], kind: Hold): Shared<P> {
   const group = [...holders].sort((one, other) => one.at - other.at).map(({ one }) => one);
-  const things = group.map(({ making }): Held<string> => making[kind]);
+  const things = thingsOf(group, kind);
   const known = things.map(({ have }) => have).filter((have) => have !== null);
   return {
     kind,
@@ -66,14 +66,20 @@ function sharedBy<P extends Placed>(holders: readonly Holder<P>[], kind: Hold): 
   };
 }
 
+/** What batches hold of a kind; nothing of those that hold none. */
+function thingsOf(placed: readonly Placed[], kind: Hold): readonly Held<string>[] {
+  return placed.map(({ making }): Held<string> | null => making[kind]).filter((thing) => thing !== null);
+}
+
 /** Whether all that want the same kind of thing while a batch does have enough of it, even all at once. */
 export function hasEnough(moved: Placed, others: readonly Placed[], kind: Hold): boolean {
   const own = moved.busy;
-  if (own === null) return true;
+  const thing = moved.making[kind]?.kind;
+  if (own === null || thing === undefined) return true;
   const meeting = others.filter(({ making, busy }) => {
-    return busy !== null && making[kind].kind === moved.making[kind].kind && overlaps(busy, own);
+    return busy !== null && making[kind]?.kind === thing && overlaps(busy, own);
   });
-  const things = [moved, ...meeting].map(({ making }): Held<string> => making[kind]);
+  const things = thingsOf([moved, ...meeting], kind);
   const known = Math.max(...things.map(({ have }) => have ?? 0));
   return meeting.length === 0 || known >= things.reduce((sum, { need }) => sum + need, 0);
 }

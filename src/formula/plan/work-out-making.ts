@@ -1,4 +1,5 @@
 import { convertNumber } from '../../measure/units';
+import { isGrains } from '../../reference/grains';
 import { handwork } from '../../reference/handwork';
 import type { Coefficient } from '../../reference/origins';
 import { isFromItsMaker } from '../advice/caution-conditions';
@@ -40,18 +41,13 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
     make: makeOf(formulation),
     ferment: fermentOf(formulation, turnsBy, kitchen),
     taste: handwork.taste.value,
-    strain: workOn(handwork.strain.value, handwork.strainJar.value, numberAt(formulation, 'vesselCount')),
+    strain: strainOf(formulation),
     second,
     chill: chillOf(keep, second),
     keep,
     checks: isCarton && opened !== undefined ? opened.days : isSlow ? 1 : null,
     turnsBy,
-    grains: {
-      kind: formulation.recipe.grains,
-      name: choices.grain.name,
-      need: numberAt(formulation, 'grainMass') ?? 0,
-      have: stockOf(formulation, 'grains'),
-    },
+    grains: grainsOf(formulation),
     jars: {
       kind: formulation.recipe.vessel,
       name: choices.jar.name,
@@ -59,6 +55,21 @@ export function makingOf(formulation: Formulation, { id, name, opened }: Planned
       have: stockOf(formulation, 'jars'),
     },
   };
+}
+
+/** Straining the grains out of each jar; a starter is only stirred, and its jars go into the cold. */
+function strainOf(formulation: Formulation): number {
+  const jars = numberAt(formulation, 'vesselCount');
+  return isGrains(formulation.recipe.grains)
+    ? workOn(handwork.strain.value, handwork.strainJar.value, jars)
+    : workOn(handwork.fridge.value, handwork.bottleEach.value, jars);
+}
+
+function grainsOf(formulation: Formulation): Making['grains'] {
+  const { grains: kind } = formulation.recipe;
+  if (!isGrains(kind)) return null;
+  const need = numberAt(formulation, 'grainMass') ?? 0;
+  return { kind, name: formulation.choices.grain.name, need, have: stockOf(formulation, 'grains') };
 }
 
 function minutesOf(hours: number): number {

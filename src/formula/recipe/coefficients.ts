@@ -91,6 +91,10 @@ const table = {
   grainDensity: define('grains', { range: { least: 0.5, most: 2 } }, (c) => c.grain.density),
   grainSpoon: define('grains', { range: { least: 1, most: 100 } }, (c) => c.grain.tablespoon),
   cling: define('grains', { range: { least: 0, most: 5 } }, (c) => c.grain.cling),
+  packet: define('grains', { range: { least: 0, most: 100 } }, (c) => c.grain.starter?.packet ?? none),
+  starterSugar: define('grains', { range: { least: 0, most: 1 } }, (c) => c.grain.starter?.ownSugar ?? none),
+  starterAcid: define('grains', { range: { least: 0, most: 0.1 } }, (c) => c.grain.starter?.ownAcid ?? none),
+  starterEthanol: define('grains', { range: { least: 0, most: 0.1 } }, (c) => c.grain.starter?.ownEthanol ?? none),
   servingUsual: define('kitchen', { range: { least: 1, most: 5000 } }, () => kitchen.servingSize),
   ...fermentCoefficients,
 } satisfies Record<string, CoefficientDefinition>;

@@ -57,6 +57,7 @@ type ProblemBody =
   | { readonly code: 'severalJars'; readonly jars: number }
   | { readonly code: 'outsideUsual'; readonly low: number; readonly high: number; readonly kind: Kind }
   | { readonly code: 'noCan'; readonly food: string }
+  | { readonly code: 'noPacket'; readonly food: string }
   | { readonly code: 'fruitInEach'; readonly name: string; readonly grams: number }
   | { readonly code: 'ownWater'; readonly volume: number }
   /** More stays in the bag than runs through it; g of milk. */
@@ -120,6 +121,7 @@ export const severities: Readonly<Record<ProblemCode, Severity>> = {
   notTyped: 'refusal',
   noCupWeight: 'refusal',
   noCan: 'refusal',
+  noPacket: 'refusal',
   wrongKind: 'refusal',
   headspaceTooDeep: 'refusal',
   roomTooLarge: 'refusal',

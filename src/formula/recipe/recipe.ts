@@ -1,5 +1,5 @@
 import type { Kind } from '../../measure/units';
-import type { GrainId } from '../../reference/grains';
+import type { CultureId } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 import type { SourceId } from '../../reference/sources';
 import type { SweetenerId } from '../../reference/sweeteners';
@@ -46,7 +46,7 @@ export interface Recipe {
   readonly vessel: JarId;
   readonly source: SourceId;
   readonly sweetener: readonly SweetenerPart[];
-  readonly grains: GrainId;
+  readonly grains: CultureId;
   readonly given: readonly Given[];
   readonly measured: Readonly<Partial<Record<MeasuredRowId, Amount>>>;
   /** By coefficient key, such as `almond.uptake` or `kitchen.blenderSize`. */

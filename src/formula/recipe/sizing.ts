@@ -13,6 +13,8 @@ export interface Plan {
   /** Whether the mass of sweetener or grains is typed, so that it does not grow with the batch. */
   readonly sweetenerFixed: boolean;
   readonly grainsFixed: boolean;
+  /** Whether the culture stays in the drink, as a starter does; grains are strained out. */
+  readonly stays: boolean;
   /** Whether the added sugar is set as a total with the native sugar, g/L of milk. */
   readonly sugarBy: 'usual' | 'rate' | 'start' | 'mass' | 'none';
   /** Whether a typed headspace is the least to keep, rather than the very depth. */

@@ -8,7 +8,7 @@ function absentSweetener(x: Access): 'noSweetener' | 'refusedSweetener' | null {
 }
 
 export const sugarRate: NumericRow = {
-  label: 'Sugar added for the grains',
+  label: 'Sugar added to ferment',
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0, most: 300, zero: true },
@@ -57,7 +57,7 @@ export const caneEquivalent: NumericRow = {
 };
 
 export const startingSugar: NumericRow = {
-  label: 'Sugar for the grains at the start, the milk’s own included',
+  label: 'Sugar to ferment at the start, the milk’s own included',
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0, most: 300, zero: true },
@@ -65,7 +65,8 @@ export const startingSugar: NumericRow = {
 };
 
 export const grainRate: NumericRow = {
-  label: 'Grains per litre',
+  label: 'Culture per litre',
+  ofMilk: true,
   kind: 'concentration',
   typed: 'rate',
   range: { least: 0.01, most: 1000 },
@@ -74,7 +75,7 @@ export const grainRate: NumericRow = {
 };
 
 export const grainMass: NumericRow = {
-  label: 'Grains to add',
+  label: 'Culture to add',
   kind: 'mass',
   typed: 'mass',
   weighing: 'grains',

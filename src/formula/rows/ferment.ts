@@ -10,13 +10,14 @@ export const finalPH: NumericRow = {
 };
 
 export const drinkVolume: NumericRow = {
-  label: 'Kefir to drink, grains out',
+  label: 'Kefir to drink',
   kind: 'volume',
   typed: 'amount',
   weighing: 'milk',
   range: { least: 0.01, most: 500000 },
   ways: {
     strained: '{totalFill} − {grainMass} ÷ {grainDensity} − {grainMass} × {cling}, never below 0',
+    whole: '{totalFill}',
     fromServings: '{servings} × {servingSize}',
   },
 };

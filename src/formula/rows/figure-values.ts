@@ -30,7 +30,7 @@ export const cane = [{ entry: sweeteners.caneWhite, share: 1 }];
 
 /** An end of what a coefficient may be; a figure of the cook's own is what it is. */
 const end =
-  (id: 'carriedOver' | 'yeastShare' | 'withoutGrains' | 'usedWhenReady', at: 'low' | 'high') =>
+  (id: 'carriedOver' | 'yeastShare' | 'withoutGrains' | 'usedWhenReady' | 'starterSugar', at: 'low' | 'high') =>
   (x: Access): number =>
     coefficientInEffect(id, x.recipe, x.choices)[at] ?? x.c(id);
 
@@ -113,6 +113,7 @@ const values = {
   yeastMost: end('yeastShare', 'high'),
   paceLeast: end('withoutGrains', 'low'),
   paceMost: end('withoutGrains', 'high'),
+  starterSugarMost: end('starterSugar', 'high'),
   usedLeast: end('usedWhenReady', 'low'),
   usedMost: end('usedWhenReady', 'high'),
   solubilityRoom: solubility('roomTemperature'),

@@ -58,7 +58,11 @@ function wanted(x: Access): { target: number; fixed: number; kept: number } {
     case 'milk':
       return { target: x.of('milkVolume'), fixed: 0, kept: 0 };
     case 'drink':
-      return { target: x.of('drinkVolume'), fixed: x.of('drinkFixed'), kept: -perMilk() * x.c('cling') };
+      return {
+        target: x.of('drinkVolume'),
+        fixed: x.of('drinkFixed'),
+        kept: x.plan.stays ? perMilk() / x.c('grainDensity') : -perMilk() * x.c('cling'),
+      };
     default: {
       const target = x.of('vesselCount') * x.of('fillVolume');
       return { target, fixed: x.of('fixedRoom'), kept: perMilk() / x.c('grainDensity') };

@@ -58,6 +58,8 @@ export interface NumericRow {
   readonly weighed?: true;
   /** The row that a share typed here is a share of. */
   readonly shareOf?: NumericRowId;
+  /** A share typed here is one of the weight of the milk. */
+  readonly ofMilk?: true;
   /** A weight typed here is what goes into each bottle, so that another bottle is filled with the same. */
   readonly inEach?: 'bottle';
   readonly range: { readonly least: number; readonly most: number; readonly whole?: true; readonly zero?: true };

@@ -22,5 +22,5 @@ export const choiceRows: ChoiceRows = {
   vessel: { label: 'Kind of jar' },
   source: { label: 'Nut, seed or coconut' },
   sweetener: { label: 'Kind of sweetener' },
-  grains: { label: 'Kind of grains' },
+  grains: { label: 'Kind of culture' },
 };

@@ -89,12 +89,13 @@ export function keepStep(writer: StepWriter): StepDraft {
   const most = writer.quantity(kitchenLines.refrigerator.high ?? kitchenLines.refrigerator.value, 'temperature');
   const from = range === null ? null : writer.quantity(range.low, 'count');
   const to = range === null ? null : writer.quantity(range.high, 'count');
+  const strained = writer.formulation.choices.grain.starter === undefined ? 'straining' : 'the day it is ready';
   return {
     id: 'keep',
     title: 'Keep it cold',
     text: say(
       `Keep it in the refrigerator, at ${most} or less.`,
-      `Usual, counted from straining: ${writer.amount('keepDays')}.`,
+      `Usual, counted from ${strained}: ${writer.amount('keepDays')}.`,
       from === null || to === null || from === to ? null : `Kitchens differ: ${from} to ${to} days.`,
       describeExtras(writer),
     ),

@@ -1,7 +1,9 @@
+import type { Starter } from '../../reference/grains';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import { holdsFor, isWarm } from '../advice/caution-conditions';
 import { expectedAcidityOf, firstReading } from '../time/expected-acidity';
 import { turnTimeOf } from '../time/turn-time';
+import { cultureNoun } from '../words/culture-words';
 import { labelOf } from '../words/labels';
 import type { StepDraft } from './step';
 import { type StepWriter, say } from './step-writer';
@@ -10,12 +12,15 @@ import { type StepWriter, say } from './step-writer';
 export function coolStep(writer: StepWriter): StepDraft | null {
   if (!isWarm(writer.formulation)) return null;
   const most = writer.quantity(kitchenLines.grainTemperatureLimit.value, 'temperature');
-  return { id: 'cool', title: 'Cool the milk', text: `Cool the milk to ${most} or less before the grains go in.` };
+  const { starter } = writer.formulation.choices.grain;
+  const goIn = starter === undefined ? 'the grains go in' : 'the starter goes in';
+  return { id: 'cool', title: 'Cool the milk', text: `Cool the milk to ${most} or less before ${goIn}.` };
 }
 
-/** The grains, their dose, and where they gather. */
+/** The grains, their dose, and where they gather; of a starter, how it is stirred in. */
 export function cultureStep(writer: StepWriter): StepDraft {
-  const { floats, dairy } = writer.formulation.choices.grain;
+  const { floats, dairy, starter } = writer.formulation.choices.grain;
+  if (starter !== undefined) return starterStep(writer, starter);
   const each = writer.eachJar('grainMass');
   const text = say(
     dairy ? 'Rinse the dairy milk off the grains with cool boiled water; some milk protein stays in them.' : null,
@@ -26,19 +31,30 @@ export function cultureStep(writer: StepWriter): StepDraft {
   return each === null ? step : { ...step, perJar: `Grains for each jar: ${each}.` };
 }
 
+function starterStep(writer: StepWriter, { packet }: Starter): StepDraft {
+  const each = writer.eachJar('grainMass');
+  const text =
+    packet === undefined
+      ? `Shake the finished kefir and stir in ${writer.amount('grainMass')} of it.`
+      : `Starter powder: ${writer.amount('grainMass')}. Stir it smooth with a little of the milk, then into all of it.`;
+  const step: StepDraft = { id: 'culture', title: 'Add the starter', text };
+  return each === null ? step : { ...step, perJar: `Starter for each jar: ${each}.` };
+}
+
 /** Filling to the headspace, in how many jars, and a cover that lets gas escape. */
 export function coverStep(writer: StepWriter): StepDraft {
-  const { name } = writer.formulation.choices.jar;
+  const { jar, grain } = writer.formulation.choices;
+  const [{ name }, noun] = [jar, cultureNoun(grain)];
   const jars = writer.value('vesselCount');
   const fill = writer.amount('fillVolume');
   const cover = 'Cover with a cloth, an airlock, or a lid that is not tightened.';
   const room = `Leave ${writer.amount('headspaceDepth')} free below the rim.`;
   const step = { id: 'cover', title: 'Fill and cover' } as const;
-  if (jars === 1) return { ...step, text: say(`${name}, filled with milk and grains: ${fill}.`, room, cover) };
+  if (jars === 1) return { ...step, text: say(`${name}, filled with milk and ${noun}: ${fill}.`, room, cover) };
   const count = writer.amount('vesselCount');
   const filled = jars === null ? `Jars (${name}): ${count}.` : `${count} jars (${name}): share the milk equally.`;
   const text = say(filled, room, cover);
-  return { ...step, text, perJar: `Milk and grains in each jar: ${fill}.` };
+  return { ...step, text, perJar: `Milk and ${noun} in each jar: ${fill}.` };
 }
 
 /** When to taste: the range of hours of this batch, as an estimate; the row to mend where no time can be told. */
@@ -78,9 +94,10 @@ function readings(writer: StepWriter): string {
   );
 }
 
-/** Straining the grains out, what there is to drink, and where the grains go. */
+/** Straining the grains out, what there is to drink, and where the grains go; a starter stays in and is stirred. */
 export function liftStep(writer: StepWriter): StepDraft {
-  const { dairy } = writer.formulation.choices.grain;
+  const { dairy, starter } = writer.formulation.choices.grain;
+  if (starter !== undefined) return stirStep(writer);
   return {
     id: 'lift',
     title: 'Lift the grains',
@@ -91,6 +108,19 @@ export function liftStep(writer: StepWriter): StepDraft {
       dairy
         ? 'Rinse the grains in a little dairy milk and put them back into their resting jar of it, or straight into the next batch.'
         : 'Rinse the grains with cool water and put them back into their resting jar of sugar water, or straight into the next batch.',
+    ),
+  };
+}
+
+function stirStep(writer: StepWriter): StepDraft {
+  return {
+    id: 'lift',
+    title: 'Stir it',
+    text: say(
+      writer.onlyAcid(),
+      'Stir it smooth: there is nothing to strain out.',
+      writer.outcome('drinkVolume', 'kefir'),
+      'To start another batch with it, first fill a small clean jar, close it and keep it cold.',
     ),
   };
 }

@@ -17,7 +17,8 @@ export interface JarDrawing {
   /** From the rim down: how wide the inside is (diameter) at each depth. */
   readonly outline: readonly { readonly depth: number; readonly diameter: number }[];
   readonly surface: number;
-  readonly grains: Layer;
+  /** Null where nothing gathers: a starter is stirred into the milk. */
+  readonly grains: Layer | null;
   readonly grainsFloat: boolean;
   /** The fat of the milk, if all of it rose. Empty where there is hardly any. */
   readonly cream: Layer;
@@ -39,7 +40,8 @@ export function drawJar(formulation: Formulation): JarDrawing | null {
   const depth = wholeDepth(jar);
   const floats = choices.grain.floats;
   const cream = creamVolume(formulation) / jars;
-  const creamTop = floats ? grains : 0;
+  const gathers = choices.grain.starter === undefined;
+  const creamTop = gathers && floats ? grains : 0;
   return {
     depth,
     widest: Math.max(jar.bodyDiameter, jar.neckDiameter),
@@ -51,7 +53,7 @@ export function drawJar(formulation: Formulation): JarDrawing | null {
     ],
     surface: at(0),
     grainsFloat: floats,
-    grains: floats ? { from: at(0), to: at(grains) } : { from: at(fill - grains), to: depth },
+    grains: gathers ? (floats ? { from: at(0), to: at(grains) } : { from: at(fill - grains), to: depth }) : null,
     cream: { from: at(creamTop), to: at(creamTop + cream) },
   };
 }

@@ -1,5 +1,6 @@
 import { type Allergen, type AllergenId, allergens } from '../../reference/allergens';
 import { alcoholLine } from '../../reference/finished';
+import type { Grain } from '../../reference/grains';
 import { isUnknown } from '../advice/batch-allergens';
 import { allergensOf, findCaution } from '../advice/cautions';
 import type { Formulation } from '../engine/formulate';
@@ -59,7 +60,7 @@ export function labelOfBatch(
     { id: 'made', text: `Made ${days.made ?? blank}` },
     { id: 'tasteBy', text: writeLast(days) },
     { id: 'allergens', text: writeAllergens(formulation) },
-    grain.dairy ? { id: 'dairy', text: `Traces of milk, from the grains: ${listsOf('milk')}.` } : null,
+    grain.dairy ? { id: 'dairy', text: writeDairy(grain) } : null,
     hasHoney ? { id: 'infants', text: 'With honey: not for children under 12 months.' } : null,
     keep === null ? null : { id: 'keep', text: leads === 'us' ? fahrenheitFirst(keep.text) : keep.text },
     { id: 'live', text: 'Contains live cultures. Open slowly.' },
@@ -99,6 +100,15 @@ function writeAlcohol(formulation: Formulation): string {
 
 function fahrenheitFirst(text: string): string {
   return text.replace(/(\d+\s°C) \((\d+\s°F)\)/g, '$2 ($1)');
+}
+
+/** What of milk the culture brings or may bring; a finished kefir brings what it was made of as well. */
+function writeDairy({ starter }: Grain): string {
+  if (starter === undefined) return `Traces of milk, from the grains: ${listsOf('milk')}.`;
+  const from =
+    starter.packet === undefined ? 'the kefir it was started with' : 'the starter powder, as its packet says';
+  const besides = starter.packet === undefined ? ' And whatever that kefir was made of.' : '';
+  return `May hold milk, from ${from}: ${listsOf('milk')}.${besides}`;
 }
 
 /** The source's; what the grains bring has a line of its own. */

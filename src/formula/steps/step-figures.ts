@@ -1,3 +1,4 @@
+import type { Grain } from '../../reference/grains';
 import { handwork } from '../../reference/handwork';
 import { kitchenLines } from '../../reference/kitchen-lines';
 import type { Coefficient } from '../../reference/origins';
@@ -29,6 +30,7 @@ const minutesByHand: Readonly<Partial<Record<StepId, readonly (keyof typeof hand
 export function figuresOfStep(
   id: StepId,
   { form, soak, blendSeconds, blendWater, can, cook }: Source,
+  grain: Pick<Grain, 'starter'>,
 ): readonly StepFigure[] {
   const found: StepFigure[] = [];
   const add = (label: string, coefficient: Coefficient | null | undefined) => {
@@ -41,8 +43,10 @@ export function figuresOfStep(
   if (id === 'blend') add('Blending for', blendSeconds);
   if (id === (soak?.place === 'blending water' ? 'soak' : 'blend')) add('Water to blend with', blendWater?.temperature);
   if (id === (cook?.what === 'milk' ? 'heatMilk' : 'heatSource')) add('Cooking for', cook?.minutes);
-  if (id === 'cool') add('Warmth that harms no grains', kitchenLines.grainTemperatureLimit);
+  if (id === 'cool') add('Warmth that harms no culture', kitchenLines.grainTemperatureLimit);
   if (id === 'keep') add('The fridge', kitchenLines.refrigerator);
-  for (const work of minutesByHand[id] ?? []) add(wordsOf(work), handwork[work]);
+  const byHand: readonly (keyof typeof handwork)[] =
+    id === 'lift' && grain.starter !== undefined ? ['fridge', 'bottleEach'] : (minutesByHand[id] ?? []);
+  for (const work of byHand) add(wordsOf(work), handwork[work]);
   return found;
 }

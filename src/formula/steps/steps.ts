@@ -1,5 +1,7 @@
 import type { CautionId } from '../../reference/cautions';
 import { growthIn, neverMixed } from '../../reference/grain-care';
+import { grainNotes } from '../../reference/grain-notes';
+import { isGrains } from '../../reference/grains';
 import { type Note, notesOf } from '../../reference/source-notes';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { findCaution } from '../advice/cautions';
@@ -93,7 +95,7 @@ const placesOfCautions: readonly (readonly [CautionId, readonly StepId[]])[] = [
 ];
 
 function placedNotes(formulation: Formulation): readonly Placed[] {
-  const { source, grain, sweetener } = formulation.choices;
+  const { source, sweetener } = formulation.choices;
   // What steeps in its blending water gets its notes on blending where that water goes in.
   const blending: readonly StepId[] = source.soak?.place === 'blending water' ? ['soak'] : placesOfNotes.blend;
   const ofSource = notesOf(formulation.recipe.source, formulation.recipe.grains).map(
@@ -109,11 +111,12 @@ function placedNotes(formulation: Formulation): readonly Placed[] {
     return [{ at: where, note: { text: caution.text, caution: true, origin: caution.origin } }];
   });
   // A caution about the grains holds when they go in; the rest is about how they are kept.
-  const ofGrains = grain.notes.map(({ text, origin, caution }): Placed => {
+  const ofGrains = grainNotes[formulation.recipe.grains].map(({ text, origin, caution }): Placed => {
     return { at: [caution === true ? 'culture' : 'lift'], note: { text, caution: caution === true, origin } };
   });
   const { source: id, grains } = formulation.recipe;
-  const ofCare = [growthIn(id, grains), neverMixed].map(({ text, origin }): Placed => {
+  const care = isGrains(grains) ? [growthIn(id, grains), neverMixed] : [];
+  const ofCare = care.map(({ text, origin }): Placed => {
     return { at: ['lift'], note: { text, caution: false, origin } };
   });
   return [...ofSource, ...ofSweetener, ...ofGrains, ...ofCare, ...ofTable(formulation)];

@@ -1,5 +1,5 @@
-import type { GrainId } from '../../reference/grains';
-import { grains as kinds } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
+import { isGrains, grains as kinds } from '../../reference/grains';
 import type { JarId } from '../../reference/jars';
 import { jars } from '../../reference/jars';
 import { growthLearning } from '../../reference/stock-growth';
@@ -17,7 +17,7 @@ export interface Dose {
 }
 
 /** By which dose a stock is measured, g/L. */
-export function doseFor(grains: GrainId, formulation: Formulation | null): Dose {
+export function doseFor(grains: GrainKind, formulation: Formulation | null): Dose {
   const usual: Dose = { rate: kinds[grains].dose.value, isBatch: false };
   if (formulation === null || formulation.recipe.grains !== grains) return usual;
   const { value, status } = formulation.rows.grainRate;
@@ -31,14 +31,14 @@ export function carries(grams: number, { rate }: Dose): number {
 }
 
 /** The grains a batch asks for, g; null where it is of another kind, or has no figure. */
-export function askedBy(grains: GrainId, formulation: Formulation | null): number | null {
+export function askedBy(grains: GrainKind, formulation: Formulation | null): number | null {
   if (formulation === null || formulation.recipe.grains !== grains) return null;
   const { value } = formulation.rows.grainMass;
   return typeof value === 'number' && value > 0 ? value : null;
 }
 
 /** The recipe with these grains; a dose typed for others is none of theirs. */
-export function withGrains(recipe: Recipe, grains: GrainId): Recipe {
+export function withGrains(recipe: Recipe, grains: GrainKind): Recipe {
   if (recipe.grains === grains) return recipe;
   return { ...recipe, grains, given: recipe.given.filter(({ row }) => row !== 'grainRate') };
 }
@@ -46,6 +46,7 @@ export function withGrains(recipe: Recipe, grains: GrainId): Recipe {
 /** The grains that this recipe would ask for to fill another jar, at its own dose; null where it comes to no figure. */
 export function askedByJar(recipe: Recipe, vessel: JarId): number | null {
   const given = recipe.given.filter(({ row }) => row === 'grainRate' || row === 'headspaceDepth');
+  if (!isGrains(recipe.grains)) return null;
   return askedBy(recipe.grains, formulate({ ...recipe, vessel, given, measured: {}, onHand: {} }));
 }
 
@@ -102,6 +103,6 @@ export function spare({ rest, away }: Ledger, asked: number | null, batch: strin
 }
 
 /** A portion to give away: for a beginner’s jar at the usual dose, g. */
-export function portionOf(grains: GrainId): number {
+export function portionOf(grains: GrainKind): number {
   return (kinds[grains].dose.value * stockRest.portionJar.value) / 1000;
 }

@@ -1,4 +1,4 @@
-import type { GrainId } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
 import type { Coefficient } from '../../reference/origins';
 import type { SourceId } from '../../reference/sources';
 import { sources } from '../../reference/sources';
@@ -31,11 +31,11 @@ export interface GrowthLine {
 }
 
 /** What a gram of grains comes to in one batch, before any of this kitchen’s own was weighed. */
-export function expectedIn(grains: GrainId, where: GrowsIn): Coefficient {
+export function expectedIn(grains: GrainKind, where: GrowsIn): Coefficient {
   return expectedGrowth[expectedId(grains, where)];
 }
 
-function expectedId(grains: GrainId, where: GrowsIn): ExpectedGrowthId {
+function expectedId(grains: GrainKind, where: GrowsIn): ExpectedGrowthId {
   if ('medium' in where) {
     if (where.medium === 'sugarWater' && grains === 'water') return 'waterInSugarWater';
     return where.medium === 'dairy' && grains === 'milk' ? 'milkInDairy' : 'inPlantMilk';
@@ -95,7 +95,7 @@ function rangeOf({ value, low, high }: Coefficient): { readonly low: number; rea
 }
 
 /** The growth of a stock in each thing it was in, what it was in last first. */
-export function growthBySource(grains: GrainId, rounds: readonly Round[]): readonly GrowthLine[] {
+export function growthBySource(grains: GrainKind, rounds: readonly Round[]): readonly GrowthLine[] {
   const found = new Map<string, { readonly where: GrowsIn; readonly rounds: Round[] }>();
   for (const round of rounds) {
     const where = whereOf(round);
@@ -119,7 +119,7 @@ function whereOf({ source, medium }: Round): GrowsIn | null {
 }
 
 /** The growth of a stock in one thing: its own where it was weighed there, else what is expected. */
-export function growthIn(grains: GrainId, lines: readonly GrowthLine[], where: GrowsIn): Growth {
+export function growthIn(grains: GrainKind, lines: readonly GrowthLine[], where: GrowsIn): Growth {
   const key = Object.values(where).join();
   const line = lines.find((each) => Object.values(each.in).join() === key);
   return line?.growth ?? growthFrom([], expectedIn(grains, where));

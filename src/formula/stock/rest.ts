@@ -1,5 +1,5 @@
 import { convertNumber } from '../../measure/units';
-import type { GrainId } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
 import { grains as kinds } from '../../reference/grains';
 import type { Coefficient } from '../../reference/origins';
 import { stockRest } from '../../reference/stock-rest';
@@ -20,7 +20,7 @@ export interface RestLiquid {
  * The liquid for so many grams of grains to rest in: water for as many litres as they would carry of milk, with sugar at
  * a strength in g/L; or dairy milk at 10 % of grains.
  */
-export function restLiquid(grains: GrainId, grams: number, strength = stockRest.sugarWater.value): RestLiquid {
+export function restLiquid(grains: GrainKind, grams: number, strength = stockRest.sugarWater.value): RestLiquid {
   const held = Math.max(grams, 0);
   if (grains === 'milk') return { medium: 'dairy', volume: (1000 * held) / stockRest.dairy.value, sugar: 0 };
   const volume = (1000 * held) / kinds.water.dose.value;
@@ -28,7 +28,7 @@ export function restLiquid(grains: GrainId, grams: number, strength = stockRest.
 }
 
 /** The liquid of each day of waking grains up: dairy, or sugar water at its own strength. */
-export function reviveLiquid(grains: GrainId, grams: number): RestLiquid {
+export function reviveLiquid(grains: GrainKind, grams: number): RestLiquid {
   if (grains === 'water') return restLiquid(grains, grams, stockRest.reviveSugar.value);
   return { medium: 'dairy', volume: (1000 * Math.max(grams, 0)) / stockRest.reviveDairy.value, sugar: 0 };
 }
@@ -46,7 +46,7 @@ export interface Refresh {
 const unknownPlace: Place = 'room';
 
 /** How long a liquid lasts where they rest; null where no liquid is renewed. */
-export function refreshRule(grains: GrainId, place: Place | null): Coefficient | null {
+export function refreshRule(grains: GrainKind, place: Place | null): Coefficient | null {
   const at = place ?? unknownPlace;
   if (at === 'freezer' || at === 'dried') return null;
   const isCold = at === 'fridge';
@@ -55,7 +55,7 @@ export function refreshRule(grains: GrainId, place: Place | null): Coefficient |
 }
 
 /** The next renewal, at the same time of day as the last; null where nothing rests, or nobody said since when. */
-export function refreshOf(grains: GrainId, ledger: Ledger, clock: Pick<WallClock, 'later'>): Refresh | null {
+export function refreshOf(grains: GrainKind, ledger: Ledger, clock: Pick<WallClock, 'later'>): Refresh | null {
   const { rest, place, freshSince } = ledger;
   const rule = refreshRule(grains, place);
   if (rule === null || freshSince === null || !(rest > 0)) return null;

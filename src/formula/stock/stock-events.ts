@@ -1,4 +1,4 @@
-import type { GrainId } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
 import { stockRest } from '../../reference/stock-rest';
 import type { Instant, TimelineEvent } from '../time/event';
 import { dayMinutes, isInNight, type WallClock } from '../time/span';
@@ -11,7 +11,7 @@ import { describeFeeding, describeLiquid } from './stock-words';
 export interface KeptStock {
   readonly key: string;
   readonly name: string;
-  readonly grains: GrainId;
+  readonly grains: GrainKind;
   /** Sugar of its resting jar, g/L; absent for the usual. */
   readonly strength?: number;
 }

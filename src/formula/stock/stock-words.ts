@@ -1,6 +1,6 @@
 import { convertNumber } from '../../measure/units';
 import { writeNumber, writeTrimmed } from '../../measure/write-quantity';
-import { type GrainId, grains as kinds } from '../../reference/grains';
+import { type GrainKind, grains as kinds } from '../../reference/grains';
 import { sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import type { Instant } from '../time/event';
@@ -187,7 +187,7 @@ function writeSugar(grams: number, kitchen: Kitchen): string {
 
 /** How to feed them, as it stands in a calendar. */
 export function describeFeeding(
-  grains: GrainId,
+  grains: GrainKind,
   grams: number,
   strength: number | undefined,
   kitchen: Kitchen,
@@ -196,6 +196,6 @@ export function describeFeeding(
 }
 
 /** A kind of grains as it stands within a sentence. */
-export function kindName(grains: GrainId): string {
+export function kindName(grains: GrainKind): string {
   return lowerFirst(kinds[grains].name);
 }

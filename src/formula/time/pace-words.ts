@@ -1,4 +1,4 @@
-import { type GrainId, grains } from '../../reference/grains';
+import { type GrainKind, grains } from '../../reference/grains';
 import { sources } from '../../reference/sources';
 import { coefficients } from '../recipe/coefficients';
 import { type Kitchen, writeValue } from '../words/write-row';
@@ -17,7 +17,7 @@ export interface Taught {
   readonly words: string;
 }
 
-const isGrain = (id: string): id is GrainId => id in grains;
+const isGrain = (id: string): id is GrainKind => id in grains;
 const isSource = (id: string): id is keyof typeof sources => id in sources;
 
 /**
@@ -55,8 +55,8 @@ export function describeSources(paces: LearnedPaces, kitchen: Kitchen): string |
 }
 
 /** The kind of grains of which there are most makes. */
-function mostLogged(makes: readonly PaceOf[]): GrainId | null {
-  const counts = new Map<GrainId, number>();
+function mostLogged(makes: readonly PaceOf[]): GrainKind | null {
+  const counts = new Map<GrainKind, number>();
   for (const { grains: id } of makes) {
     if (id !== undefined && isGrain(id)) counts.set(id, (counts.get(id) ?? 0) + 1);
   }

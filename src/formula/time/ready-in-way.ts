@@ -59,11 +59,13 @@ function unitOf(row: HasteRowId, { leads }: Kitchen) {
   return leads === 'us' ? '°F' : '°C';
 }
 
-/** A tenth is finer than a kitchen measures, and one decimal can’t be read as thousands. */
+const fewGrams = 10; // geometry: below it a tenth would be more than 1 % of what is typed
+
+/** A tenth is finer than a kitchen measures but for a few grams, and neither can be read as thousands. */
 function writeTyped(row: HasteRowId, value: number, kitchen: Kitchen): string {
   const unit = unitOf(row, kitchen);
   const number = unit === '°F' ? convertNumber(value, '°C', unit) : value;
-  return `${writeTrimmed(number, 1, kitchen.decimalComma)} ${units[unit].symbol}`;
+  return `${writeTrimmed(number, number < fewGrams ? 2 : 1, kitchen.decimalComma)} ${units[unit].symbol}`;
 }
 
 type Typing = Extract<Change, { readonly do: 'type' }> & { readonly amount: number };

@@ -70,7 +70,10 @@ function usualRoom({ evaluation }: Formulation): Usual {
 
 function usualDose({ choices, evaluation }: Formulation): Usual {
   const { value, low = value, high = value } = choices.grain.dose;
-  return numericRows.grainRate.usual?.(evaluation) ?? { low, high };
+  const usual = numericRows.grainRate.usual?.(evaluation) ?? { low, high };
+  // More than counts as faster is no way to be faster.
+  const most = evaluation.c('doseMost') * evaluation.c('usualDose');
+  return { low: Math.min(usual.low, most), high: Math.min(usual.high, most) };
 }
 
 /** The usual addition on top of what is native, lowered by native sugar as the addition itself is. */

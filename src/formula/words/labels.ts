@@ -15,7 +15,7 @@ const absences: Readonly<Record<Absence, string>> = {
   noPulp: 'Nothing is strained out, so there is no pulp.',
   noBlending: 'A liquid needs no blending.',
   noSweetener: 'No sweetener is chosen.',
-  refusedSweetener: 'The grains can’t ferment this sweetener.',
+  refusedSweetener: 'The culture can’t ferment this sweetener.',
   measuredOnly: 'Measured only: dip a strip or a meter.',
   noLimit: 'Type what the bottle’s maker states. Ordinary jars and bottles have no rating.',
   noBottle: 'No second ferment.',

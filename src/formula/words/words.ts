@@ -59,6 +59,7 @@ const sentences: Sentences = {
   notWhole: () => 'Jars come whole. Type 1, 2, 3 and so on.',
   notTyped: (_, __, row) => `${row} can’t be typed: it is worked out, or measured in its working.`,
   noCupWeight: ({ food }) => `No cup weight is published for this (${food}). Type it in grams or ounces.`,
+  noPacket: ({ food }) => `This is not counted in packets (${food}). Type it in grams or tablespoons.`,
   noCan: ({ food }) => `This is not counted in cans (${food}). Type it in grams, ounces or cups.`,
   wrongKind: () => 'That unit measures something else. Use one that fits this row.',
   headspaceTooDeep: ({ depth }, write) =>
@@ -87,7 +88,7 @@ const sentences: Sentences = {
   belowNative: ({ native }, write) =>
     `The milk brings ${write(native)} of its own. Type at least that, or clear the cell.`,
   noRoomForMilk: ({ fill }, write) =>
-    `The sweetener and grains you typed leave no room for milk in ${write(fill, 'volume')}. Type less of them.`,
+    `The sweetener and culture you typed leave no room for milk in ${write(fill, 'volume')}. Type less of them.`,
   nothingToFerment: ({ sweetener, reason }) =>
     reason === ''
       ? `${sweetener}: nothing is added, so there is nothing to measure here. Choose a sweetener first.`
@@ -149,7 +150,7 @@ const sentences: Sentences = {
   },
   nothingToRipen: () => 'There is no fermentable sugar in this milk, so nothing ripens. Add a sweetener.',
   slowerThanLine: ({ hours }, write) =>
-    `At this warmth a homemade milk has ${write(hours, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. ${hours < defaults.acidityTime.value ? 'Use' : 'Find a warmer place, or use'} more grains.`,
+    `At this warmth a homemade milk has ${write(hours, 'time')} to reach pH\u00A0${write.number(defaults.acidityLine.value, 1)}, and this may take longer. ${hours < defaults.acidityTime.value ? 'Use' : 'Find a warmer place, or use'} more culture.`,
   bottleTooFull: ({ least }, write) =>
     `Leave at least ${write(least, 'volume')} empty: in a fuller bottle the liquid alone can burst the glass as it warms.`,
   overLimit: ({ limit, unsweetened }, write) =>

@@ -1,6 +1,6 @@
 import type { ScoopSet } from '../../measure/scoops';
 import type { CupStandardId, Kind } from '../../measure/units';
-import { writeMetric, writeNumber, writeUS } from '../../measure/write-quantity';
+import { writeMetric, writeNumber, writeTrimmed, writeUS } from '../../measure/write-quantity';
 import { isRow } from '../engine/evaluate';
 import type { Formulation } from '../engine/formulate';
 import { rowWeight } from '../engine/givens';
@@ -106,6 +106,15 @@ export function writeNumeric(formulation: Formulation, id: NumericRowId, value: 
 /** The same without the share that a room is written with, which a difference is no share of. */
 export function writeAmount(formulation: Formulation, id: NumericRowId, value: number, kitchen: Kitchen): Written {
   const row = numericRows[id];
-  const written = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  const plain = writeValue(value, row.kind, rowWeight(formulation.evaluation, row), kitchen);
+  const written = row.weighing === 'grains' ? inPackets(plain, value, formulation, kitchen) : plain;
   return row.unit === undefined ? written : { ...written, metric: `${written.metric}${hardSpace}${row.unit}` };
+}
+
+/** What is sold by the packet is counted in packets in place of spoons. */
+function inPackets(plain: Written, value: number, { choices, evaluation }: Formulation, kitchen: Kitchen): Written {
+  if (choices.grain.starter?.packet === undefined) return plain;
+  const packets = writeTrimmed(value / evaluation.c('packet'), 1, kitchen.decimalComma);
+  const told = `${packets}${hardSpace}${packets === '1' ? 'packet' : 'packets'}`;
+  return { ...plain, us: told, spoons: null, off: null };
 }

@@ -37,11 +37,19 @@ export function coefficientsOf(
 }
 
 function isUsed(id: CoefficientId, { choices }: Formulation): boolean {
-  const { source } = choices;
+  const { source, grain } = choices;
   switch (id) {
     case 'labelServing':
     case 'labelSugar':
       return source.label !== null;
+    case 'packet':
+      return grain.starter?.packet !== undefined;
+    case 'starterSugar':
+    case 'starterAcid':
+    case 'starterEthanol':
+      return grain.starter !== undefined;
+    case 'cling':
+      return grain.starter === undefined;
     case 'canSize':
       return source.can !== undefined;
     case 'slower':

@@ -131,7 +131,7 @@ export function everyFigure(): readonly FigureGroup[] {
     { id: 'sweeteners', title: 'Sweeteners', figures: byName(sweeteners) },
     { id: 'fruit', title: 'Fruit and juice for bottles', figures: byName(fruits) },
     { id: 'flavours', title: 'Flavours for the glass', figures: byName(flavours) },
-    { id: 'grains', title: 'Grains', figures: byName(grains) },
+    { id: 'grains', title: 'Grains and starters', figures: byName(grains) },
     {
       id: 'stocks',
       title: 'Keeping grains',

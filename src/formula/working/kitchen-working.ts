@@ -75,14 +75,20 @@ function errorOf(weighing: Exclude<Weighing, 'water' | 'milk'>, { choices }: For
 
 function coefficientOf(
   weighing: Exclude<Weighing, 'water' | 'milk'>,
-  { source, sweetener }: Formulation['choices'],
+  { source, sweetener, grain }: Formulation['choices'],
 ): Coefficient {
-  if (weighing === 'grains') return measureErrors.pieces;
+  if (weighing === 'grains') return measureErrors[spoonedAs(grain)];
   if (weighing === 'cane') return measureErrors.sugar;
   if (weighing === 'source') return ofFood(source.food, source.form === 'liquid' ? 'liquid' : 'pieces');
   // Of a blend, the part that measures worst.
   const errors = sweetener.map(({ entry }) => ofFood(entry.food, entry.state === 'liquid' ? 'liquid' : 'sugar'));
   return errors.reduce((worst, each) => (each.value > worst.value ? each : worst), measureErrors.liquid);
+}
+
+/** Grains lie in a spoon in pieces; a starter is a powder or is poured. */
+function spoonedAs({ starter }: Formulation['choices']['grain']): keyof typeof measureErrors {
+  if (starter === undefined) return 'pieces';
+  return starter.packet === undefined ? 'liquid' : 'sugar';
 }
 
 function ofFood(food: FoodId | null, otherwise: keyof typeof measureErrors): Coefficient {

@@ -1,6 +1,7 @@
+import { pieceWeight } from '../../formula/foods/look-up';
 import { sources } from '../../reference/sources';
 import { type AmountPart, type AmountRead, readBracket, readSizes } from './amount';
-import { guessFood } from './guess-food';
+import { foodOf, guessFood } from './guess-food';
 import { type InBase, inBaseUnits } from './in-base-units';
 import type { IngredientProblem } from './problem';
 import type { Ends, FoodGuess, Habits, ReadIngredient } from './shape';
@@ -37,7 +38,7 @@ export function makeIngredient(
     ...(amount?.modifiers ?? []),
     ...heaping.filter((word) => new RegExp(`\\b${word}\\b`, 'i').test(bare)),
   ];
-  const food = told ?? guessFood(bare, modifiers, habits.ownFoods);
+  const food = told ?? someKefir(amount, bare) ?? guessFood(bare, modifiers, habits.ownFoods);
   const liquid = isLiquid(food);
   const counted = amount === null ? null : addParts(amount.parts, liquid, habits);
   const can = counted === null ? null : takeUsualCan(counted, amount, text, food);
@@ -61,6 +62,13 @@ export function makeIngredient(
     asRead: { amount, words },
     problem: findProblem(amount, sum, bare, modifiers, food),
   };
+}
+
+/** "2 tbsp kefir" is some of another batch; without an amount the word is what is made. */
+function someKefir(amount: AmountRead | null, words: string): FoodGuess | null {
+  const isKefir = amount !== null && /^(?:of )?kefir(?: \(.*| from .*|,.*)?$/i.test(words.trim());
+  const found = isKefir ? foodOf('grains.kefir', null) : null;
+  return found === null ? null : { ...found, sure: false };
 }
 
 /** Cans of a food that is sold in one usual size, in mL; null for any other, of which the size must be told. */
@@ -124,7 +132,8 @@ function findProblem(
   if (sum === null) return { code: 'noAmount' };
   const heap = modifiers.find((word) => heaping.includes(word.toLowerCase()));
   if (heap !== undefined) return { code: 'heaped', word: heap.toLowerCase() };
-  if (amount?.container && sum.kind === 'count') return { code: 'noSize', container: amount.container };
+  const isPacket = food?.role === 'grains' && food.key !== null && pieceWeight(food.key) !== null;
+  if (amount?.container && sum.kind === 'count' && !isPacket) return { code: 'noSize', container: amount.container };
   if (food?.key == null) return { code: 'unknownFood', name: food?.name ?? '' };
   return null;
 }

@@ -11,7 +11,7 @@ const missing = {
   source: 'No nut, seed or coconut was found. Choose one, or say what a line is of.',
   water: 'No water was found, so the batch takes the usual ratio.',
   sweetener: 'No sweetener was found, so the batch takes the usual addition.',
-  grains: 'No kefir grains were found. Choose a kind; the batch takes the usual dose of it.',
+  grains: 'No grains and no starter were found. Choose one; the batch takes the usual dose of it.',
   jar: 'No jar was found, so the batch keeps the one it starts with.',
 } as const;
 
@@ -47,7 +47,7 @@ const sentences: { readonly [C in RecipeProblemCode]: Sentence<C> } = {
   middleTaken: ({ text }) => `“${text}” leaves a choice; the middle is taken.`,
   notWeighed: ({ text }) => `“${text}” could not be weighed, so it is not put into the batch.`,
   severalSources: ({ kept, others }) => `A batch has one source. ${kept} is taken; ${others} is left among the extras.`,
-  severalGrains: ({ kept }) => `A batch has one kind of grains. ${kept} are taken.`,
+  severalGrains: ({ kept }) => `A batch has one culture. ${kept}: this is taken.`,
   unsureFood: ({ text, name }) => `“${text}” was taken for ${name}. Change it if that is wrong.`,
   refusedSweetener: ({ name, reason }) => `${name} is left among the extras. ${reason}`,
   soakingWater: ({ text }) =>

@@ -1,6 +1,6 @@
 import type { Spread } from '../../formula/foods/look-up';
 import { findFood } from '../../formula/foods/look-up';
-import type { GrainId } from '../../reference/grains';
+import type { CultureId } from '../../reference/grains';
 import { type SourceId, sources } from '../../reference/sources';
 import { type SweetenerId, sweeteners } from '../../reference/sweeteners';
 import type { WeighedIngredient } from '../recipe-weigh';
@@ -11,7 +11,7 @@ export interface RecipeParts {
   readonly source: { readonly id: SourceId; readonly grams: Spread | null; readonly millilitres: Spread | null } | null;
   readonly water: Spread | null;
   readonly sweeteners: readonly { readonly id: SweetenerId; readonly grams: Spread }[];
-  readonly grains: { readonly id: GrainId; readonly grams: Spread | null } | null;
+  readonly grains: { readonly id: CultureId; readonly grams: Spread | null } | null;
   readonly extras: readonly string[];
   readonly remarks: readonly PlanRemark[];
 }

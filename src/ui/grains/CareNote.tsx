@@ -4,6 +4,7 @@ import { writeGrains } from '../../formula/stock/line-words';
 import { refreshRule, restLiquid, reviveLiquid } from '../../formula/stock/rest';
 import { describeLiquid, writeMilk, writePerLitre } from '../../formula/stock/stock-words';
 import { neverMixed } from '../../reference/grain-care';
+import { grainNotes } from '../../reference/grain-notes';
 import { grains as kinds } from '../../reference/grains';
 import { stockRest } from '../../reference/stock-rest';
 
@@ -40,7 +41,7 @@ export function CareNote({ stock, kitchen }: Props) {
       <h3>Mind</h3>
       <ul>
         <li>{neverMixed.text}</li>
-        {grain.notes.map(({ text }) => (
+        {grainNotes[grains].map(({ text }) => (
           <li key={text}>{text}</li>
         ))}
         <li>Fur, or spots of any colour: throw out the milk and the grains.</li>

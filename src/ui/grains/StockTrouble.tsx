@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { describeOrigin } from '../../formula/words/origin-words';
-import type { GrainId } from '../../reference/grains';
+import type { GrainKind } from '../../reference/grains';
 import { grainTroubles } from '../../reference/stock-care';
 import { type TroubleId, troubles } from '../../reference/troubles';
 
 interface Props {
-  readonly grains: GrainId;
+  readonly grains: GrainKind;
   readonly onLook: () => void;
   readonly onThrow: () => void;
 }
@@ -43,6 +43,6 @@ export function StockTrouble({ grains, onLook, onThrow }: Props) {
   );
 }
 
-function adviceOf(advice: string | Readonly<Partial<Record<GrainId, string>>>, grains: GrainId): string {
+function adviceOf(advice: string | Readonly<Partial<Record<GrainKind, string>>>, grains: GrainKind): string {
   return typeof advice === 'string' ? advice : (advice[grains] ?? '');
 }

@@ -43,8 +43,8 @@ export function JarDrawing({ drawing, words, headspace }: Props) {
       <g clip-path={`url(#${clip})`}>
         {band({ from: surface, to: depth }, width, 'milk')}
         {band(drawing.cream, width, 'cream')}
-        {band(drawing.grains, width, 'grain-bed')}
-        {beads(drawing.grains, middle - widest / 2, widest)}
+        {drawing.grains !== null && band(drawing.grains, width, 'grain-bed')}
+        {drawing.grains !== null && beads(drawing.grains, middle - widest / 2, widest)}
         <line class="surface" x1="0" x2={width} y1={surface} y2={surface} />
       </g>
       <path class="glass" d={outlinePath(drawing, middle, glass / 2)} />

@@ -11,8 +11,12 @@ export function describeJar(formulation: Formulation, kitchen: Kitchen): string 
   const { value: jars } = rows.vesselCount;
   if (depth === null || fill === null || grains === null || jars === null)
     return 'No jar can be drawn yet: mend the marked cells first.';
-  const where = choices.grain.floats ? 'floating at the top' : 'lying at the bottom';
+  const { floats, starter } = choices.grain;
+  const where =
+    starter === undefined
+      ? `the grains ${floats ? 'floating at the top' : 'lying at the bottom'}`
+      : 'the starter stirred in';
   const count = jars === 1 ? 'One jar' : `One of ${jars} jars`;
   const say = (written: typeof depth) => bothUnits(written, kitchen.leads);
-  return `${count}: ${choices.jar.name}, filled with ${say(fill)} to ${say(depth)} below the rim, the grains ${where}.`;
+  return `${count}: ${choices.jar.name}, filled with ${say(fill)} to ${say(depth)} below the rim, ${where}.`;
 }

@@ -9,6 +9,7 @@ import { now, wallOf } from '../../batch/reading/local-time';
 import { type LogForm as Form, type LogField, readLogEntry } from '../../batch/reading/read-log-entry';
 import type { Store } from '../../batch/store/store';
 import { writeTrimmed } from '../../measure/write-quantity';
+import { isGrains } from '../../reference/grains';
 import { Refusal, Typed } from '../page/Typed';
 
 interface Props {
@@ -112,7 +113,11 @@ export function LogForm({ batch, store, changed, onSaved, onRefused, onLeave }: 
         </label>
       )}
       <div class="log-fields">
-        <Field label="Hours since the grains went in" hint="such as 14, 14 h or 13:30" problem={problems.hours}>
+        <Field
+          label={isGrains(batch.grains) ? 'Hours since the grains went in' : 'Hours since the starter went in'}
+          hint="such as 14, 14 h or 13:30"
+          problem={problems.hours}
+        >
           {(about) => <Typed {...about} value={form.hours} onText={set('hours')} />}
         </Field>
         <Field label="When you looked" hint="empty is now" problem={problems.when}>

@@ -229,6 +229,6 @@ function Kept({ draft, store, typed, onType }: KeptProps) {
 const what: Readonly<Record<StockId, string>> = {
   source: 'Nut, seed or coconut',
   sweetener: 'Sweetener',
-  grains: 'Grains',
+  grains: 'Culture',
   jars: 'Jars',
 };

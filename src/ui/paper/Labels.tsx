@@ -5,6 +5,7 @@ import { planFor, plannedDay } from '../../batch/store/plan-batches';
 import type { Store } from '../../batch/store/store';
 import { isUnknown } from '../../formula/advice/batch-allergens';
 import { type LabelLine, labelDaysOf, labelOfBatch } from '../../formula/steps/label-text';
+import { isGrains } from '../../reference/grains';
 import { Refusal, Typed } from '../page/Typed';
 import { useSheetOnPaper } from './use-sheet-on-paper';
 
@@ -59,7 +60,7 @@ function LabelsPanel({ batch, store }: Props) {
       <p>Text for each jar or bottle. It prints in black, two labels side by side, on A4 or US Letter.</p>
       <div class="label-fields">
         <label>
-          <span>Made, the day the grains come out</span>
+          <span>{isGrains(batch.grains) ? 'Made, the day the grains come out' : 'Made, the day it is ready'}</span>
           <input type="date" value={made} onInput={(event) => setChosen(event.currentTarget.value)} />
         </label>
         <label>

@@ -7,6 +7,7 @@ import { drawJar } from '../../formula/steps/drawing';
 import { labelOfBatch } from '../../formula/steps/label-text';
 import { type Step, stepsOf } from '../../formula/steps/steps';
 import { bothUnits } from '../../formula/words/both-units';
+import { cultureNoun } from '../../formula/words/culture-words';
 import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeRow } from '../../formula/words/write-row';
 import { describeJar } from '../jar/describe-jar';
@@ -117,5 +118,5 @@ function fillLine(formulation: Formulation, kitchen: Kitchen): string {
   if (depth === null) return '';
   const { value: jars } = formulation.rows.vesselCount;
   const what = typeof jars === 'number' && jars > 1 ? `Fill each of ${jars} jars` : 'Fill';
-  return `${what} to ${bothUnits(depth, kitchen.leads)} below the rim, grains in.`;
+  return `${what} to ${bothUnits(depth, kitchen.leads)} below the rim, ${cultureNoun(formulation.choices.grain)} in.`;
 }

@@ -22,7 +22,10 @@ export function PrintDates({ batch, store }: Props) {
     made === null || days === undefined ? null : writeCalendarDay(dayAfter(made, days) ?? '');
   const lines = [
     { what: 'Start', day: writeMoment(plan === null || plan.schedule.steps.length === 0 ? null : plan.schedule.start) },
-    { what: 'Made, grains out', day: made === null ? null : writeCalendarDay(made) },
+    {
+      what: formulation.choices.grain.starter === undefined ? 'Made, grains out' : 'Made',
+      day: made === null ? null : writeCalendarDay(made),
+    },
     { what: 'First glass', day: writeMoment(plan?.schedule.drink ?? null) },
     { what: 'Taste by', day: after(keeps?.best) },
     { what: 'Use up by', day: after(keeps?.last) },

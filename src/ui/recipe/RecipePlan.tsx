@@ -111,7 +111,7 @@ function namesOf({ choices: { jar, source, sweetener, grain } }: Formulation, sw
   return [jar.name, source.name, sweet, grain.name];
 }
 
-const asked = { source: 'a nut, seed or coconut', grains: 'a kind of grains' } as const;
+const asked = { source: 'a nut, seed or coconut', grains: 'a culture' } as const;
 
 /** The choices that the text does not name, which are the cook’s to make. */
 function Ask({ plan, onChoose }: Pick<Props, 'plan' | 'onChoose'>) {
@@ -128,7 +128,7 @@ function Ask({ plan, onChoose }: Pick<Props, 'plan' | 'onChoose'>) {
       )}
       {lacking.includes('grains') && (
         <Menu
-          label="Kind of grains"
+          label="Kind of culture"
           value={choices.grains}
           table={grains}
           onPick={(kind) => onChoose({ grains: kind })}

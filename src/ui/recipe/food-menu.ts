@@ -4,7 +4,7 @@ import type { OptionGroup } from '../sheet/choices';
 const groups = [
   { label: 'Nuts, seeds, coconut', of: ['source'] },
   { label: 'Sweeteners', of: ['sweetener'] },
-  { label: 'Grains', of: ['grains'] },
+  { label: 'Cultures', of: ['grains'] },
   { label: 'Water and dairy milk', of: ['water', 'milk'] },
   { label: 'Other foods', of: ['other'] },
 ] as const satisfies readonly { label: string; of: readonly FoodPart['role'][] }[];

@@ -1,6 +1,6 @@
 import type { ChoiceRowId } from '../../formula/recipe/order';
 import { families } from '../../reference/families';
-import { grains } from '../../reference/grains';
+import { grains, isGrains } from '../../reference/grains';
 import { jars } from '../../reference/jars';
 import { sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
@@ -35,8 +35,16 @@ function bySweetener(): readonly OptionGroup[] {
       .filter(([, entry]) => (entry.refused !== undefined) === refused)
       .map(([value, { name }]) => ({ value, label: name }));
   return [
-    { label: 'The grains can ferment', options: pick(false) },
-    { label: 'Nothing for the grains', options: pick(true) },
+    { label: 'The culture can ferment', options: pick(false) },
+    { label: 'Nothing to ferment', options: pick(true) },
+  ];
+}
+
+function byCulture(): readonly OptionGroup[] {
+  const all = named(grains);
+  return [
+    { label: 'Grains', options: all.filter(({ value }) => isGrains(value)) },
+    { label: 'Without grains, stirred in', options: all.filter(({ value }) => !isGrains(value)) },
   ];
 }
 
@@ -45,5 +53,5 @@ export const menus: Readonly<Record<ChoiceRowId, readonly OptionGroup[]>> = {
   vessel: [{ label: 'Jars', options: named(jars) }],
   source: bySource(),
   sweetener: bySweetener(),
-  grains: [{ label: 'Grains', options: named(grains) }],
+  grains: byCulture(),
 };

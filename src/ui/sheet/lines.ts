@@ -26,7 +26,7 @@ export const lines = [
     much: 'sweetenerMass',
     details: ['sugarRate', 'caneEquivalent', 'startingSugar'],
   },
-  { id: 'culture', label: 'Grains', how: 'grains', much: 'grainMass', details: ['grainRate'] },
+  { id: 'culture', label: 'Culture', how: 'grains', much: 'grainMass', details: ['grainRate'] },
   { id: 'wait', label: 'Wait', how: 'roomTemperature', much: 'readyTime', details: ['finalPH'] },
   { id: 'drink', label: 'Drink', how: 'servings', much: 'drinkVolume', details: ['servingSize'] },
   {

@@ -6,6 +6,7 @@ import type { Store } from '../../batch/store/store';
 import type { MeasuredRowId } from '../../formula/recipe/order';
 import { figuresOfStep } from '../../formula/steps/step-figures';
 import type { Step } from '../../formula/steps/steps';
+import type { Grain } from '../../reference/grains';
 import type { Source } from '../../reference/sources';
 import { MayEdit } from '../page/MayEdit';
 import type { Cooking } from './cooking';
@@ -20,6 +21,7 @@ interface Props {
   /** The batch itself where something is measured at the step; null elsewhere, as the step says all of it then. */
   readonly measuredIn: Batch | null;
   readonly source: Source;
+  readonly grain: Grain;
   readonly store: Store;
   readonly cooking: Cooking;
   readonly isDone: boolean;
@@ -29,7 +31,7 @@ interface Props {
  * A step: a tick, its sentences with the amounts bold, a line of warning at most, a timer, what was measured, and more.
  * Its own state is in signals, so that a step that says the same is not drawn anew.
  */
-export function StepItem({ step, batch, measuredIn, source, store, cooking, isDone }: Props) {
+export function StepItem({ step, batch, measuredIn, source, grain, store, cooking, isDone }: Props) {
   const isOpen = useSignal(false);
   const asked = useSignal<MeasuredRowId | null>(null);
   const item = useRef<HTMLLIElement>(null);
@@ -47,7 +49,7 @@ export function StepItem({ step, batch, measuredIn, source, store, cooking, isDo
   const warning = notes.find(({ caution }) => caution);
   const said = warning === undefined ? null : inShort(warning.text);
   const others = notes.filter((note) => note !== warning);
-  const figures = figuresOfStep(id, source);
+  const figures = figuresOfStep(id, source, grain);
   const hasMore = (said !== null && said.rest !== '') || others.length > 0 || figures.length > 0;
   const warns = said !== null && !isDone;
   const more = hasMore && (

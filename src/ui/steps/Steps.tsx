@@ -75,6 +75,7 @@ export function Steps({ batch, store, page }: Props) {
             batch={batch.id}
             measuredIn={step.measured.length > 0 ? batch : null}
             source={formulation.choices.source}
+            grain={formulation.choices.grain}
             store={store}
             cooking={cooking}
             isDone={done.includes(step.id)}

@@ -6,6 +6,7 @@ import type { Formulation } from '../../formula/engine/formulate';
 import { type HasteRowId, type ReadyIn as Offer, readyIn } from '../../formula/time/ready-in';
 import { type ReadyInWay, wayToBeReady } from '../../formula/time/ready-in-way';
 import { describeReady } from '../../formula/time/ripening-words';
+import { cultureNoun } from '../../formula/words/culture-words';
 import { labelOf } from '../../formula/words/labels';
 import { leading } from '../../formula/words/leading';
 import { type Kitchen, writeNumeric, writeRow, writeValue } from '../../formula/words/write-row';
@@ -20,7 +21,7 @@ interface Props {
 
 const why: Readonly<Record<HasteRowId, string>> = {
   roomTemperature: 'It costs nothing and does most.',
-  grainRate: 'More grains are faster, fewer are slower.',
+  grainRate: 'More culture is faster, less is slower.',
   startingSugar: 'It does least, and you taste it.',
 };
 
@@ -162,6 +163,6 @@ function inOtherWords(row: HasteRowId, { after }: ReadyInWay, kitchen: Kitchen):
   const written = writeRow(after, weighed[row], kitchen);
   if (written === null) return '';
   const { first, second } = leading(written, kitchen.leads);
-  const what = row === 'grainRate' ? 'grains' : 'sweetener';
+  const what = row === 'grainRate' ? cultureNoun(after.choices.grain) : 'sweetener';
   return `, so ${first}${second === null ? '' : ` (${second})`} of ${what}`;
 }

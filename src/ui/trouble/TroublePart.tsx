@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { describeOrigin } from '../../formula/words/origin-words';
-import type { GrainId } from '../../reference/grains';
-import { type Trouble, troubles, troublesAbout } from '../../reference/troubles';
+import { type CultureId, isGrains } from '../../reference/grains';
+import { starterAfter, type Trouble, troubles, troublesAbout } from '../../reference/troubles';
 import { OpenAll } from '../page/OpenAll';
 import type { PartProps } from '../page/part-props';
 import { Whose } from '../page/Whose';
@@ -20,9 +20,11 @@ export default function TroublePart({ batch }: PartProps) {
       </h2>
       <p>{troublesAbout}</p>
       <OpenAll isOpen={isOpen} onChange={setOpen} />
-      {troubles.map((trouble) => (
-        <OneTrouble key={trouble.id} trouble={trouble} grains={batch.grains} isSourced={isSourced} isOpen={isOpen} />
-      ))}
+      {troubles
+        .filter(({ ofGrains }) => ofGrains === undefined || isGrains(batch.grains))
+        .map((trouble) => (
+          <OneTrouble key={trouble.id} trouble={trouble} grains={batch.grains} isSourced={isSourced} isOpen={isOpen} />
+        ))}
       <button type="button" class="quiet" aria-pressed={isSourced} onClick={() => setSourced(!isSourced)}>
         where from
       </button>
@@ -32,14 +34,13 @@ export default function TroublePart({ batch }: PartProps) {
 
 interface Props {
   readonly trouble: Trouble;
-  readonly grains: GrainId;
+  readonly grains: CultureId;
   readonly isSourced: boolean;
   readonly isOpen: boolean;
 }
 
 function OneTrouble({ trouble, grains, isSourced, isOpen }: Props) {
   const { found, look, milk, origin, throwOut } = trouble;
-  const ofGrains = typeof trouble.grains === 'string' ? trouble.grains : trouble.grains[grains];
   return (
     <details class="fold-panel" open={isOpen || askedTrouble.value === trouble.id}>
       <summary>
@@ -51,8 +52,8 @@ function OneTrouble({ trouble, grains, isSourced, isOpen }: Props) {
         <dd>{look}</dd>
         <dt>The milk</dt>
         <dd>{milk}</dd>
-        <dt>The grains</dt>
-        <dd>{ofGrains}</dd>
+        <dt>{isGrains(grains) ? 'The grains' : 'The starter'}</dt>
+        <dd>{cultureAfter(trouble, grains)}</dd>
         {isSourced && (
           <>
             <dt>Where from</dt>
@@ -62,4 +63,10 @@ function OneTrouble({ trouble, grains, isSourced, isOpen }: Props) {
       </dl>
     </details>
   );
+}
+
+/** What becomes of the grains; of a starter none is left, but the next batch may be started with the kefir. */
+function cultureAfter(trouble: Trouble, culture: CultureId): string {
+  if (!isGrains(culture)) return trouble.starter ?? starterAfter;
+  return typeof trouble.grains === 'string' ? trouble.grains : trouble.grains[culture];
 }

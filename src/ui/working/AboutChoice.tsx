@@ -6,6 +6,7 @@ import type { ChoiceRowId } from '../../formula/recipe/order';
 import { describeCoefficient, describeOrigin } from '../../formula/words/origin-words';
 import { writeSignificant } from '../../formula/words/write-significant';
 import { coefficientsOf, compositionOf, type Fact, sugarFacts } from '../../formula/working/choice-figures';
+import { grainNotes } from '../../reference/grain-notes';
 import { sweetenerNotes } from '../../reference/sweetener-notes';
 import { Correct } from './Correct';
 import { OwnLabel } from './OwnLabel';
@@ -105,7 +106,7 @@ function SweetenerFacts({ formulation }: { formulation: Formulation }) {
 function GrainFacts({ formulation }: { formulation: Formulation }) {
   return (
     <>
-      {formulation.choices.grain.notes.map(({ text, origin }) => (
+      {grainNotes[formulation.recipe.grains].map(({ text, origin }) => (
         <p key={text}>
           {text}
           <span class="origin">{describeOrigin(origin)}</span>

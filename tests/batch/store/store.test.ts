@@ -57,9 +57,9 @@ describe('steps', () => {
       return store.undoName.value;
     });
     expect(names).toEqual([
-      'Type 55 g for Grains to add',
-      'Size the batch from Grains to add',
-      'Clear Grains to add',
+      'Type 55 g for Culture to add',
+      'Size the batch from Culture to add',
+      'Clear Culture to add',
       'Measure 700 mL for Milk after straining',
       'Forget what was measured for Milk after straining',
       'Blend Honey',

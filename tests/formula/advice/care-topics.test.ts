@@ -5,6 +5,8 @@ import { cautionTopics } from '../../../src/formula/advice/caution-conditions';
 import { cautionsAbout } from '../../../src/formula/advice/cautions';
 import { formulate } from '../../../src/formula/engine/formulate';
 import { growthIn, neverMixed } from '../../../src/reference/grain-care';
+import { grainNotes } from '../../../src/reference/grain-notes';
+import { isGrains } from '../../../src/reference/grains';
 import { anyRecipe, recipeOf } from '../../batches';
 
 const namesFor = (changes: Parameters<typeof recipeOf>[0]) =>
@@ -19,7 +21,8 @@ describe('care by topic', () => {
         const expected = new Set(cautionsAbout(cautionTopics, formulation).map(({ text }) => text));
         expect(new Set(told.map(({ text }) => text)).size).toBe(told.length);
         expect(told.filter(({ text }) => expected.has(text))).toHaveLength(expected.size);
-        const ofGrains = [...formulation.choices.grain.notes, growthIn(recipe.source, recipe.grains), neverMixed];
+        const kept = isGrains(recipe.grains) ? [growthIn(recipe.source, recipe.grains), neverMixed] : [];
+        const ofGrains = [...grainNotes[recipe.grains], ...kept];
         for (const { text } of told.filter((one) => !expected.has(one.text)))
           expect(ofGrains.map((note) => note.text)).toContain(text);
       }),

@@ -152,3 +152,19 @@ test('a can of the source is of the size that the cook keeps, and of what is sol
   expect(numberIn(small, 'sourceMass')).toBeCloseTo(160 * usual.of('sourceWeight'), 9);
   expect(codesAt(oneCan({ source: 'almond' }), 'sourceMass')).toContain('noCan');
 });
+
+test('a packet is of starter powder alone, and of the weight that the cook keeps', () => {
+  const packets = (changes: Partial<Recipe>) =>
+    formulate(recipeOf({ given: [typed('grainMass', 2, 'count')], ...changes }));
+  expect(numberIn(packets({ grains: 'powder' }), 'grainMass')).toBe(6);
+  const own = { 'powder.packet': { value: 5, how: 'typed' } } as const;
+  expect(numberIn(packets({ grains: 'powder', yours: own }), 'grainMass')).toBe(10);
+  for (const grains of ['water', 'milk', 'kefir'] as const)
+    expect(codesAt(packets({ grains }), 'grainMass')).toContain('noPacket');
+});
+
+test('a share typed for the culture is one of the weight of the milk', () => {
+  const formulation = formulate(recipeOf({ grains: 'kefir', given: [typed('grainRate', 3, 'share')] }));
+  const milk = formulation.of('milkVolume') * formulation.of('usualMilkDensity');
+  expect(numberIn(formulation, 'grainMass')).toBeCloseTo(0.03 * milk, 9);
+});

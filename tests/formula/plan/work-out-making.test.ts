@@ -154,9 +154,16 @@ describe('what a plan has to know of a batch', () => {
       jars: { amount: 3, kind: 'count', text: '3' },
     } as const;
     const { grains, jars } = makingFor({ onHand });
-    expect([grains.have, jars.have]).toEqual([60, 3]);
-    expect(grains.need).toBeGreaterThan(0);
-    expect(makingFor().grains.have).toBeNull();
+    expect([grains?.have, jars.have]).toEqual([60, 3]);
+    expect(grains?.need).toBeGreaterThan(0);
+    expect(makingFor().grains?.have).toBeNull();
+  });
+
+  test('wants no grains again of a starter, which is only stirred', () => {
+    for (const grains of ['powder', 'kefir'] as const) {
+      expect(makingFor({ grains }).grains).toBeNull();
+      expect(makingFor({ grains }).strain).toBeLessThan(makingFor().strain);
+    }
   });
 
   test('holds for every source and both kinds of grains', () => {

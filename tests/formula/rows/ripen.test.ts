@@ -4,7 +4,7 @@ import { demo } from '../../../src/batch/document/demo';
 import { type Formulation, formulate } from '../../../src/formula/engine/formulate';
 import type { Recipe } from '../../../src/formula/recipe/recipe';
 import { describeProblem } from '../../../src/formula/words/words';
-import { grainIds, plainRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
+import { plainRecipe, recipeOf, sensibleRecipe, typed } from '../../batches';
 import { agrees, codesAt, numberIn, problemAt, worked } from '../../results';
 
 const at = (celsius: number, changes: Partial<Recipe> = {}): Recipe =>
@@ -38,25 +38,32 @@ describe('the room', () => {
 });
 
 describe('the ready time', () => {
-  test.each(grainIds)(
-    'is overnight at the usual dose and sugar at 21 °C: 12 h, 8 to 16 h, with %s grains',
-    (grains) => {
-      const { value, range } = formulate(recipeOf({ grains })).rows.readyTime;
-      expect(value).toBeCloseTo(12, 9);
-      expect(range?.low).toBeCloseTo(8, 9);
-      expect(range?.high).toBeCloseTo(16, 9);
-    },
-  );
+  test.each([
+    ['water', 12, 8, 16],
+    ['milk', 11, 7, 16],
+    ['kefir', 16, 8, 24],
+  ] as const)('with %s at the usual dose and sugar at 21 °C is %i h, %i to %i h', (grains, likely, low, high) => {
+    const { value, range } = formulate(recipeOf({ grains })).rows.readyTime;
+    expect(value).toBeCloseTo(likely, 9);
+    expect(range?.low).toBeCloseTo(low, 9);
+    expect(range?.high).toBeCloseTo(high, 9);
+  });
+
+  test('with a packet of starter is that of its own warmer room, and longer at 21 °C', () => {
+    const warm = formulate(recipeOf({ grains: 'powder', given: [typed('roomTemperature', 23.5)] })).rows.readyTime;
+    expect([warm.value, warm.range?.low, warm.range?.high]).toEqual([20, 16, 24]);
+    expect(Number(formulate(recipeOf({ grains: 'powder' })).rows.readyTime.value)).toBeGreaterThan(24);
+  });
 
   test('that may pass the 24 h of a homemade milk says so, and a carton’s does not', () => {
     const cold = problemAt(formulate(at(17)), 'readyTime', 'slowerThanLine');
     expect(describeProblem(cold, demo.settings).replaceAll('\u00A0', ' ')).toBe(
-      'At this warmth a homemade milk has 24 h to reach pH 4.6, and this may take longer. Find a warmer place, or use more grains.',
+      'At this warmth a homemade milk has 24 h to reach pH 4.6, and this may take longer. Find a warmer place, or use more culture.',
     );
     expect(codesAt(formulate(at(18)), 'readyTime')).toEqual([]);
     const warm = problemAt(formulate(at(28, { given: [typed('grainRate', 20)] })), 'readyTime', 'slowerThanLine');
     expect(warm).toMatchObject({ hours: 11 });
-    expect(describeProblem(warm, demo.settings)).toMatch(/has 11.h to reach.*longer\. Use more grains\.$/);
+    expect(describeProblem(warm, demo.settings)).toMatch(/has 11.h to reach.*longer\. Use more culture\.$/);
     expect(codesAt(formulate(at(17, { source: 'cartonPlain' })), 'readyTime')).toEqual([]);
   });
 

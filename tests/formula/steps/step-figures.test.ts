@@ -1,15 +1,16 @@
 import { expect, test } from 'vitest';
 import { stepOrder } from '../../../src/formula/steps/step';
 import { figuresOfStep } from '../../../src/formula/steps/step-figures';
+import { grains } from '../../../src/reference/grains';
 import { handwork } from '../../../src/reference/handwork';
 import { sources } from '../../../src/reference/sources';
 
 function labels(id: (typeof stepOrder)[number], source: keyof typeof sources): readonly string[] {
-  return figuresOfStep(id, sources[source]).map(({ label }) => label);
+  return figuresOfStep(id, sources[source], grains.water).map(({ label }) => label);
 }
 
 test('blending has its time, the warmth of its water and the minutes of one load', () => {
-  expect(figuresOfStep('blend', sources.almond)).toEqual([
+  expect(figuresOfStep('blend', sources.almond, grains.water)).toEqual([
     { label: 'Blending for', coefficient: sources.almond.blendSeconds },
     { label: 'Water to blend with', coefficient: sources.almond.blendWater?.temperature },
     { label: 'Blending and straining one load', coefficient: handwork.load },
@@ -39,7 +40,7 @@ test('the minutes that are given by hand are each told at a step', () => {
   expect(work.length).toBeGreaterThan(10);
   const coefficients = stepOrder.flatMap((id) =>
     [sources.almond, sources.cartonPlain].flatMap((source) =>
-      figuresOfStep(id, source).map((each) => each.coefficient),
+      figuresOfStep(id, source, grains.water).map((each) => each.coefficient),
     ),
   );
   for (const each of work) expect(coefficients).toContain(each);

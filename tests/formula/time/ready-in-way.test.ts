@@ -79,7 +79,7 @@ describe('an offer as it is typed', () => {
   test('lets go what is typed against it, and says so', () => {
     const given = [typed('grainMass', 40)];
     const way = wayFor(recipeOf({ given }), 'grainRate', 12);
-    expect(way?.label).toMatch(/^Use .* g\/L for “Grains per litre” and clear “Grains to add”$/);
+    expect(way?.label).toMatch(/^Use .* g\/L for “Culture per litre” and clear “Culture to add”$/);
     expect(way?.changes.map((change) => change.do)).toEqual(['clear', 'type']);
     const sugar = wayFor(recipeOf({ given: [typed('sweetenerMass', 10)] }), 'startingSugar', 12);
     expect(sugar?.label).toContain('clear “Sweetener to add”');

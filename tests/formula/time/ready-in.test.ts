@@ -73,12 +73,12 @@ describe('to have it ready in so many hours', () => {
     for (const { value, now } of offers) expect(value).toBeCloseTo(now, 5);
   });
 
-  test('faster by a quarter takes a warmer room or more grains: worked by hand for the dose', () => {
+  test('faster by a tenth takes a warmer room or more grains: worked by hand for the dose', () => {
     const [warmer, more, sugar] = offersFor(recipeOf({ grains: 'milk' }), 10);
     expect(warmer?.row).toBe('roomTemperature');
     expect(warmer?.value).toBeGreaterThan(21);
-    // 31 g/L × (12 ÷ 10)^(1 ÷ 0.75)
-    expect(more?.value).toBeCloseTo(31 * 1.2 ** (4 / 3), 9);
+    // 31 g/L × (11 ÷ 10)^(1 ÷ 0.75)
+    expect(more?.value).toBeCloseTo(31 * 1.1 ** (4 / 3), 9);
     expect(sugar?.value).toBeNull();
   });
 

@@ -18,7 +18,7 @@ describe('the sheet says', () => {
     expect(
       said({ given: [typed('drinkVolume', 600), typed('milkVolume', 600)] }, 'milkVolume', 'nearlyAgrees'),
     ).toMatch(
-      /^You typed 600 mL \(.+\); with “Kefir to drink, grains out” it comes to 599 mL \(.+\), which is as near as a kitchen measures\.$/,
+      /^You typed 600 mL \(.+\); with “Kefir to drink” it comes to 599 mL \(.+\), which is as near as a kitchen measures\.$/,
     );
   });
 

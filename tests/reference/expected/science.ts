@@ -86,8 +86,6 @@ export const fermentingFigures: Figures = {
   'bottleVolume, mL': [500, 330, 1000],
   'bottleRoom, share': [0.05, 0.03, 0.1],
   // From memory, low confidence: dose 0.5 to 1, sugar 0 to 0.3 and the shares.
-  'yeastShare, share': [0.5, 0.2, 0.9],
-  'withoutGrains, times as fast': [1.4, 0.5, 2],
   'doseMost, times the usual': [2, 1, 3],
   'doseExponent, power': [0.75, 0.5, 1],
   'sugarExponent, power': [0.15, 0, 0.3],

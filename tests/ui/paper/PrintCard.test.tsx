@@ -124,7 +124,7 @@ describe('a card', () => {
       'Soaking water',
       'Water to blend',
       'Sweetener to add',
-      'Grains to add',
+      'Culture to add',
     ]);
     const sides = [...card.querySelectorAll('.paper-side')].map(textOf);
     expect(sides.map((side) => side.startsWith('Saturday almond'))).toEqual([true, true]);

@@ -71,7 +71,7 @@ describe('a pasted recipe', () => {
     const { read, row, plan, user, swapIn, comeBack } = openPaste();
     await read('1 cup almonds\n1 cup sprinkles\n18 g sugar');
     await user.selectOptions(screen.getByRole('combobox', { name: 'Food of 1 cup sprinkles' }), 'Water');
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Kind of grains' }), 'Milk kefir grains');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Kind of culture' }), 'Milk kefir grains');
     await swapIn('Honey');
     comeBack();
     expect(document.activeElement).toBe(document.body);
@@ -274,13 +274,11 @@ describe('a recipe that names no nut and no grains', () => {
     await read('3 cups water\n2 tbsp sugar');
     const make = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Make this batch' });
     expect(make().disabled).toBe(true);
-    expect(textOf(make().parentElement ?? plan())).toContain(
-      'Choose a nut, seed or coconut and a kind of grains first.',
-    );
+    expect(textOf(make().parentElement ?? plan())).toContain('Choose a nut, seed or coconut and a culture first.');
     expect(textOf(plan())).not.toContain('·');
     await user.selectOptions(screen.getByRole('combobox', { name: 'Nut, seed or coconut' }), 'Cashews');
     expect(make().disabled).toBe(true);
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Kind of grains' }), 'Milk kefir grains');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Kind of culture' }), 'Milk kefir grains');
     await user.click(make());
     expect(store.document.value.batches.at(-1)).toMatchObject({ source: 'cashew', grains: 'milk' });
   });

@@ -93,7 +93,7 @@ test.each(
   const { user, cell, remarks } = await openSheet();
   await user.selectOptions(menuOf(cell('sweetener')), name);
   await waitFor(() => expect(remarks('sweetener')).toContain(`${name} can’t feed the grains. ${reason}`));
-  expect(textOf(cell('sugarRate'))).toContain('The grains can’t ferment this sweetener.');
+  expect(textOf(cell('sugarRate'))).toContain('The culture can’t ferment this sweetener.');
 });
 
 test('a cell is named after its row and what is chosen in it', async () => {

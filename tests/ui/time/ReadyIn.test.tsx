@@ -30,10 +30,10 @@ describe('to have it ready in so many hours', () => {
     );
     expect(first).toMatch(/Usual is 18 °C to 24 °C \(64 °F to 75 °F\)\.$/);
     expect(second).toMatch(
-      /^2\. Grains per litre.*As far as is usual: 65 g\/L, so \d+ g \(.*tbsp.*\) of grains: ready in about 10\.4 h\./,
+      /^2\. Culture per litre.*As far as is usual: 65 g\/L, so \d+ g \(.*tbsp.*\) of grains: ready in about 10\.4 h\./,
     );
     expect(third).toMatch(
-      /^3\. Sugar for the grains.*As far as is usual: .* g\/L, so \d+ g .* of sweetener: ready in about 11/,
+      /^3\. Sugar to ferment.*As far as is usual: .* g\/L, so \d+ g .* of sweetener: ready in about 11/,
     );
   });
 
@@ -55,7 +55,7 @@ describe('to have it ready in so many hours', () => {
   test('lets go of a typed weight of grains only with its name on the button', async () => {
     const { ask, user, section, batch } = await openReadyIn((store) => store.typeCell('b1', 'grainMass', '40 g'));
     await ask('11.5');
-    await user.click(within(section).getByRole('button', { name: /“Grains per litre” and clear “Grains to add”$/ }));
+    await user.click(within(section).getByRole('button', { name: /“Culture per litre” and clear “Culture to add”$/ }));
     expect(batch().given.map(({ row }) => row)).toEqual(['grainRate']);
   });
 

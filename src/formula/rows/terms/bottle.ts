@@ -8,9 +8,16 @@ const pressure = (term: string): string =>
 
 /** What a sealed bottle comes from. */
 export const bottleTerms = {
-  liquid: { fill: '{totalFill} − {grainMass} ÷ {grainDensity}' },
-  drinkSugar: { perLiquid: '{startingSugar} × {milkVolume} ÷ {liquid}' },
-  drinkSugarMost: { perLiquid: '({startingSugar} + {sugarUnsure}) × {milkVolume} ÷ {liquid}' },
+  liquid: { fill: '{totalFill} − {grainMass} ÷ {grainDensity}', whole: '{totalFill}' },
+  drinkSugar: {
+    perLiquid: '{startingSugar} × {milkVolume} ÷ {liquid}',
+    withStarter: '({startingSugar} × {milkVolume} + 1000 × {starterSugar} × {grainMass}) ÷ {liquid}',
+  },
+  drinkSugarMost: {
+    perLiquid: '({startingSugar} + {sugarUnsure}) × {milkVolume} ÷ {liquid}',
+    withStarter:
+      '(({startingSugar} + {sugarUnsure}) × {milkVolume} + 1000 × {starterSugarMost} × {grainMass}) ÷ {liquid}',
+  },
   waterShare: { ofMilk: '(1 − {milkSolids} ÷ 100) × {milkDensity} ÷ {waterDensity} × {milkVolume} ÷ {liquid}' },
   bottleRoom: { ofBottle: '{bottleHeadspace} ÷ ({bottleVolume} − {bottleHeadspace})' },
   dissolvedGas: { saturated: '{solubilityRoom} × {atmosphere}' },

@@ -45,12 +45,16 @@ export const fillTerms = {
     sweetener: `1 + ${sweetenerPerMilk}`,
     grains: '1 − {grainRate} ÷ 1000 × {cling}',
     neither: '1',
+    bothStay: `1 + ${sweetenerPerMilk} + {grainRate} ÷ 1000 ÷ {grainDensity}`,
+    grainsStay: '1 + {grainRate} ÷ 1000 ÷ {grainDensity}',
   },
   drinkFixed: {
     both: `${sweetenerByWeight} − {grainMass} × {cling}`,
     sweetener: sweetenerByWeight,
     grains: '− {grainMass} × {cling}',
     neither: '0',
+    bothStay: `${sweetenerByWeight} + ${roomOfGrains}`,
+    grainsStay: roomOfGrains,
   },
 } satisfies Record<string, Ways>;
 
@@ -58,9 +62,16 @@ export const fillTerms = {
 export function fillWay(id: string, plan: Plan): string | undefined {
   if (id === 'headspaceAsked') return plan.asksHeadspace ? 'typed' : 'usual';
   if (id === 'fillMost') return plan.asksHeadspace ? 'asked' : 'usual';
-  if (id === 'fixedRoom' || id === 'drinkFixed') return wayName(plan.sweetenerFixed, plan.grainsFixed);
+  if (id === 'fixedRoom') return wayName(plan.sweetenerFixed, plan.grainsFixed);
+  if (id === 'drinkFixed') return drinkWay(wayName(plan.sweetenerFixed, plan.grainsFixed), plan);
   const sweetens = !plan.sweetenerFixed && plan.sugarBy !== 'none';
-  return id === 'roomPerMilk' || id === 'drinkPerMilk' ? wayName(sweetens, !plan.grainsFixed) : undefined;
+  if (id === 'roomPerMilk') return wayName(sweetens, !plan.grainsFixed);
+  return id === 'drinkPerMilk' ? drinkWay(wayName(sweetens, !plan.grainsFixed), plan) : undefined;
+}
+
+/** Of what stays in the drink its room counts; of grains, what clings to them is lost. */
+function drinkWay(name: ReturnType<typeof wayName>, { stays }: Plan): string {
+  return stays && (name === 'both' || name === 'grains') ? `${name}Stay` : name;
 }
 
 function wayName(sweetener: boolean, grains: boolean): 'both' | 'sweetener' | 'grains' | 'neither' {

@@ -71,6 +71,7 @@ export const bottleFigures = {
   yeastMost: (x) => endInEffect(x, 'yeastShare', 'high'),
   paceLeast: (x) => endInEffect(x, 'withoutGrains', 'low'),
   paceMost: (x) => endInEffect(x, 'withoutGrains', 'high'),
+  starterSugarMost: (x) => endInEffect(x, 'starterSugar', 'high'),
   usedLeast: (x) => endInEffect(x, 'usedWhenReady', 'low'),
   usedMost: (x) => endInEffect(x, 'usedWhenReady', 'high'),
   warmKitchen: () => ofTable('T_w', 'A warm kitchen', fermenting.forgottenTemperature),

@@ -53,16 +53,19 @@ export const bottleTold = {
     fill: {
       words: 'The fill of all jars less the room of the grains.',
     },
+    whole: { words: 'The fill of all jars: the starter is liquid too.' },
   },
   drinkSugar: {
     perLiquid: {
       words: 'The sugar at the start, shared by all the liquid that holds it.',
     },
+    withStarter: { words: 'The sugar at the start, and what the starter brings, shared by all the liquid.' },
   },
   drinkSugarMost: {
     perLiquid: {
       words: 'The same, with as much sugar as the tables leave open.',
     },
+    withStarter: { words: 'The same, with as much sugar as tables and starter leave open.' },
   },
   waterShare: {
     ofMilk: {

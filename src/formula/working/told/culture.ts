@@ -6,7 +6,7 @@ export const cultureTold = {
       words:
         'The usual addition, as hexose per litre of milk, lowered by native sugar above what counts for nothing, never below 0.',
     },
-    none: { words: 'Nothing the grains can ferment is added.' },
+    none: { words: 'Nothing that can be fermented is added.' },
     fromMass: {
       words: 'The sweetener you typed, as hexose, per litre of milk.',
     },
@@ -33,10 +33,10 @@ export const cultureTold = {
     },
   },
   grainRate: {
-    usual: { words: 'The usual dose of this kind of grains, per litre of milk.' },
-    fromMass: { words: 'The grains you typed, per litre of milk.' },
+    usual: { words: 'The usual dose of this culture, per litre of milk.' },
+    fromMass: { words: 'The culture you typed, per litre of milk.' },
   },
   grainMass: {
-    rate: { words: 'Grains per litre times the milk.' },
+    rate: { words: 'Culture per litre times the milk.' },
   },
 } as const satisfies ToldWays;

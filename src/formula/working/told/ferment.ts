@@ -8,6 +8,7 @@ export const fermentTold = {
     strained: {
       words: 'The fill of all jars, less the grains and the liquid clinging to them, never below 0.',
     },
+    whole: { words: 'The fill of all jars: nothing is strained out of it.' },
     fromServings: { words: 'The glasses wanted times one glass.' },
   },
   servingSize: {

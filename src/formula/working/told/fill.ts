@@ -58,6 +58,8 @@ export const fillTold = {
     neither: {
       words: 'One mL of milk, with what goes in at a rate, less what clings to the grains: none.',
     },
+    bothStay: { words: 'One mL of milk, with what goes in at a rate and stays in: sweetener and starter.' },
+    grainsStay: { words: 'One mL of milk, with what goes in at a rate and stays in: starter.' },
   },
   drinkFixed: {
     both: {
@@ -72,5 +74,7 @@ export const fillTold = {
     neither: {
       words: 'Room of sweetener typed by weight, less what clings to grains typed by weight: none.',
     },
+    bothStay: { words: 'Room of what was typed by weight and stays in: sweetener and starter.' },
+    grainsStay: { words: 'Room of what was typed by weight and stays in: starter.' },
   },
 } as const satisfies ToldWays;
