@@ -84,10 +84,11 @@ export function waitingOf(
     day,
     mayTaste: allowed,
   });
-  const last = Math.max(days, ...make.map(({ hours }) => dayOf(hours)));
-  const lines = Array.from({ length: last }, (_, n) => n + 1)
-    .map((number) => ({ day: number, looks: make.filter(({ hours }) => dayOf(hours) === number) }))
-    .filter(({ day: number, looks: found }) => number <= days || found.length > 0);
+  // Only these days, since a look that is dated millennia on would else have a line for every day until then.
+  const numbers = new Set([...Array.from({ length: days }, (_, n) => n + 1), ...make.map(({ hours }) => dayOf(hours))]);
+  const lines = [...numbers]
+    .sort((one, other) => one - other)
+    .map((number) => ({ day: number, looks: make.filter(({ hours }) => dayOf(hours) === number) }));
   const milk = allowed ? 'cartonOpened' : isCarton ? 'cartonNotOpened' : 'homemade';
   const ids: readonly CautionId[] = isCarton
     ? ['howToTest', 'waitOnlyCartons']

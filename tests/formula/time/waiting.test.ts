@@ -164,6 +164,11 @@ describe('a carton', () => {
     expect(judge(carton, [look(40, 5, 'ready')], opened, 80)).toBe('throwOut: notInTime');
   });
 
+  test('has no line for the millennia until a look that is dated in the year 9999', () => {
+    const late = { ...look(null), at: 70_000_000 };
+    expect(waitingOf(almond, [look(9), late], null, null).lines.map(({ day }) => day)).toEqual([1, 2_916_625]);
+  });
+
   test('has a line a day with what was found, and days after the stop only where something was', () => {
     const { lines } = waitingOf(carton, [look(20), look(24), look(25), look(100)], opened, null);
     expect(lines.map(({ day, looks }) => [day, looks.map(({ hours }) => hours)])).toEqual([
