@@ -55,7 +55,7 @@ export function describeRecipeThen({ was }: Pick<Logged, 'was'>, kitchen: Kitche
   const [dose, start] = [rate(was.grainRate), rate(was.startingSugar)];
   const kind = grains[was.grains].name.toLowerCase();
   return [
-    was.carton === undefined ? sources[was.source].plural : `“${was.carton}”`,
+    (was.carton ?? '').trim() === '' ? sources[was.source].plural : `“${was.carton}”`,
     dose === null ? kind : `${kind}, ${dose}`,
     ...(start === null ? [] : [`${start} sugar at the start`]),
   ].join(' · ');

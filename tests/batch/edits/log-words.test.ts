@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import type { Logged } from '../../../src/batch/document/document';
-import { describeEntry, logSteps, whyNotAcid, whyUnlearned, writeWhen } from '../../../src/batch/edits/log-words';
+import {
+  describeEntry,
+  describeRecipeThen,
+  logSteps,
+  whyNotAcid,
+  whyUnlearned,
+  writeWhen,
+} from '../../../src/batch/edits/log-words';
 
 const entry: Logged = {
   ...{ batch: 'b1', name: 'Saturday almond', at: '2026-11-24T08:05', found: 'ready', hours: 9, expected: 12 },
@@ -15,6 +22,21 @@ test('an entry says what was found, after how long, in which room and how acid',
   expect(plain(describeEntry(entry, us))).toBe('Ready after 9 h · room 70 °F (21 °C) · pH 4.40');
   const bare = { ...entry, hours: null, temperature: null, acidity: null, found: 'looked' } as const;
   expect(describeEntry(bare, demo.settings)).toBe('Just looked');
+});
+
+test('an entry says of what it was then, of a carton without a name by its source', () => {
+  const was: NonNullable<Logged['was']> = {
+    ...{ source: 'almond', grains: 'water', sweetener: [{ id: 'caneWhite', share: 100 }] },
+    ...{ sugarRate: 30, startingSugar: 30, grainRate: 54 },
+  };
+  const then = (of: Logged['was']) =>
+    plain(describeRecipeThen(of === undefined ? {} : { was: of }, demo.settings) ?? '');
+  expect(then(was)).toBe('almonds · water kefir grains, 54 g/L · 30 g/L sugar at the start');
+  expect(then({ ...was, carton: 'Oat, blue', grainRate: null, startingSugar: null })).toBe(
+    '“Oat, blue” · water kefir grains',
+  );
+  expect(then({ ...was, carton: ' ', startingSugar: null })).toBe('almonds · water kefir grains, 54 g/L');
+  expect(then(undefined)).toBe('');
 });
 
 test('its time is written as a day and an hour', () => {
