@@ -25,5 +25,7 @@ export const mostBlended = 6;
 export const longestCurrency = 8;
 /** Grams that no jar of grains comes near. */
 export const heaviestStock = 100_000;
+/** The key of a food among the packages: its kind before a name as long as any. */
+export const longestFood = longestName + 20;
 /** Digits of a price, its decimals among them. */
 export const longestPrice = 40;

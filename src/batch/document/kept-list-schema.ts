@@ -4,6 +4,7 @@ import { jars } from '../../reference/jars';
 import { sources } from '../../reference/sources';
 import {
   heaviestStock,
+  longestFood,
   longestName,
   longestNote,
   longestPrice,
@@ -64,7 +65,7 @@ export const carton = z.object({
 
 /** What a package of a food costs. A price is a decimal number as text, so that no cent is lost. */
 export const packaged = z.object({
-  food: z.string().check(z.minLength(1), z.maxLength(longestText)),
+  food: z.string().check(z.minLength(1), z.maxLength(longestFood)),
   name: z.exactOptional(z.string().check(z.maxLength(longestName))),
   amount: cell,
   price: z.string().check(z.regex(/^\d+(\.\d+)?$/), z.maxLength(longestPrice)),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demo } from '../../../src/batch/document/demo';
 import type { SheetDocument } from '../../../src/batch/document/document';
-import { mostPackages } from '../../../src/batch/document/document-limits';
+import { longestName, mostPackages } from '../../../src/batch/document/document-limits';
 import { readDocument } from '../../../src/batch/document/read-document';
 import {
   forgetPackage,
@@ -33,6 +33,11 @@ describe('a package', () => {
   test('keeps a name of its own when it is priced anew', () => {
     const named: SheetDocument = { ...demo, packages: [{ food: 'source.almond', name: 'Broken ones', ...bag }] };
     expect(setPackage(named, 'source.almond', jar).packages?.[0]?.name).toBe('Broken ones');
+  });
+
+  test('of a carton with the longest name can be saved', () => {
+    const priced = setPackage(demo, `carton.${'x'.repeat(longestName)}`, bag);
+    expect(readDocument(priced)).toEqual({ ok: true, document: priced });
   });
 
   test('more than a sheet holds is not kept', () => {
