@@ -9,6 +9,7 @@ import { foldPrices } from './fold-prices';
 import { listNames, listWords } from './kept-lists';
 import { currentVersion, migrate } from './migrations';
 import { withoutMisplacedUse } from './misplaced-use';
+import { withOwnKeys } from './own-keys';
 import { anything, batchId, mostParts } from './schema-pieces';
 import { keysOf } from './table-keys';
 
@@ -40,7 +41,7 @@ export function readDocument(data: unknown): DocumentRead {
   const migrated = withoutMisplacedUse(migrate(data));
   const wrong = findWrongPart(migrated);
   return isDocument(migrated, wrong)
-    ? { ok: true, document: foldPrices(migrated) }
+    ? { ok: true, document: withOwnKeys(foldPrices(migrated)) }
     : { ok: false, why: { code: 'wrongPart', at: wrong ?? '' } };
 }
 

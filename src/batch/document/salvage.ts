@@ -4,6 +4,7 @@ import { mostBatches, mostCorrections, mostLogged } from './document-limits';
 import { describeDocumentProblem } from './document-problem-words';
 import { type ListName, listWords } from './kept-lists';
 import { currentVersion } from './migrations';
+import { keyed } from './own-keys';
 import { cutText } from './plain-text';
 import { readDocument } from './read-document';
 import { listsOf, type SheetLists } from './sheet-lists';
@@ -151,11 +152,11 @@ export function salvage(data: unknown, unread: ReadonlySet<PartName> = new Set()
   });
   const lists = {
     ownFoods: listOf('ownFoods', 'name', (document) => document.ownFoods),
-    stocks: listOf('stocks', 'name', (document) => document.stocks),
+    stocks: ownKeys(listOf('stocks', 'name', (document) => document.stocks)),
     cartons: listOf('cartons', 'name', (document) => document.cartons),
     packages: packages === null || prices === null ? null : [...packages, ...prices],
-    classes: listOf('classes', 'name', (document) => document.classes),
-    blends: listOf('blends', 'name', (document) => document.blends),
+    classes: ownKeys(listOf('classes', 'name', (document) => document.classes)),
+    blends: ownKeys(listOf('blends', 'name', (document) => document.blends)),
   };
   const noSettings = isMissing('settings', 'The settings');
   const settings = own(data, 'settings');
@@ -196,6 +197,11 @@ function versionOf(data: unknown): number {
   const version = own(data, 'version');
   const isKnown = typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= currentVersion;
   return isKnown ? version : currentVersion;
+}
+
+/** Each entry was read by itself, so that two may have one key. */
+function ownKeys<T extends { readonly key: string }>(list: readonly T[] | null): readonly T[] | null {
+  return list === null ? null : keyed(list);
 }
 
 /** Two batches of one id, which no sheet can hold: the later one gets an id that none has, nor a line of the log. */

@@ -16,8 +16,8 @@ interface JoinedLists {
 type MoveTo = (named: { readonly batch: string; readonly name: string | null }) => string;
 
 /**
- * The lists of a sheet joined with those of a file: of what has one name yours stays, a jar of grains that both know has
- * the lines of both, and a class or a blend that differs comes in under a key of its own. `moveTo` says under which id a
+ * The lists of a sheet joined with those of a file: of what has one name yours stays, a jar of grains that both know, by a
+ * line that both have, has the lines of both, and a class or a blend that differs comes in under a key of its own. `moveTo` says under which id a
  * batch of the file goes here.
  */
 export function joinLists(mine: SheetLists, theirs: SheetLists, moveTo: MoveTo): JoinedLists {
@@ -119,22 +119,17 @@ function freeKey(key: string, taken: Set<string>): string {
   return free;
 }
 
-const mostOfKey = 50;
-
 function joinStocks(mine: readonly Stock[], theirs: readonly Stock[], moveTo: MoveTo) {
   const joined = [...mine];
   const keys = new Set(mine.map(({ key }) => key));
+  const known = mine.map(({ lines }) => new Set(lines.map(sayingOfLine)));
   const full: string[] = [];
   for (const one of theirs) {
     const moved = { ...one, lines: one.lines.map((line) => moveLine(line, moveTo)) };
-    // Water grains are never milk grains, whatever key both bear; the other kind goes under a key that tells them apart.
-    const key = [one.key, `${one.key.slice(0, mostOfKey)}-${one.grains}`].find(
-      (candidate) => !mine.some((other) => other.key === candidate && other.grains !== one.grains),
-    );
-    const place = joined.findIndex((other) => other.key === key);
+    const place = placeOfSame(mine, known, one);
     const own = joined[place];
     if (own === undefined) {
-      joined.push({ ...moved, key: freeKey(key ?? one.key, keys) });
+      joined.push({ ...moved, key: freeKey(one.key, keys) });
       continue;
     }
     const lines = addNew(own.lines, moved.lines, sayingOfLine);
@@ -142,6 +137,23 @@ function joinStocks(mine: readonly Stock[], theirs: readonly Stock[], moveTo: Mo
     else joined[place] = { ...own, lines };
   }
   return { joined, full };
+}
+
+/**
+ * Where the same jar of grains is here: the one that most of its lines are in. Its key says nothing, as everybody’s first
+ * jar has the same one; only of a jar without a line there is nothing else to go by. -1 where it is not here.
+ */
+function placeOfSame(mine: readonly Stock[], known: readonly ReadonlySet<string>[], one: Stock): number {
+  const lines = [...new Set(one.lines.map(sayingOfLine))];
+  const alike = mine.map((other, at): number => {
+    if (other.grains !== one.grains) return 0;
+    const isEmpty = lines.length === 0 || other.lines.length === 0;
+    if (isEmpty)
+      return other.key === one.key || (lines.length === other.lines.length && other.name === one.name) ? 1 : 0;
+    return lines.filter((line) => known[at]?.has(line)).length;
+  });
+  const most = Math.max(0, ...alike);
+  return most === 0 ? -1 : alike.indexOf(most);
 }
 
 function moveLine(line: StockLine, moveTo: MoveTo): StockLine {

@@ -59,8 +59,35 @@ describe('joining lists', () => {
     );
     expect(joined.stocks?.map(({ key, grains, lines }) => [key, grains, lines.length])).toEqual([
       ['s1', 'water', 1],
-      ['s1-milk', 'milk', 1],
+      ['k2', 'milk', 1],
     ]);
+  });
+
+  test('leaves the jars of two cooks apart, though the first jar of each has one key', () => {
+    const mine = sheet({ stocks: [stock([weighed(50)])] });
+    const theirs = sheet({ stocks: [stock([weighed(80)], { name: 'Kitchen' })] });
+    const joined = merge(mine, theirs);
+    expect(joined.stocks?.map(({ key, name, lines }) => [key, name, lines.length])).toEqual([
+      ['s1', 'Window sill', 1],
+      ['k2', 'Kitchen', 1],
+    ]);
+    expect(merge(joined, theirs)).toBe(joined);
+    const later = sheet({ stocks: [stock([weighed(80), weighed(90, '2026-11-22T08:00')], { name: 'Kitchen' })] });
+    expect(merge(joined, later).stocks?.map(({ lines }) => lines.length)).toEqual([1, 2]);
+  });
+
+  test('goes by the key for a jar without a line, and does not add it twice', () => {
+    const empty = sheet({ stocks: [stock([])] });
+    const mine = sheet({ stocks: [stock([weighed(50)])] });
+    expect(merge(mine, empty)).toBe(mine);
+    expect(merge(empty, mine).stocks).toEqual(mine.stocks);
+    const milk = sheet({ stocks: [stock([], { grains: 'milk' })] });
+    const joined = merge(milk, empty);
+    expect(joined.stocks?.map(({ key, grains }) => [key, grains])).toEqual([
+      ['s1', 'milk'],
+      ['k2', 'water'],
+    ]);
+    expect(merge(joined, empty)).toBe(joined);
   });
 
   test('leaves a line with its batch under the id that goes here', () => {
@@ -78,7 +105,11 @@ describe('joining lists', () => {
     const full = stock(Array.from({ length: mostStockLines }, (_, at) => weighed(at)));
     const { document, leftOut } = mergeInto(
       sheet({ stocks: [full, ...many.slice(1)] }),
-      partsOf(sheet({ stocks: [stock([weighed(0.5)], { name: 'More' }), stock([], { key: 'z', name: 'One more' })] })),
+      partsOf(
+        sheet({
+          stocks: [stock([weighed(1), weighed(0.5)], { name: 'More' }), stock([], { key: 'z', name: 'One more' })],
+        }),
+      ),
     );
     expect(document.stocks).toHaveLength(mostStocks);
     expect(document.stocks?.[0]).toBe(full);
