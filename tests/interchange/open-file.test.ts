@@ -273,7 +273,11 @@ describe('what opening a file would change', () => {
     const plan = planOpening(mine, partsOf(theirs));
     expect(sayAll(plan.byMerging)).toEqual([
       '1 line of the log added: One, 2026-11-29 08:00',
-      '1 figure learned from the log changed: How fast this kitchen ripens (kitchen)',
+      [
+        '3 figures learned from the log changed: How fast this kitchen ripens (kitchen)',
+        'How fast these grains are, for this kitchen (water)',
+        'How fast this source is, for this kitchen (almond)',
+      ].join(', '),
     ]);
     expect(plan.figuresKept).toBe(0);
   });

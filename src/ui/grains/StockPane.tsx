@@ -51,7 +51,7 @@ export function StockPane({ stock, batch, store, page, take, onAdd }: Props) {
   };
   const of = { stock, ledger, kitchen };
   const away = isAll ? ledger.away : ledger.away.slice(-mostAway);
-  const older = ledger.away.length - away.length;
+  const older = isAll ? [] : ledger.away.slice(0, -mostAway);
   return (
     <div class="stock-pane">
       <StockNow {...of} batch={batch} formulation={formulation} />
@@ -68,9 +68,9 @@ export function StockPane({ stock, batch, store, page, take, onAdd }: Props) {
               write={write}
             />
           ))}
-          {older > 0 && (
+          {older.length > 0 && (
             <button type="button" class="follow" onClick={() => setAll(true)}>
-              {older === 1 ? 'One older batch' : `${older} older batches`} they never came back from
+              {older.length === 1 ? 'One older batch' : `${older.length} older batches`} they never came back from
             </button>
           )}
           <StockOut {...of} batch={batch} formulation={formulation} write={write} />
