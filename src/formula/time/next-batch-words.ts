@@ -1,8 +1,9 @@
 import type { Formulation } from '../engine/formulate';
 import { leading } from '../words/leading';
-import { type Kitchen, writeNumeric, writeRow, writeValue } from '../words/write-row';
+import { type Kitchen, writeRow, writeValue } from '../words/write-row';
 import type { NextBatch } from './next-batch';
 import type { HasteRowId } from './ready-in';
+import { writeTyped } from './ready-in-way';
 
 const things: Readonly<Record<HasteRowId, { readonly more: string; readonly less: string }>> = {
   roomTemperature: { more: 'A warmer place', less: 'A cooler place' },
@@ -25,7 +26,7 @@ export function describeNext(next: NextBatch, kitchen: Kitchen): string {
       const { row, now, way, after } = next;
       const to = after.rows[row].value;
       const thing = things[row][typeof to === 'number' && to < now ? 'less' : 'more'];
-      return `${thing}: ${way.text} instead of ${leading(writeNumeric(after, row, now, kitchen), kitchen.leads).first}${onScale(row, after, kitchen)}.`;
+      return `${thing}: ${way.text} instead of ${writeTyped(row, now, kitchen)}${onScale(row, after, kitchen)}.`;
     }
   }
 }

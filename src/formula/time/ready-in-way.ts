@@ -61,8 +61,11 @@ function unitOf(row: HasteRowId, { leads }: Kitchen) {
 
 const fewGrams = 10; // geometry: below it a tenth would be more than 1 % of what is typed
 
-/** A tenth is finer than a kitchen measures but for a few grams, and neither can be read as thousands. */
-function writeTyped(row: HasteRowId, value: number, kitchen: Kitchen): string {
+/**
+ * What an offer types, in the unit that leads: a tenth is finer than a kitchen measures but for a few grams, and neither
+ * can be read as thousands.
+ */
+export function writeTyped(row: HasteRowId, value: number, kitchen: Kitchen): string {
   const unit = unitOf(row, kitchen);
   const number = unit === '°F' ? convertNumber(value, '°C', unit) : value;
   return `${writeTrimmed(number, number < fewGrams ? 2 : 1, kitchen.decimalComma)} ${units[unit].symbol}`;

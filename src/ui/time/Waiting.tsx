@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Batch } from '../../batch/document/document';
 import { hoursOf, looksOf, openCarton } from '../../batch/edits/log-edits';
 import { describeEntry, logSteps } from '../../batch/edits/log-words';
@@ -18,6 +19,7 @@ interface Props {
 /** How long there is waiting for this batch: days only for a heat-treated carton opened for it, up to a stop. */
 export function Waiting({ batch, store }: Props) {
   const at = useMinutes();
+  const [isTold, setTold] = useState(false);
   const { log, settings } = store.document.value;
   const looks = looksOf(log.filter((entry) => entry.batch === batch.id));
   const formulation = store.formulationOf(batch);
@@ -45,7 +47,7 @@ export function Waiting({ batch, store }: Props) {
       </p>
       <p>
         {describeExpected(formulation, waiting.elapsed, settings.decimalComma)}
-        {expected !== undefined && <span class="origin"> {describeOrigin(expected.origin)}</span>}
+        {isTold && expected !== undefined && <span class="origin"> {describeOrigin(expected.origin)}</span>}
       </p>
       {waiting.milk !== 'homemade' && (
         <label class="pick">
@@ -91,10 +93,13 @@ export function Waiting({ batch, store }: Props) {
         {waiting.cautions.map(({ id, text, origin }) => (
           <li key={id}>
             {text}
-            <span class="origin">{describeOrigin(origin)}</span>
+            {isTold && <span class="origin">{describeOrigin(origin)}</span>}
           </li>
         ))}
       </ul>
+      <button type="button" class="quiet" aria-pressed={isTold} onClick={() => setTold(!isTold)}>
+        where from
+      </button>
     </div>
   );
 }

@@ -44,7 +44,7 @@ describe('the next batch', () => {
     const few = first(recipeOf({ given: [typed('grainRate', 20)] }), { found: 'flat', hours: 18 });
     expect(few).toMatchObject({ do: 'change', row: 'grainRate' });
     expect(plain(few === undefined ? '' : describeNext(few, kitchen))).toMatch(
-      /^More grains: [\d.]+ g\/L instead of 20\.0 g\/L, so [\d.]+ g of grains\.$/,
+      /^More grains: [\d.]+ g\/L instead of 20 g\/L, so [\d.]+ g of grains\.$/,
     );
     const sweetless = first(recipeOf({ given: [typed('startingSugar', 9)] }), { found: 'flat', hours: 18 });
     expect(sweetless).toMatchObject({ do: 'change', row: 'startingSugar' });

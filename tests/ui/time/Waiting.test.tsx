@@ -30,7 +30,7 @@ async function openWaiting(edit: (store: Store) => void = () => {}) {
 
 describe('waiting', () => {
   test('for a homemade milk is not offered, and says the 24 h, the line and the reason', async () => {
-    const { log, text } = await openWaiting();
+    const { log, text, user } = await openWaiting();
     expect(log.queryByRole('checkbox', { name: /carton/ })).toBeNull();
     expect(text()).toContain(
       'No pH yet, so nobody can tell. Measure by strip or meter before 24 h are over; if you have neither',
@@ -38,6 +38,8 @@ describe('waiting', () => {
     expect(text()).toContain(
       'A homemade milk still above pH 4.6 by strip or meter when its time is over is thrown out',
     );
+    expect(text()).not.toContain('Foods 12');
+    await user.click(log.getByRole('button', { name: 'where from' }));
     expect(text()).toMatch(
       /To expect with lively grains: pH 4\.\d to 5\.\d after 12 h.*A judgement of this sheet:.*Foods 12: 4128/i,
     );
