@@ -123,4 +123,23 @@ describeInBrowser('a cook of many batches', () => {
       .first()
       .waitFor();
   });
+
+  test('pours two batches together and reads what that holds', async () => {
+    await page.getByRole('button', { name: '+ Batch', exact: true }).click();
+    await openPart(page, 'Glass');
+    await page.getByText('Blend finished drinks').click();
+    await page.getByRole('button', { name: /^Blend .* with another$/ }).click();
+    const poured = page.getByRole('textbox', { name: 'How much of drink 2' });
+    await poured.fill('90 L');
+    await poured.press('Enter');
+    await page.getByText(/that this batch gives to drink\. Pour less\./).waitFor();
+    await poured.fill('175 mL');
+    await poured.press('Enter');
+    const blended = page.getByRole('region', { name: 'In Blend' });
+    await blended.getByText(/^300.mL$/).waitFor();
+    await blended.getByText(/^\d+ to \d+.g in all, \d+ to \d+.g in a litre$/).waitFor();
+    await blended.getByText(/^Contains almond/).waitFor();
+    await page.getByRole('button', { name: /^Undo: Pour 175 mL/ }).click();
+    expect(await poured.inputValue()).toBe('90 L');
+  });
 });
