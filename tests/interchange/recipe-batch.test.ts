@@ -15,11 +15,11 @@ function plan(text: string, how: Habits = habits) {
 const whole = `Weekday almond kefir
 
 For a 2 L jar:
-- 1 cup (170 g) almonds, soaked overnight
+- 1 1/3 cups (190 g) almonds, soaked overnight
 - 3 cups water for soaking
-- 3 1/4 cups water
+- 3 1/2 cups water
 - 1 tbsp honey and 1 tbsp maple syrup
-- 45 g water kefir grains
+- 48 g water kefir grains
 - a pinch of salt
 
 Blend for two minutes.
@@ -33,10 +33,10 @@ describe('a plan for a batch', () => {
     expect(choices.sweetener?.map(({ id }) => id)).toEqual(['honey', 'mapleSyrup']);
     expect(choices.sweetener?.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     expect(cells.map(({ row, text }) => `${row}: ${text}`)).toEqual([
-      'sourceMass: 170 g',
-      'blendWater: 769 mL',
+      'sourceMass: 190 g',
+      'blendWater: 828 mL',
       'sweetenerMass: 40.9 g',
-      'grainMass: 45 g',
+      'grainMass: 48 g',
     ]);
     expect(extras).toEqual(['a pinch of salt']);
   });
@@ -61,7 +61,7 @@ describe('a plan for a batch', () => {
       ['grainRate', 'usual'],
     ]);
     expect(compared[0]?.value).toBeCloseTo(formulation?.of('waterRatio') ?? 0, 9);
-    expect(compared[0]?.value).toBeCloseTo(769 / 170, 1);
+    expect(compared[0]?.value).toBeCloseTo(828 / 190, 1);
     expect(plan('100 g almonds\n2 L water\n30 g water kefir grains').compared[0]?.verdict).toBe('above');
     expect(plan('1 cup almonds\n30 g water kefir grains').compared.map(({ row }) => row)).toEqual(['grainRate']);
   });
