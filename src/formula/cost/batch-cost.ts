@@ -17,6 +17,8 @@ export interface BatchCost {
   readonly total: Exact;
   /** What of it has no price yet that can be counted with; none where the total is whole. */
   readonly missing: readonly CostLine[];
+  /** A culture that is bought anew for each batch, by its name: packets are no packages here. Null where it is kept. */
+  readonly uncounted: string | null;
   /** The total shared out; null where there is nothing to drink. */
   readonly perLitre: Exact | null;
   readonly perGlass: Exact | null;
@@ -31,11 +33,13 @@ export function batchCost(formulation: Formulation, packages: readonly PackagePr
       : { need, cost: costOf(priced, need.grams), why: null };
   });
   const total = sumOf(lines.flatMap(({ cost }) => (cost === null ? [] : [cost])));
-  const { of } = formulation;
+  const { of, choices } = formulation;
+  const { name, starter } = choices.grain;
   return {
     lines,
     total,
     missing: lines.filter(({ cost }) => cost === null),
+    uncounted: starter?.packet === undefined ? null : name,
     perLitre: shareOf(total, of('drinkVolume') / 1000),
     perGlass: shareOf(total, of('drinkVolume') / of('servingSize')),
   };

@@ -69,12 +69,14 @@ export function describePackageFault(fault: PackageFault): string {
 }
 
 /** For what there is no price yet; null where nothing is missing. */
-export function describeMissing({ missing }: BatchCost): string | null {
+export function describeMissing({ missing, uncounted }: BatchCost): string | null {
   const names = missing.map(({ need }) => lowerFirst(need.name));
   const [last] = names.slice(-1);
-  if (last === undefined) return null;
+  const apart = uncounted === null ? null : `${uncounted} is not counted: add what it costs.`;
+  if (last === undefined) return apart;
   const all = names.length === 1 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
-  return `No price yet for ${all}: type one.`;
+  const asked = `No price yet for ${all}: type one.`;
+  return apart === null ? asked : `${asked} ${apart}`;
 }
 
 /** What of the price of the source stays in the bag, by its share of the dry weight, 0 to 1. */

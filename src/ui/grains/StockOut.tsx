@@ -27,7 +27,8 @@ export function StockOut({ stock, ledger, kitchen, batch, formulation, write }: 
   if (batch.grains !== stock.grains)
     return (
       <p class="hint">
-        {batch.name} is made with other grains. Open a batch with {kindName(stock.grains)}, and its weight stands here.
+        {batch.name} is made with {formulation.choices.grain.name.toLowerCase()}. Open a batch with{' '}
+        {kindName(stock.grains)}, and its weight stands here.
       </p>
     );
   const asked = askedBy(stock.grains, formulation);

@@ -43,6 +43,13 @@ describe('what a batch costs', () => {
   test('says what has no price yet, and the rest so far', () => {
     const cost = batchCost(almonds, [pack('sweetener.caneWhite', 1000, '1.50')]);
     expect(describeMissing(cost)).toBe('No price yet for almonds, whole: type one.');
+    const powder = formulate(recipeOf({ grains: 'powder', given: [typed('sourceMass', 200)] }));
+    const prices = [pack('source.almond', 500, '9.90'), pack('sweetener.caneWhite', 1000, '1.50')];
+    expect(describeMissing(batchCost(powder, prices))).toBe('Starter powder is not counted: add what it costs.');
+    expect(describeMissing(batchCost(powder, prices.slice(0, 1)))).toBe(
+      'No price yet for cane sugar, white: type one. Starter powder is not counted: add what it costs.',
+    );
+    expect(describeMissing(batchCost(formulate(recipeOf({ grains: 'kefir' })), prices))).toBeNull();
     expect(doubleOf(cost.total)).toBe(0.045);
   });
 

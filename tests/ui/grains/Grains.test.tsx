@@ -47,6 +47,14 @@ describe('the part Grains', () => {
     expect(backs()).toHaveLength(5);
   });
 
+  test('says what a batch is made with that takes none of them', async () => {
+    await open((store) => {
+      kept()(store);
+      store.choose('b1', 'grains', 'powder');
+    });
+    expect(textOf(part())).toContain('is made with starter powder. Open a batch with water kefir grains');
+  });
+
   test('has the weight of the batch ready to go out, and takes one number back', async () => {
     const { user, store, amountOf, batch } = await open(kept());
     await user.click(within(part()).getByRole('button', { name: 'Out' }));
