@@ -9,7 +9,7 @@ export function cutText(text: string, most: number): string {
  */
 export function cleanName(name: string): string {
   const plain = name
-    .replaceAll(/\s*[\t\n\r]\s*/g, ' ')
+    .replaceAll(/\s+/g, (blanks) => (/[\t\n\r]/.test(blanks) ? ' ' : blanks))
     .replaceAll(/\p{Cc}|[\u202A-\u202E\u2066-\u2069]/gu, '')
     .trim();
   return /[^\p{C}\p{Z}]/u.test(plain) ? plain : '';
