@@ -3,6 +3,7 @@ import { currencyOf } from '../../formula/cost/money';
 import { lowerFirst } from '../../formula/words/lower-first';
 import type { Cell, Packaged, SheetDocument } from '../document/document';
 import { longestCurrency, mostPackages } from '../document/document-limits';
+import { cutText } from '../document/plain-text';
 import { isSameData } from '../document/same-data';
 import { readPackage } from '../reading/read-package';
 import { readPrice } from '../reading/read-price';
@@ -78,12 +79,15 @@ export function isSameCurrency(one: string, other: string): boolean {
 
 /** The names of these steps for undo and redo. */
 export const packageSteps = {
-  set: (food: string, { amount, price }: TypedPackage) => `Price ${nameOf(food)}: ${price} for ${amount.text}`,
+  set: (food: string, { amount, price }: TypedPackage) =>
+    `Price ${nameOf(food)}: ${price} for ${cutText(amount.text, longestTold)}`,
   forget: (food: string) => `Forget the price of ${nameOf(food)}`,
   currency: (sample: string) =>
     sample.trim() === '' ? 'Write money without a currency' : `Write money as ${sample.trim()}`,
 };
 
+const longestTold = 40;
+
 function nameOf(food: string): string {
-  return lowerFirst(foodOfKey(food).name);
+  return cutText(lowerFirst(foodOfKey(food).name), longestTold);
 }

@@ -55,6 +55,11 @@ describe('a package', () => {
   test('names its step', () => {
     expect(packageSteps.set('source.almond', bag)).toBe('Price almonds, whole: 9.90 for 500 g');
     expect(packageSteps.forget('carton.Green one')).toBe('Forget the price of green one');
+    const long = packageSteps.set(`carton.${'x'.repeat(200)}`, {
+      ...bag,
+      amount: { ...bag.amount, text: '1+'.repeat(100) },
+    });
+    expect(long.length).toBeLessThan(110);
     expect(packageSteps.currency('1 €')).toBe('Write money as 1 €');
     expect(packageSteps.currency(' ')).toBe('Write money without a currency');
   });
