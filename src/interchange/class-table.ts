@@ -19,6 +19,8 @@ export interface KitchenList {
   readonly kitchens: readonly Kitchen[];
   /** Lines that were not understood, or that a class has no room for. */
   readonly left: readonly KitchenLine[];
+  /** Whether it is longer than what is looked at, and nothing of it was read. */
+  readonly isTooLong: boolean;
 }
 
 interface Pasted {
@@ -49,7 +51,8 @@ const headings: readonly (readonly [Column, RegExp])[] = [
 export function readKitchens(text: string, { usual, room, decimalComma }: Pasted): KitchenList {
   const separator = separatorOf(text);
   const whole = separator === ',' ? text.replaceAll(decimalsInWords, '$1.$2') : text;
-  const { lines } = parseTable(whole, separator);
+  const { lines, isCut } = parseTable(whole, separator);
+  if (isCut) return { kitchens: [], left: [], isTooLong: true };
   const filled = lines.filter((cells) => cells.some((cell) => cell.trim() !== ''));
   const [first = [], ...rest] = filled;
   const columns = columnsOf(first);
@@ -73,7 +76,7 @@ export function readKitchens(text: string, { usual, room, decimalComma }: Pasted
     else if (kitchens.length < room) kitchens.push(line.kitchen);
     else left.push({ ...line, problems: [`The class is full: it holds ${mostKitchens} kitchens.`] });
   }
-  return { kitchens, left };
+  return { kitchens, left, isTooLong: false };
 }
 
 /** A decimal comma before a unit, in a line that commas part: `24,5 C`, `1,5 L`. */
@@ -83,7 +86,8 @@ const joins: Readonly<Record<Separator, string>> = { '\t': '\t', ',': ', ', ';':
 
 /** What parts the first line that says anything; what stands in quotes parts nothing. */
 function separatorOf(text: string): Separator {
-  const [first = ''] = /[^\r\n]*\S[^\r\n]*/.exec(text) ?? [];
+  // By line, since a pattern that looks for a line among blanks tries each blank again for all that follow it.
+  const first = text.split(/[\r\n]+/).find((line) => line.trim() !== '') ?? '';
   const plain = first.replaceAll(/"[^"]*"/g, '');
   return (['\t', ';', '|'] as const).find((one) => plain.includes(one)) ?? ',';
 }

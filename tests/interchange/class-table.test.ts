@@ -63,6 +63,7 @@ describe('a list of kitchens', () => {
     const text = 'Room (°F)\tCulture\tWho\tE-mail\tJar\n70\tmilk\tAna\ta@b.example\tgallon\n\tWater\tBen\t\t';
     expect(read(text)).toEqual({
       left: [],
+      isTooLong: false,
       kitchens: [
         { name: 'Ana', vessel: 'gallon', temperature: expect.closeTo(21.1111, 3), leads: 'metric', grains: 'milk' },
         { ...usual, name: 'Ben' },
@@ -188,4 +189,18 @@ test('a table parted by commas takes spaces before its quotes', () => {
     ['a', 'b, c', 'd'],
     ['e"f', ' g'],
   ]);
+});
+
+test('of a list that is too long nothing is read, so that no kitchen of it is lost unseen', () => {
+  const list = (count: number) => Array.from({ length: count }, (_, at) => `Cook ${at}`).join('\n');
+  const pasted = { usual, room: 100, decimalComma: false };
+  expect(readKitchens(list(201), pasted)).toEqual({ kitchens: [], left: [], isTooLong: true });
+  const { kitchens, left, isTooLong } = readKitchens(list(200), pasted);
+  expect([kitchens.length, left.length, isTooLong]).toEqual([100, 100, false]);
+});
+
+test('a page of blanks is soon read', () => {
+  const begin = performance.now();
+  expect(readKitchens(' '.repeat(900_000), { usual, room: 100, decimalComma: false }).kitchens).toEqual([]);
+  expect(performance.now() - begin).toBeLessThan(20_000);
 });

@@ -28,6 +28,10 @@ export function PasteKitchens({ kept, usual, store, onAdded }: Props) {
     const { decimalComma } = store.settings.peek();
     const before = store.document.peek();
     const now = readKitchens(text, { usual: rest, room: roomFor(kept), decimalComma });
+    if (now.isTooLong) {
+      setProblem('A class holds 100 kitchens: paste at most 200 lines at once.');
+      return;
+    }
     setProblem(
       now.kitchens.length === 0 && now.left.length === 0
         ? 'There is no line in it yet: type one kitchen a line.'
