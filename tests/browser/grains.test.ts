@@ -52,6 +52,18 @@ describeInBrowser('the grains', () => {
     for (const more of [2, 3, 4]) await weighBatch(String(out + more));
   }
 
+  test('no heading within the part is larger than its own', async () => {
+    await keep('60');
+    const size = (tag: string) =>
+      grains()
+        .locator(tag)
+        .evaluateAll((all) => all.map((one) => Number.parseFloat(getComputedStyle(one).fontSize)));
+    const [own = 0] = await size('h2');
+    const within = await size('h3');
+    expect(within.length).toBeGreaterThan(0);
+    expect(Math.max(...within)).toBeLessThan(own);
+  });
+
   test('are weighed out and back over three batches, and show what they grew and what they carry', async () => {
     await weighThree();
     const facts = grains().locator('.stock-facts');
