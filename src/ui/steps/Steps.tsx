@@ -12,6 +12,7 @@ import { MayEdit } from '../page/MayEdit';
 import type { PageState } from '../page/page-state';
 import { useAlikeItems } from '../sheet/use-alike';
 import { cookingOn } from './cooking';
+import { ForTheGlass } from './ForTheGlass';
 import { Heat } from './Heat';
 import { StepItem } from './StepItem';
 import { stepAmounts } from './step-amounts';
@@ -102,6 +103,9 @@ export function Steps({ batch, store, page }: Props) {
           </button>
         )}
         {heat}
+        <MayEdit store={store}>
+          <ForTheGlass batch={batch} store={store} />
+        </MayEdit>
       </div>
       <KitError formulation={formulation} kitchen={settings} />
       <p class="note">A timer rings while this page is open; one that ended while it was closed says so.</p>
