@@ -150,7 +150,7 @@ const table: Readonly<Partial<Record<SourceId, readonly Note[]>>> = {
   peanut: [
     {
       step: 'choose',
-      text: 'The peanut is a legume. Raw ones are usually blanched or boiled before they are blended.',
+      text: 'The peanut is a legume: raw ones are not drunk uncooked, and their milk is boiled.',
       origin: fromMemory(),
     },
     { step: 'choose', text: 'Throw out any that are mouldy or shrivelled.', origin: commonPractice(), caution: true },

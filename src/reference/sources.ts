@@ -550,6 +550,7 @@ const table = {
     pulpMoisture: believed(0.65, 'share', 0.6, 0.72, handPressed),
     blendSeconds: seconds(120, 60, 180),
     blendWater: nearRoom,
+    cook: { what: 'milk', minutes: { value: 10, unit: 'min', low: 5, high: 15, origin: commonPractice() } },
     allergens: ['peanut'],
   },
   soy: {

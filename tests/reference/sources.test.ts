@@ -129,6 +129,7 @@ describe('sources', () => {
 
   it('cook what is not eaten raw', () => {
     expect(entries.flatMap(([id, { cook }]) => (cook ? [`${id} ${cook.what}`] : []))).toEqual([
+      'peanut milk',
       'soy milk',
       'rice source',
     ]);

@@ -374,6 +374,7 @@ export const sourceFigures: Figures = {
     'soy.composition',
     sucroseAlone(Number(((54.4 / 10) * (1 - Number(printedOf('16108', 'water')) / 100)).toFixed(2))),
   ),
+  ...under('peanut', { 'cook.minutes, min': [10, 5, 15] }),
   ...under('soy', { 'cook.minutes, min': [15, 10, 20] }),
   ...under('rice', { 'cook.minutes, min': [20, 15, 25] }),
   ...under('tigerNut', {
