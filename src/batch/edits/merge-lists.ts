@@ -139,9 +139,12 @@ function joinStocks(mine: readonly Stock[], theirs: readonly Stock[], moveTo: Mo
   return { joined, full };
 }
 
+const ofNoLine = 0.5;
+
 /**
  * Where the same jar of grains is here: the one that most of its lines are in. Its key says nothing, as everybody’s first
- * jar has the same one; only of a jar without a line there is nothing else to go by. -1 where it is not here.
+ * jar has the same one; only of a jar without a line there is nothing else to go by, and a line in common says more.
+ * -1 where it is not here.
  */
 function placeOfSame(mine: readonly Stock[], known: readonly ReadonlySet<string>[], one: Stock): number {
   const lines = [...new Set(one.lines.map(sayingOfLine))];
@@ -149,7 +152,7 @@ function placeOfSame(mine: readonly Stock[], known: readonly ReadonlySet<string>
     if (other.grains !== one.grains) return 0;
     const isEmpty = lines.length === 0 || other.lines.length === 0;
     if (isEmpty)
-      return other.key === one.key || (lines.length === other.lines.length && other.name === one.name) ? 1 : 0;
+      return other.key === one.key || (lines.length === other.lines.length && other.name === one.name) ? ofNoLine : 0;
     return lines.filter((line) => known[at]?.has(line)).length;
   });
   const most = Math.max(0, ...alike);

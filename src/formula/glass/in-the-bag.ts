@@ -77,9 +77,10 @@ export function pulpOf(formulation: Formulation): Pulp | null {
   const { rows, of, evaluation } = formulation;
   const found = strainedBy(formulation);
   const { value: wet } = rows.pulpMass;
-  if (found === null || typeof wet !== 'number' || !(wet > 0)) return null;
-  const { strain, stages } = found;
   const source = of('sourceMass');
+  // Pulp may be measured where the weight of the source can't be told, or was none.
+  if (found === null || typeof wet !== 'number' || !(wet > 0) || !(source > 0)) return null;
+  const { strain, stages } = found;
   const passes = passingSolids(strain);
   const kept = (component: SolidComponent): number => (strain.solids[component] - passes[component]) * source;
   const shareBy = (pressing?: Pressing): number | null => {

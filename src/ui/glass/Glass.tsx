@@ -43,7 +43,7 @@ export function Glass({ batch, store }: Props) {
             <thead>
               <tr>
                 <td />
-                <th scope="col">A glass, {named}</th>
+                <th scope="col">{named === '–' ? 'A glass' : `A glass, ${named}`}</th>
                 <th scope="col">{writeValue(100, 'volume', null, kitchen).metric}</th>
               </tr>
             </thead>

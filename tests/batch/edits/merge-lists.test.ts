@@ -90,6 +90,23 @@ describe('joining lists', () => {
     expect(merge(joined, empty)).toBe(joined);
   });
 
+  test('finds a jar again by its lines, beside an empty one that came in under its key', () => {
+    const mine = sheet({ stocks: [stock([weighed(50)], { key: 'k2', name: 'Mine' })] });
+    const theirs = sheet({
+      stocks: [
+        stock([], { key: 'k2', name: 'Empty', grains: 'milk' }),
+        stock([weighed(30)], { key: 'k3', name: 'Full', grains: 'milk' }),
+      ],
+    });
+    const joined = merge(mine, theirs);
+    expect(joined.stocks?.map(({ name, lines }) => [name, lines.length])).toEqual([
+      ['Mine', 1],
+      ['Empty', 0],
+      ['Full', 1],
+    ]);
+    expect(merge(joined, theirs)).toEqual(joined);
+  });
+
   test('leaves a line with its batch under the id that goes here', () => {
     const out: StockLine = { at: '2026-11-21T08:00', did: 'out', grams: 54, batch: 'b1', name: 'Sunday hemp' };
     const theirs = sheet({ batches: [startBatch('b1', 'Sunday hemp')], stocks: [stock([out])] });

@@ -67,6 +67,9 @@ describe('what comes to the bag', () => {
   test('is all drunk where nothing is strained', () => {
     expect(pulpOf(formulate(recipeOf({ source: 'cartonPlain' })))).toBeNull();
     expect(pulpOf(formulate(recipeOf({ source: 'almondButter' })))).toBeNull();
+    // Weighed where what it is of can't be told.
+    const measured = { pulpMass: { text: '100 g', amount: 100, kind: 'mass' as const } };
+    expect(pulpOf(formulate(recipeOf({ given: [typed('sourceMass', -1)], measured })))).toBeNull();
   });
 });
 
