@@ -35,5 +35,6 @@ export async function showAllFigures(page: Page): Promise<void> {
 /** Waits for the sheet, and on a wide window for the part beside it. */
 export async function waitForPage(page: Page): Promise<void> {
   await page.getByRole('treegrid').waitFor();
-  if ((await page.getByRole('tablist').count()) > 0) await page.locator('[role=tabpanel][aria-busy=false]').waitFor();
+  if ((await page.getByRole('tablist').count()) > 0)
+    await page.locator('[role=tabpanel][aria-busy=false]').first().waitFor();
 }
