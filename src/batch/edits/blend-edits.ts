@@ -7,6 +7,7 @@ import { cleanName, cutText } from '../document/plain-text';
 import { isSameData } from '../document/same-data';
 import { pouredAs } from '../reading/read-blend';
 import { readCell } from '../reading/read-cell';
+import { shorten } from './shorten';
 
 // Every edit is document to document, and gives back the same object where nothing changes: that is no step to undo.
 
@@ -104,16 +105,13 @@ function changeBlend(document: SheetDocument, key: string, change: (one: KeptBle
   return { ...document, blends: blends.with(place, changed) };
 }
 
-const longestTold = 40;
-const shorten = (name: string): string => (name.length > longestTold ? `${cutText(name, longestTold)}…` : name);
-
 /** The names of the steps for undo and redo. */
 export const blendSteps = {
   add: 'Blend finished drinks',
   remove: ({ name }: KeptBlend) => `Remove ${shorten(name)}`,
-  rename: (name: string) => `Rename the blend to ${shorten(name.trim())}`,
+  rename: (name: string) => `Rename the blend to ${shorten(name)}`,
   addPart: (name: string) => `Pour ${shorten(name)} in`,
   choosePart: (name: string) => `Blend with ${shorten(name)}`,
-  pourPart: ({ name }: Part, text: string) => `Pour ${shorten(text.trim())} of ${shorten(name)}`,
+  pourPart: ({ name }: Part, text: string) => `Pour ${shorten(text)} of ${shorten(name)}`,
   removePart: ({ name }: Part) => `Take ${shorten(name)} out of the blend`,
 };

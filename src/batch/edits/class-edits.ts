@@ -11,6 +11,7 @@ import { cleanName, cutText } from '../document/plain-text';
 import { isPlannable } from '../reading/local-time';
 import { addMade, renameBatch } from './batch-list';
 import { kitchenBatch, taughtBy } from './class-batches';
+import { shorten } from './shorten';
 
 // Every edit is document to document, and gives back the same object where nothing changes: that is no step to undo.
 
@@ -158,8 +159,6 @@ function changeClass(document: SheetDocument, key: string, change: (one: KeptCla
   return { ...document, classes: classes.with(place, changed) };
 }
 
-const longestTold = 40;
-const shorten = (name: string): string => (name.length > longestTold ? `${cutText(name, longestTold)}…` : name);
 const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
 
 const told: Readonly<Record<Exclude<keyof Kitchen, 'name'>, string>> = {
@@ -173,12 +172,12 @@ const told: Readonly<Record<Exclude<keyof Kitchen, 'name'>, string>> = {
 export const classSteps = {
   add: 'Add a class',
   remove: ({ name }: KeptClass) => `Remove ${shorten(name)}`,
-  rename: (name: string) => `Rename the class to ${shorten(name.trim())}`,
+  rename: (name: string) => `Rename the class to ${shorten(name)}`,
   recipe: ({ name }: KeptClass) => `Choose the recipe of ${shorten(name)}`,
   plan: ({ name }: KeptClass) => `Plan ${shorten(name)}`,
   addKitchens: (kitchens: number) =>
     kitchens === 1 ? 'Add a kitchen' : `Add ${count(kitchens, 'kitchen', 'kitchens')}`,
-  renameKitchen: (name: string) => `Rename a kitchen to ${shorten(name.trim())}`,
+  renameKitchen: (name: string) => `Rename a kitchen to ${shorten(name)}`,
   changeKitchen: ({ name }: Kitchen, what: keyof typeof told) => `Change the ${told[what]} of ${shorten(name)}`,
   removeKitchen: ({ name }: Kitchen) => `Remove ${shorten(name)} from the class`,
   makeBatches: ({ kitchens }: KeptClass) => `Make ${count(kitchens.length, 'batch', 'batches')} of the class`,

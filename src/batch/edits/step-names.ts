@@ -7,17 +7,10 @@ import { jars } from '../../reference/jars';
 import { sources } from '../../reference/sources';
 import { sweeteners } from '../../reference/sweeteners';
 import type { Batch } from '../document/document';
-import { cutText } from '../document/plain-text';
 import { isKeyOf } from '../document/table-keys';
 import { isBlank } from '../reading/read-cell';
 import { isOnlyMeasured } from './edits';
-
-const longest = 40;
-
-function shorten(text: string): string {
-  const plain = text.trim();
-  return plain.length > longest ? `${cutText(plain, longest)}…` : plain;
-}
+import { shorten } from './shorten';
 
 /** The names of the steps for undo and redo, in plain words; one for each edit that can be undone. */
 export const stepNames = {
